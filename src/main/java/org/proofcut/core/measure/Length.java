@@ -1,0 +1,224 @@
+package org.proofcut.core.measure;
+
+import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.util.Collection;
+import java.util.Objects;
+
+/**
+ * An exact length, kept as a whole number of picometres.
+ *
+ * <p>One inch is 25,400,000,000 pm, so 1/128 in, 0.0001 in, 0.001 mm and their halves are all
+ * whole: 3/4 in, 0.75 in and 19.05 mm are one value. Range: about ±9,223 km; arithmetic that leaves
+ * it throws {@link ArithmeticException}, nothing wraps round.
+ *
+ * <p>For example, {@code Length.parse("23/32 in", MILLIMETRE)} is exactly 18.25625 mm.
+ */
+public record Length(long picometres) implements Comparable<Length> {
+
+  /** No length at all. */
+  public static final Length ZERO = new Length(0);
+
+  private static final long PER_MICROMETRE = 1_000_000L;
+
+  /** A length of so many whole millimetres. */
+  public static Length ofMillimetres(long millimetres) {
+    return new Length(Math.multiplyExact(millimetres, LengthUnit.MILLIMETRE.picometres()));
+  }
+
+  /** A length of so many micrometres (0.001 mm). */
+  public static Length ofMicrometres(long micrometres) {
+    return new Length(Math.multiplyExact(micrometres, PER_MICROMETRE));
+  }
+
+  /**
+   * A fraction of an inch. For example, {@code ofInches(23, 32)} is 23/32 in.
+   *
+   * @throws ArithmeticException if the fraction is no whole number of picometres (thirds of an
+   *     inch)
+   */
+  public static Length ofInches(long numerator, long denominator) {
+    return new Length(Math.multiplyExact(numerator, LengthUnit.INCH.picometres()))
+        .dividedBy(denominator);
+  }
+
+  /**
+   * A decimal number of a unit.
+   *
+   * @throws ArithmeticException if it is no whole number of picometres, or out of range
+   */
+  public static Length of(BigDecimal amount, LengthUnit unit) {
+    return new Length(amount.multiply(BigDecimal.valueOf(unit.picometres())).longValueExact());
+  }
+
+  /**
+   * Reads a length as people write it; the grammar stands at {@link LengthText}.
+   *
+   * <p>For example, {@code 18.25}, {@code 18,25 mm}, {@code 0.705 in}, {@code 1-1/2"}, {@code 3' 6
+   * 1/2"}, {@code 59cm}.
+   *
+   * @param bareUnit the unit of a number written without one
+   * @throws LengthFormatException if the text is no length; says what is wrong and how to write it
+   */
+  public static Length parse(String text, LengthUnit bareUnit) {
+    return LengthText.parse(text, bareUnit);
+  }
+
+  /** Reads a length that carries its own unit, as content and programs write it. */
+  public static Length of(String text) {
+    return LengthText.parseWithUnit(text);
+  }
+
+  /** The mean of at least one length, moved onto a step. */
+  public static Length mean(Collection<Length> lengths, Length step, Rounding rounding) {
+    if (lengths.isEmpty()) {
+      throw new IllegalArgumentException("the mean of no lengths");
+    }
+    var sum = BigInteger.ZERO;
+    for (var length : lengths) {
+      sum = sum.add(BigInteger.valueOf(length.picometres));
+    }
+    // One division and one rounding: sum / (n · step), so that nothing is rounded twice.
+    var divisor = BigInteger.valueOf(step.picometres).multiply(BigInteger.valueOf(lengths.size()));
+    return step.times(divide(sum, divisor, rounding));
+  }
+
+  /** This and another, end to end. */
+  public Length plus(Length other) {
+    return new Length(Math.addExact(picometres, other.picometres));
+  }
+
+  /** What is left of this when the other is taken away; may be negative. */
+  public Length minus(Length other) {
+    return new Length(Math.subtractExact(picometres, other.picometres));
+  }
+
+  /** So many of this, end to end. */
+  public Length times(long count) {
+    return new Length(Math.multiplyExact(picometres, count));
+  }
+
+  /** The same length the other way. */
+  public Length negated() {
+    return new Length(Math.negateExact(picometres));
+  }
+
+  /** The size of this without its sign. */
+  public Length abs() {
+    return picometres < 0 ? negated() : this;
+  }
+
+  /**
+   * This in so many equal parts, exactly.
+   *
+   * @throws ArithmeticException if it does not divide into whole picometres
+   */
+  public Length dividedBy(long count) {
+    if (picometres % count != 0) {
+      throw new ArithmeticException(this + " in " + count + " parts is not exact");
+    }
+    return new Length(picometres / count);
+  }
+
+  /** Half of this; exact for every length that is a whole number of 2 pm, else rounded up. */
+  public Length half() {
+    return new Length(divide(BigInteger.valueOf(picometres), BigInteger.TWO, Rounding.UP));
+  }
+
+  /**
+   * How many of the step go into this, so rounded.
+   *
+   * @throws IllegalArgumentException if the step is not greater than zero
+   */
+  public long dividedBy(Length step, Rounding rounding) {
+    if (step.picometres <= 0) {
+      throw new IllegalArgumentException("a step must be greater than zero: " + step);
+    }
+    return divide(BigInteger.valueOf(picometres), BigInteger.valueOf(step.picometres), rounding);
+  }
+
+  /** This moved onto a whole number of steps. For example, 5.903 mm on 0.02 mm steps is 5.9 mm. */
+  public Length roundedTo(Length step, Rounding rounding) {
+    return step.times(dividedBy(step, rounding));
+  }
+
+  /** The smaller of the two. */
+  public Length min(Length other) {
+    return picometres <= other.picometres ? this : other;
+  }
+
+  /** The larger of the two. */
+  public Length max(Length other) {
+    return picometres >= other.picometres ? this : other;
+  }
+
+  public boolean isLessThan(Length other) {
+    return picometres < other.picometres;
+  }
+
+  public boolean isGreaterThan(Length other) {
+    return picometres > other.picometres;
+  }
+
+  public boolean isAtMost(Length other) {
+    return picometres <= other.picometres;
+  }
+
+  public boolean isAtLeast(Length other) {
+    return picometres >= other.picometres;
+  }
+
+  public boolean isZero() {
+    return picometres == 0;
+  }
+
+  public boolean isNegative() {
+    return picometres < 0;
+  }
+
+  public boolean isPositive() {
+    return picometres > 0;
+  }
+
+  /** The exact number of the unit; a length kept here always has a finite decimal in mm. */
+  public BigDecimal inMillimetres() {
+    return BigDecimal.valueOf(picometres, 9).stripTrailingZeros();
+  }
+
+  /** The number of inches to ten decimals, half up: enough to tell 0.01 µm. */
+  public BigDecimal inInches() {
+    return BigDecimal.valueOf(picometres)
+        .divide(
+            BigDecimal.valueOf(LengthUnit.INCH.picometres()), 10, java.math.RoundingMode.HALF_UP)
+        .stripTrailingZeros();
+  }
+
+  @Override
+  public int compareTo(Length other) {
+    return Long.compare(picometres, Objects.requireNonNull(other).picometres);
+  }
+
+  /** Exact, in millimetres, and read back by {@link #of(String)}: {@code 18.25625 mm}. */
+  @Override
+  public String toString() {
+    return inMillimetres().toPlainString() + " mm";
+  }
+
+  private static long divide(BigInteger dividend, BigInteger divisor, Rounding rounding) {
+    var floored = floorDivide(dividend, divisor);
+    var exact = floored.multiply(divisor).equals(dividend);
+    var result =
+        switch (rounding) {
+          case DOWN -> floored;
+          case UP -> exact ? floored : floored.add(BigInteger.ONE);
+          case NEAREST -> floorDivide(dividend.add(dividend).add(divisor), divisor.add(divisor));
+        };
+    return result.longValueExact();
+  }
+
+  private static BigInteger floorDivide(BigInteger dividend, BigInteger divisor) {
+    var both = dividend.divideAndRemainder(divisor);
+    var below = both[1].signum() != 0 && both[1].signum() != divisor.signum();
+    return below ? both[0].subtract(BigInteger.ONE) : both[0];
+  }
+}

@@ -1,0 +1,23 @@
+package org.proofcut.core.safety;
+
+/**
+ * One thing to look at or touch before going on.
+ *
+ * @param pause when it is asked
+ * @param ask what to look at and where, as a question or an order
+ * @param answer the state or value that is right, never "checked" or "OK"
+ */
+public record Check(Pause pause, String ask, String answer) {
+
+  /** The four pauses of an operation. */
+  public enum Pause {
+    /** Power off: cutter, fence, guard. */
+    SET,
+    /** Gear, clear table, hold-down, push aids. */
+    BEFORE_POWER,
+    /** Measure, enter, correct. */
+    PROOF,
+    /** Stopped, isolated, guard back, dust and rags. */
+    LEAVE_SAFE
+  }
+}

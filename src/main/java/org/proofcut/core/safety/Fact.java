@@ -1,0 +1,89 @@
+package org.proofcut.core.safety;
+
+import org.proofcut.core.measure.Length;
+
+/**
+ * What a rule's condition may ask of a step. The list is closed; {@code content/facts.yaml} says
+ * each in one sentence, and a test holds the two together.
+ */
+public enum Fact {
+  /** Which operation: rough-strips, rip, crosscut, rabbet, dado, back-rabbet, … */
+  OPERATION("operation", Type.TEXT, false),
+  /** Which kind of machine, or "none". */
+  MACHINE("machine", Type.TEXT, false),
+  /** What guides the work or the machine: fence, sled, straightedge, track, none. */
+  GUIDE("guide", Type.TEXT, false),
+  THROUGH_CUT("through_cut", Type.YES_NO, false),
+  MATERIALS("materials", Type.TEXTS, false),
+  PARTS("parts", Type.COUNT, false),
+  PASSES("passes", Type.COUNT, true),
+  USES_STRIP("uses_strip", Type.YES_NO, false),
+  CUTTER_DIAMETER("cutter_diameter", Type.LENGTH, true),
+  CUTTER_MARKED("cutter_marked", Type.YES_NO, false),
+  CUTTER_TOP_SPEED("cutter_top_speed", Type.COUNT, true),
+  SPINDLE_SPEED("spindle_speed", Type.COUNT, true),
+  CUT_DEPTH("cut_depth", Type.LENGTH, true),
+  DEEPEST_PASS("deepest_pass", Type.LENGTH, true),
+  /** Along the feed, the shortest piece of the batch. */
+  SHORTEST_WORK("shortest_work", Type.LENGTH, true),
+  /** Between the guide and the outer edge, the narrowest piece of the batch. */
+  NARROWEST_WORK("narrowest_work", Type.LENGTH, true),
+  LONGEST_WORK("longest_work", Type.LENGTH, true),
+  WIDEST_WORK("widest_work", Type.LENGTH, true),
+  WORK_THICKNESS("work_thickness", Type.LENGTH, true),
+  /** How much of the work rides the fence or guide. */
+  GUIDE_CONTACT("guide_contact", Type.LENGTH, true),
+  /** How far the work reaches out from the fence or guide. */
+  OVERHANG("overhang", Type.LENGTH, true),
+  MACHINE_HAS_GUARD("machine_has_guard", Type.YES_NO, false),
+  MACHINE_HAS_RIVING_KNIFE("machine_has_riving_knife", Type.YES_NO, false),
+  MACHINE_HAS_EXTRACTION("machine_has_extraction", Type.YES_NO, false),
+  AIDS_AT_HAND("aids_at_hand", Type.TEXTS, false),
+  GEAR_AT_HAND("gear_at_hand", Type.TEXTS, false),
+  GLUE("glue", Type.YES_NO, false),
+  SCREWS("screws", Type.YES_NO, false);
+
+  /** How a fact is written in a condition. */
+  public enum Type {
+    TEXT(String.class),
+    TEXTS(java.util.List.class),
+    YES_NO(Boolean.class),
+    COUNT(Long.class),
+    /** An exact whole number of picometres in the condition. */
+    LENGTH(Length.class);
+
+    private final Class<?> javaType;
+
+    Type(Class<?> javaType) {
+      this.javaType = javaType;
+    }
+
+    public Class<?> javaType() {
+      return javaType;
+    }
+  }
+
+  private final String id;
+  private final Type type;
+  private final boolean optional;
+
+  Fact(String id, Type type, boolean optional) {
+    this.id = id;
+    this.type = type;
+    this.optional = optional;
+  }
+
+  /** The name that a condition uses. */
+  public String id() {
+    return id;
+  }
+
+  public Type type() {
+    return type;
+  }
+
+  /** Whether a step may be without it; a condition must then ask {@code has(fact.…)} first. */
+  public boolean isOptional() {
+    return optional;
+  }
+}

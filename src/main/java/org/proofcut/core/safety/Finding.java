@@ -1,0 +1,45 @@
+package org.proofcut.core.safety;
+
+import java.util.List;
+import org.proofcut.core.evidence.Citation;
+
+/**
+ * What one rule says of one step.
+ *
+ * @param rule id of the rule
+ * @param effect whether it stops the step or cautions
+ * @param word signal word, from severity and likelihood
+ * @param hazard what can hurt and why, neutral
+ * @param controls what to do, the strongest control first
+ * @param gear gear required or forbidden
+ * @param checks what to look at, and at which pause
+ * @param because the source
+ * @param seen the facts and limits that made it fire, as {@code name} and value
+ */
+public record Finding(
+    String rule,
+    Effect effect,
+    SignalWord word,
+    String hazard,
+    List<Control> controls,
+    List<GearNeed> gear,
+    List<Check> checks,
+    Citation because,
+    List<Seen> seen) {
+
+  public enum Effect {
+    /** The step must not be done so. */
+    STOP,
+    CAUTION
+  }
+
+  /** One fact or limit that a condition looked at. */
+  public record Seen(String name, Object value) {}
+
+  public Finding {
+    controls = List.copyOf(controls);
+    gear = List.copyOf(gear);
+    checks = List.copyOf(checks);
+    seen = List.copyOf(seen);
+  }
+}

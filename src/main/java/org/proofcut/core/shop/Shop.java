@@ -1,0 +1,38 @@
+package org.proofcut.core.shop;
+
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * One shop: what there is to cut with, to hold with, and to wear.
+ *
+ * @param aids ids of the kinds of work aid at hand, such as {@code push-stick}
+ */
+public record Shop(
+    String name,
+    List<Machine> machines,
+    List<Cutter> cutters,
+    List<OwnedGear> gear,
+    List<String> aids) {
+
+  public Shop {
+    machines = List.copyOf(machines);
+    cutters = List.copyOf(cutters);
+    gear = List.copyOf(gear);
+    aids = List.copyOf(aids);
+  }
+
+  /** The machines of one kind, in the order entered. */
+  public <M extends Machine> Stream<M> machines(Class<M> kind) {
+    return machines.stream().filter(kind::isInstance).map(kind::cast);
+  }
+
+  /** The cutters of one kind, in the order entered. */
+  public <C extends Cutter> Stream<C> cutters(Class<C> kind) {
+    return cutters.stream().filter(kind::isInstance).map(kind::cast);
+  }
+
+  public boolean hasAid(String kind) {
+    return aids.contains(kind);
+  }
+}

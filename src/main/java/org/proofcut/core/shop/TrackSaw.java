@@ -1,0 +1,36 @@
+package org.proofcut.core.shop;
+
+import java.util.List;
+import org.proofcut.core.measure.Band;
+import org.proofcut.core.measure.Length;
+
+/**
+ * A plunge saw led along a track whose edge lies on the cut.
+ *
+ * @param trackLength longest cut along the track
+ * @param depthStep smallest change of depth that can be set
+ * @param greatestDepth of cut
+ * @param blades diameters of blade that the saw takes
+ */
+public record TrackSaw(
+    String id,
+    String name,
+    List<SpeedStep> speeds,
+    Length trackLength,
+    Length depthStep,
+    Length greatestDepth,
+    Band blades,
+    boolean hasGuard,
+    boolean hasRivingKnife,
+    boolean hasExtraction)
+    implements Machine {
+
+  public TrackSaw {
+    speeds = List.copyOf(speeds);
+  }
+
+  @Override
+  public String kind() {
+    return "track-saw";
+  }
+}

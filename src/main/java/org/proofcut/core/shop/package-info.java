@@ -1,0 +1,10 @@
+/** What stays in the shop: machines and what they can be set to, cutters, aids, protective gear. */
+@Room(
+    step = 50,
+    question = "What is there to cut it with?",
+    gives = "Shop: machines, cutters, work aids, protective gear",
+    notHere = "what a machine is set to for one cut (setup)",
+    mayImport = {"core.measure"})
+package org.proofcut.core.shop;
+
+import org.proofcut.Room;

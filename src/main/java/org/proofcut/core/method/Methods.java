@@ -1,0 +1,144 @@
+package org.proofcut.core.method;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+import org.proofcut.core.measure.Length;
+import org.proofcut.core.method.Choice.Refused;
+import org.proofcut.core.setup.Answer;
+import org.proofcut.core.setup.Conditions;
+import org.proofcut.core.setup.CutAsked;
+import org.proofcut.core.setup.CutAsked.Parting;
+import org.proofcut.core.setup.CutAsked.Rabbet;
+import org.proofcut.core.setup.CutAsked.Slot;
+import org.proofcut.core.setup.HandRouterSetup;
+import org.proofcut.core.setup.Refusal;
+import org.proofcut.core.setup.RouterTableSetup;
+import org.proofcut.core.setup.SawSetup;
+import org.proofcut.core.setup.Setup;
+import org.proofcut.core.shop.Cutter;
+import org.proofcut.core.shop.HandRouter;
+import org.proofcut.core.shop.Machine;
+import org.proofcut.core.shop.RouterTable;
+import org.proofcut.core.shop.SawBlade;
+import org.proofcut.core.shop.Shop;
+import org.proofcut.core.shop.StraightCutter;
+import org.proofcut.core.shop.TableSaw;
+import org.proofcut.core.shop.TrackSaw;
+
+/**
+ * Chooses machine and cutter for a cut.
+ *
+ * <p>Order of trying (common practice): a router table before a router in the hands; one pass with
+ * a cutter that fits before two with a narrower one, the widest of those first. A whole sheet is
+ * broken down along a track before it is lifted to a saw; every other saw cut is tried at the table
+ * saw first.
+ */
+public final class Methods {
+
+  private final Shop shop;
+  private final Conditions conditions;
+
+  public Methods(Shop shop, Conditions conditions) {
+    this.shop = shop;
+    this.conditions = conditions;
+  }
+
+  /** The first way that works, and why the ones before it don't. */
+  public Choice choose(CutAsked asked) {
+    if (asked instanceof Slot slot) {
+      return first(slotWays(slot));
+    }
+    if (asked instanceof Rabbet rabbet) {
+      return first(rabbetWays(rabbet));
+    }
+    return first(partingWays((Parting) asked));
+  }
+
+  private Stream<Way> slotWays(Slot slot) {
+    var cutters = byFit(slot.width().value());
+    return Stream.concat(
+        ways(
+            RouterTable.class,
+            cutters,
+            (table, cutter) -> RouterTableSetup.slot(slot, table, cutter, conditions)),
+        ways(
+            HandRouter.class,
+            cutters,
+            (router, cutter) -> HandRouterSetup.slot(slot, router, cutter, conditions)));
+  }
+
+  private Stream<Way> rabbetWays(Rabbet rabbet) {
+    // The widest cutter is the stiffest, and for a rabbet none is too wide.
+    var cutters = straightCutters(Comparator.comparing(StraightCutter::diameter).reversed());
+    return Stream.concat(
+        ways(
+            RouterTable.class,
+            cutters,
+            (table, cutter) -> RouterTableSetup.rabbet(rabbet, table, cutter, conditions)),
+        ways(
+            HandRouter.class,
+            cutters,
+            (router, cutter) -> HandRouterSetup.rabbet(rabbet, router, cutter, conditions)));
+  }
+
+  private Stream<Way> partingWays(Parting parting) {
+    var blades = shop.cutters(SawBlade.class).toList();
+    var atTable =
+        ways(
+            TableSaw.class,
+            blades,
+            (saw, blade) -> SawSetup.table(parting, saw, blade, conditions));
+    var alongTrack =
+        ways(
+            TrackSaw.class,
+            blades,
+            (saw, blade) -> SawSetup.track(parting, saw, blade, conditions));
+    boolean wholeSheet = parting.along() && !parting.toSize();
+    return wholeSheet ? Stream.concat(alongTrack, atTable) : Stream.concat(atTable, alongTrack);
+  }
+
+  /** Cutters nearest to the width first, from either side, then ever narrower ones. */
+  private List<StraightCutter> byFit(Length width) {
+    return straightCutters(
+        Comparator.comparing((StraightCutter cutter) -> cutter.diameter().minus(width).abs()));
+  }
+
+  private List<StraightCutter> straightCutters(Comparator<StraightCutter> order) {
+    return shop.cutters(StraightCutter.class)
+        .sorted(order.thenComparing(StraightCutter::id))
+        .toList();
+  }
+
+  private <M extends Machine, C extends Cutter> Stream<Way> ways(
+      Class<M> machines, List<C> cutters, Calculator<M, C> calculator) {
+    return shop.machines(machines)
+        .flatMap(
+            machine ->
+                cutters.stream()
+                    .map(
+                        cutter ->
+                            new Way(machine, cutter, () -> calculator.answer(machine, cutter))));
+  }
+
+  private static Choice first(Stream<Way> ways) {
+    var refused = new ArrayList<Refused>();
+    for (var way : (Iterable<Way>) ways::iterator) {
+      var answer = way.answer().get();
+      if (answer instanceof Setup setup) {
+        return new Choice(Optional.of(setup), refused);
+      }
+      refused.add(new Refused(way.machine().name(), way.cutter().name(), (Refusal) answer));
+    }
+    return new Choice(Optional.empty(), refused);
+  }
+
+  private interface Calculator<M, C> {
+    Answer answer(M machine, C cutter);
+  }
+
+  private record Way(Machine machine, Cutter cutter, Supplier<Answer> answer) {}
+}

@@ -1,0 +1,91 @@
+package org.proofcut.core.operation;
+
+import java.util.Optional;
+import org.proofcut.core.part.Axis;
+import org.proofcut.core.part.Edge;
+import org.proofcut.core.part.Housing;
+import org.proofcut.core.part.Lie;
+import org.proofcut.core.part.Part;
+import org.proofcut.core.part.PartRole;
+import org.proofcut.core.setup.Guide;
+import org.proofcut.core.setup.Setting;
+import org.proofcut.core.setup.Setup;
+import org.proofcut.core.shop.TrackSaw;
+
+/** Which way round a part lies for a cut, and what its trailing edge needs. */
+final class Handlings {
+
+  private Handlings() {}
+
+  /** A part at the router, for one of its housings. */
+  static Handling atRouter(Part part, Housing housing, Optional<Housing> backRabbet, Setup setup) {
+    boolean byHand = setup.guide() == Guide.STRAIGHTEDGE;
+    var named = byHand ? Axis.PLUS_Z : Axis.MINUS_Z;
+    var rides = byHand ? guidedByHand(housing.reference(), setup) : housing.reference();
+    var lie = new Lie(part.role(), named, rides, byHand ? Axis.MINUS_X : Axis.PLUS_Y);
+    // On the table the work moves left; by hand the router moves away.
+    var leads = lie.edgeTowards(byHand ? Axis.MINUS_Y : Axis.MINUS_X);
+    var trails = lie.edgeTowards(byHand ? Axis.PLUS_Y : Axis.PLUS_X);
+    return new Handling(
+        part.role().namedFaceWords() + (byHand ? " up" : " down"),
+        rides,
+        leads,
+        trails,
+        breakout(trails, housing, backRabbet));
+  }
+
+  /** The edge on the guide's side of the cut. */
+  private static Edge guidedByHand(Edge reference, Setup setup) {
+    var straightedge = setup.setting(Setting.Role.STRAIGHTEDGE).orElseThrow().set().value();
+    boolean nearSide = straightedge.isLessThan(setup.passes().get(0).takes().most());
+    return nearSide ? reference : Edge.towards(reference.towards().opposite());
+  }
+
+  private static Optional<String> breakout(
+      Edge trails, Housing housing, Optional<Housing> backRabbet) {
+    boolean takenLater =
+        trails == Edge.REAR
+            && backRabbet.isPresent()
+            && housing.depth().value().isAtMost(backRabbet.get().depth().value());
+    if (takenLater) {
+      return Optional.empty();
+    }
+    return Optional.of("Back up the " + trails.words() + " with scrap: the cutter comes out there");
+  }
+
+  /** A piece ripped to width. */
+  static Handling ripped(PartRole role, Setup setup) {
+    return new Handling(
+        goodFace(setup), Edge.REAR, farEnd(role), reference(role), Optional.empty());
+  }
+
+  /** A piece cut to length. */
+  static Handling crosscut(Setup setup) {
+    boolean onSled = setup.guide() == Guide.SLED;
+    return new Handling(
+        goodFace(setup),
+        Edge.REAR,
+        Edge.FRONT,
+        Edge.REAR,
+        Optional.of(
+            onSled
+                ? "Score the line; the rear edge lies against the sled's fence, which backs it"
+                : "Score the line; the track holds the fibres on the side that is kept"));
+  }
+
+  private static String goodFace(Setup setup) {
+    return setup.machine() instanceof TrackSaw ? "good face down" : "good face up";
+  }
+
+  /** The end that lengths are taken from. */
+  static Edge reference(PartRole role) {
+    return switch (role) {
+      case LEFT_SIDE, RIGHT_SIDE, BACK -> Edge.LOWER_END;
+      case TOP, BOTTOM, SHELF, PLINTH -> Edge.LEFT_END;
+    };
+  }
+
+  private static Edge farEnd(PartRole role) {
+    return Edge.towards(reference(role).towards().opposite());
+  }
+}

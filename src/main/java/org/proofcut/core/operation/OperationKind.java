@@ -1,0 +1,27 @@
+package org.proofcut.core.operation;
+
+/** The kinds of operation, in the order that a case takes them. */
+public enum OperationKind {
+  ROUGH_STRIPS,
+  RIP,
+  CROSSCUT,
+  RABBET,
+  DADO,
+  BACK_RABBET,
+  FINAL_LENGTH,
+  DRY_FIT,
+  FASTEN;
+
+  /** As content and conditions write it. */
+  public String id() {
+    return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+  }
+
+  /** Whether a turning cutter is at work. */
+  public boolean cuts() {
+    return switch (this) {
+      case ROUGH_STRIPS, RIP, CROSSCUT, RABBET, DADO, BACK_RABBET, FINAL_LENGTH -> true;
+      case DRY_FIT, FASTEN -> false;
+    };
+  }
+}

@@ -1,0 +1,12 @@
+package org.proofcut.core.operation;
+
+import org.proofcut.core.evidence.Worked;
+import org.proofcut.core.measure.Length;
+
+/**
+ * What is left over for a later cut. From {@code content/operation/limits}.
+ *
+ * @param stripOver how much wider than the finished part a rough strip is
+ * @param lengthOver how much longer than designed a housed part stays until its housings are proven
+ */
+public record OperationLimits(Worked<Length> stripOver, Worked<Length> lengthOver) {}

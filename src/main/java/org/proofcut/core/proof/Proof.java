@@ -1,0 +1,70 @@
+package org.proofcut.core.proof;
+
+import java.util.List;
+import java.util.Optional;
+import org.proofcut.core.measure.Band;
+import org.proofcut.core.measure.Length;
+import org.proofcut.core.measure.Rounding;
+import org.proofcut.core.proof.Verdict.Correction;
+import org.proofcut.core.proof.Verdict.Outcome;
+import org.proofcut.core.setup.Measure;
+import org.proofcut.core.setup.Setting;
+import org.proofcut.core.setup.Setup;
+
+/** Judges a proof cut by its readings. */
+public final class Proof {
+
+  private Proof() {}
+
+  /**
+   * The verdict on one measure.
+   *
+   * <p>Proven when every reading is accepted. Else the setting that moves it is moved by target
+   * less the middle of the readings, onto its steps, if that brings every reading in.
+   *
+   * @param setup the set-up that the proof was cut with, as corrected so far
+   */
+  public static Verdict judge(Measure measure, List<Length> found, Setup setup) {
+    if (found.size() < measure.readings()) {
+      return new Verdict(measure, found, Outcome.MORE_READINGS, Optional.empty());
+    }
+    var ends = ends(found);
+    var accepted = measure.accepted();
+    if (accepted.contains(ends.least()) && accepted.contains(ends.most())) {
+      return new Verdict(measure, found, Outcome.PROVEN, Optional.empty());
+    }
+    if (ends.extent().isGreaterThan(accepted.extent())) {
+      return new Verdict(measure, found, Outcome.UNEVEN, Optional.empty());
+    }
+    var setting = measure.correctedBy().flatMap(setup::setting);
+    if (setting.isEmpty()) {
+      return new Verdict(measure, found, Outcome.OTHER_CUTTER, Optional.empty());
+    }
+    return correction(measure, ends, setting.get())
+        .map(by -> new Verdict(measure, found, Outcome.CHANGE, Optional.of(by)))
+        .orElseGet(() -> new Verdict(measure, found, Outcome.UNEVEN, Optional.empty()));
+  }
+
+  /**
+   * The step nearest to the ideal that brings both ends in; none where the steps are too coarse.
+   */
+  private static Optional<Correction> correction(Measure measure, Band ends, Setting setting) {
+    var ideal = measure.target().value().minus(ends.middle());
+    for (var rounding : List.of(Rounding.NEAREST, Rounding.UP, Rounding.DOWN)) {
+      var by = ideal.roundedTo(setting.step(), rounding);
+      var moved = ends.movedBy(by);
+      if (measure.accepted().contains(moved.least())
+          && measure.accepted().contains(moved.most())
+          && setting.set().value().plus(by).isPositive()) {
+        return Optional.of(new Correction(setting.role(), by));
+      }
+    }
+    return Optional.empty();
+  }
+
+  static Band ends(List<Length> found) {
+    return new Band(
+        found.stream().min(Length::compareTo).orElseThrow(),
+        found.stream().max(Length::compareTo).orElseThrow());
+  }
+}

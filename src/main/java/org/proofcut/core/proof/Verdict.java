@@ -1,0 +1,52 @@
+package org.proofcut.core.proof;
+
+import java.util.List;
+import java.util.Optional;
+import org.proofcut.core.measure.Band;
+import org.proofcut.core.measure.Length;
+import org.proofcut.core.setup.Measure;
+import org.proofcut.core.setup.Setting;
+
+/**
+ * What the readings of one measure say.
+ *
+ * @param measure what was asked
+ * @param found the readings so far, in order
+ * @param outcome what they come to
+ * @param correction what to move, and by how much; only with {@link Outcome#CHANGE}
+ */
+public record Verdict(
+    Measure measure, List<Length> found, Outcome outcome, Optional<Correction> correction) {
+
+  /** What readings come to. */
+  public enum Outcome {
+    MORE_READINGS,
+    PROVEN,
+    /** One setting moved puts it right. */
+    CHANGE,
+    /** Even and off, but nothing on this set-up moves it: another cutter is needed. */
+    OTHER_CUTTER,
+    /** The readings differ among themselves by more than is accepted: nothing set puts it right. */
+    UNEVEN
+  }
+
+  /**
+   * A setting to move.
+   *
+   * @param by how much, on the setting's own steps; positive makes the figure larger
+   */
+  public record Correction(Setting.Role role, Length by) {}
+
+  public Verdict {
+    found = List.copyOf(found);
+  }
+
+  public boolean isProven() {
+    return outcome == Outcome.PROVEN;
+  }
+
+  /** Smallest and largest reading; empty before the first. */
+  public Optional<Band> ends() {
+    return found.isEmpty() ? Optional.empty() : Optional.of(Proof.ends(found));
+  }
+}

@@ -1,0 +1,41 @@
+package org.proofcut.core.setup;
+
+/** Which way the work, or the machine, moves, and why. */
+public enum Feed {
+  /**
+   * The cutter of a router table turns counter-clockwise seen from above; on the side away from the
+   * fence its edges then meet the work, and press it to the fence.
+   */
+  RIGHT_TO_LEFT(
+      "Feed right to left, against the cutter",
+      "Seen from above the cutter turns counter-clockwise: fed this way it meets the work and"
+          + " presses it to the fence."),
+  /** A router in the hands turns clockwise seen from above. */
+  AWAY_FROM_YOU(
+      "Push away from you, straightedge on your left",
+      "Seen from above the cutter turns clockwise: pushed this way the cut draws the base to the"
+          + " straightedge."),
+  /** The front teeth of a saw blade move down, and back toward the person. */
+  INTO_THE_BLADE(
+      "Push into the front of the blade",
+      "The teeth at the front move down toward the table and hold the work on it."),
+  ALONG_THE_TRACK(
+      "Push the saw away from you along the track",
+      "The blade cuts up out of the work at the front, so the saw is pushed, never pulled.");
+
+  private final String words;
+  private final String why;
+
+  Feed(String words, String why) {
+    this.words = words;
+    this.why = why;
+  }
+
+  public String words() {
+    return words;
+  }
+
+  public String why() {
+    return why;
+  }
+}

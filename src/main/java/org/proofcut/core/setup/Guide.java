@@ -1,0 +1,28 @@
+package org.proofcut.core.setup;
+
+/** What leads the work, or the machine, along a straight line. */
+public enum Guide {
+  FENCE("fence", "the fence"),
+  /** A square block behind the work keeps a short end true to the fence. */
+  FENCE_WITH_BLOCK("fence-with-block", "the fence, pushed by a square block"),
+  SLED("sled", "the sled and its stop"),
+  STRAIGHTEDGE("straightedge", "a clamped straightedge"),
+  TRACK("track", "the track");
+
+  private final String id;
+  private final String words;
+
+  Guide(String id, String words) {
+    this.id = id;
+    this.words = words;
+  }
+
+  /** As content and conditions write it. */
+  public String id() {
+    return id;
+  }
+
+  public String words() {
+    return words;
+  }
+}

@@ -1,0 +1,207 @@
+package org.proofcut.core.setup;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.proofcut.core.evidence.Worked;
+import org.proofcut.core.measure.Band;
+import org.proofcut.core.measure.Length;
+import org.proofcut.core.setup.CutAsked.Rabbet;
+import org.proofcut.core.setup.CutAsked.Slot;
+import org.proofcut.core.setup.Pass.Engages;
+import org.proofcut.core.shop.HandRouter;
+import org.proofcut.core.shop.StraightCutter;
+
+/**
+ * Slots and rabbets with a router in the hands, along a clamped straightedge: face up, pushed away,
+ * straightedge on the left.
+ *
+ * <p>From the base edge to the nearest cutting edge is {@code g = B − b/2}. The straightedge lies
+ * {@code g} from the near wall of the slot. A wider slot takes two passes with a strip of {@code s
+ * = w − b} between straightedge and base: with it the cutter takes the far wall, without it the
+ * near one, so that the new wood lies on the side of the guide. That is the other way round from
+ * the table, because the cutter turns the other way.
+ */
+public final class HandRouterSetup {
+
+  private final HandRouter router;
+  private final StraightCutter cutter;
+  private final Conditions conditions;
+  private final SetupLimits limits;
+
+  private HandRouterSetup(HandRouter router, StraightCutter cutter, Conditions conditions) {
+    this.router = router;
+    this.cutter = cutter;
+    this.conditions = conditions;
+    this.limits = conditions.limits();
+  }
+
+  /** The set-up for a slot, or why this router and cutter can't make it. */
+  public static Answer slot(
+      Slot asked, HandRouter router, StraightCutter cutter, Conditions conditions) {
+    return new HandRouterSetup(router, cutter, conditions)
+        .cut(asked, asked.width(), asked.accepted(), asked.depth(), asked.distance(), true);
+  }
+
+  /**
+   * The set-up for a rabbet: a slot at the very edge, with the straightedge inside the part and the
+   * cutter running off the edge.
+   */
+  public static Answer rabbet(
+      Rabbet asked, HandRouter router, StraightCutter cutter, Conditions conditions) {
+    var atEdge = Worked.entered("distance from the reference edge", Length.ZERO);
+    return new HandRouterSetup(router, cutter, conditions)
+        .cut(asked, asked.width(), asked.accepted(), asked.depth(), atEdge, false);
+  }
+
+  private Answer cut(
+      CutAsked asked,
+      Worked<Length> width,
+      Band accepted,
+      Worked<Length> depth,
+      Worked<Length> distance,
+      boolean slot) {
+    var speed = Speeds.choose(router, cutter, limits);
+    // A cutter wider than a rabbet just runs off its edge.
+    var widening =
+        !slot && cutter.diameter().isAtLeast(width.value())
+            ? RouterCuts.Widening.none()
+            : RouterCuts.widening(width, accepted, cutter, conditions);
+    var refusal =
+        RouterTableSetup.firstOf(
+            RouterCuts.fits(cutter, router.largestCutter(), conditions),
+            widening.refusal(),
+            RouterCuts.deepEnough(cutter, depth.value(), conditions),
+            aid("straightedge", "a straightedge"),
+            aid("clamps", "clamps"),
+            speed.refusal());
+    if (refusal.isPresent()) {
+      return refusal.get();
+    }
+    var made = slot ? cutter.diameter().plus(widening.thickness()) : width.value();
+    var guide = straightedge(width, distance, made, slot);
+    var depthSetting =
+        Setting.of(
+            Setting.Role.DEPTH,
+            "from the base to the end of the cutter",
+            depth.as("depth of the cutter"),
+            router.depthStep());
+    var settings = new ArrayList<Setting>();
+    settings.add(guide.setting());
+    widening.strip().ifPresent(settings::add);
+    settings.add(depthSetting);
+    return new Setup(
+        asked,
+        router,
+        cutter,
+        Guide.STRAIGHTEDGE,
+        settings,
+        passes(guide, widening, depthSetting),
+        speed.speed().orElseThrow(),
+        Feed.AWAY_FROM_YOU,
+        measures(width, accepted, depth, distance, widening, slot));
+  }
+
+  /** Where the straightedge lies, and on which side of the cut. */
+  private record Straightedge(Setting setting, boolean nearSide, Length nearestEdge) {}
+
+  private Straightedge straightedge(
+      Worked<Length> width, Worked<Length> distance, Length made, boolean slot) {
+    var gap = baseEdgeToCuttingEdge();
+    boolean nearSide = slot && distance.value().isAtLeast(gap.value());
+    var working =
+        Worked.called("reference edge to the straightedge")
+            .with("distance from the reference edge", distance)
+            .with("base edge to cutting edge", gap);
+    Worked<Length> exact;
+    if (nearSide) {
+      exact =
+          working
+              .by("distance from the reference edge − base edge to cutting edge")
+              .is(distance.value().minus(gap.value()));
+    } else {
+      exact =
+          working
+              .by("distance from the reference edge + width + base edge to cutting edge")
+              .with("width", width)
+              .is(distance.value().plus(made).plus(gap.value()));
+    }
+    var setting =
+        Setting.of(
+            Setting.Role.STRAIGHTEDGE,
+            nearSide
+                ? "from the reference edge; it lies between that edge and the cut"
+                : "from the reference edge; it lies beyond the cut",
+            exact,
+            slot ? limits.markStep().value() : limits.fineStep().value());
+    var nearest =
+        nearSide
+            ? setting.set().value().plus(gap.value())
+            : setting.set().value().minus(gap.value());
+    return new Straightedge(setting, nearSide, nearest);
+  }
+
+  private Worked<Length> baseEdgeToCuttingEdge() {
+    var centre = Worked.entered("base edge to the centre of the cutter", router.baseEdgeToCentre());
+    return Worked.called("base edge to the nearest cutting edge")
+        .by(
+            "base edge to centre − half the diameter; better measured, at the same point of the base")
+        .with("base edge to centre", centre)
+        .with("diameter", RouterCuts.diameter(cutter))
+        .is(centre.value().minus(cutter.diameter().half()));
+  }
+
+  private List<Pass> passes(Straightedge guide, RouterCuts.Widening widening, Setting depth) {
+    var passes = new ArrayList<Pass>();
+    for (boolean stripOn : widening.stripOnByPass()) {
+      var away = stripOn ? widening.thickness() : Length.ZERO;
+      // The strip moves the cutter away from the guide, whichever side that lies on.
+      var wall =
+          guide.nearSide() ? guide.nearestEdge().plus(away) : guide.nearestEdge().minus(away);
+      var takes =
+          guide.nearSide()
+              ? new Band(wall, wall.plus(cutter.diameter()))
+              : new Band(wall.minus(cutter.diameter()), wall);
+      boolean partWidth = !passes.isEmpty() && !stripOn || takes.least().isNegative();
+      for (var reached : Depths.reach(depth.set(), cutter, limits)) {
+        passes.add(
+            new Pass(
+                passes.size() + 1,
+                stripOn,
+                reached,
+                takes,
+                partWidth ? Engages.TOWARD_GUIDE : Engages.BOTH_SIDES));
+      }
+    }
+    return passes;
+  }
+
+  private List<Measure> measures(
+      Worked<Length> width,
+      Band accepted,
+      Worked<Length> depth,
+      Worked<Length> distance,
+      RouterCuts.Widening widening,
+      boolean slot) {
+    var byDepth = RouterCuts.depth(depth, limits, Setting.Role.DEPTH);
+    if (!slot) {
+      return List.of(
+          RouterCuts.width(width, accepted, Optional.of(Setting.Role.STRAIGHTEDGE)), byDepth);
+    }
+    return List.of(
+        RouterCuts.width(width, accepted, widening.strip().map(Setting::role)),
+        byDepth,
+        RouterCuts.distance(distance, limits, Setting.Role.STRAIGHTEDGE));
+  }
+
+  private Optional<Refusal> aid(String kind, String words) {
+    if (conditions.aids().contains(kind)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Refusal(
+            Refusal.Reason.AID_MISSING,
+            "A router in the hands needs " + words + ", and the shop has none entered",
+            "Enter " + words + " in the shop if there is one"));
+  }
+}

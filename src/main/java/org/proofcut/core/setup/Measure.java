@@ -1,0 +1,45 @@
+package org.proofcut.core.setup;
+
+import java.util.Optional;
+import org.proofcut.core.evidence.Worked;
+import org.proofcut.core.measure.Band;
+import org.proofcut.core.measure.Length;
+
+/**
+ * One thing to measure on a proof cut, with how it will be judged. All of it is data, so that a
+ * page compares and never computes.
+ *
+ * @param dimension what is measured
+ * @param what in words, where the caliper goes
+ * @param target what it should be
+ * @param accepted readings that prove it
+ * @param readings how many readings are taken
+ * @param correctedBy the setting that moves it, one for one and the same way; empty where only
+ *     another cutter helps
+ */
+public record Measure(
+    Dimension dimension,
+    String what,
+    Worked<Length> target,
+    Band accepted,
+    int readings,
+    Optional<Setting.Role> correctedBy) {
+
+  /** What is measured on a proof cut. */
+  public enum Dimension {
+    WIDTH("Width"),
+    DEPTH("Depth"),
+    DISTANCE("Distance"),
+    SIZE("Size");
+
+    private final String words;
+
+    Dimension(String words) {
+      this.words = words;
+    }
+
+    public String words() {
+      return words;
+    }
+  }
+}

@@ -1,0 +1,28 @@
+package org.proofcut.core.setup;
+
+import org.proofcut.core.evidence.Worked;
+import org.proofcut.core.measure.Band;
+import org.proofcut.core.measure.Length;
+
+/**
+ * One run of the batch past the cutter.
+ *
+ * @param number from 1
+ * @param stripOn whether the spacer strip lies between guide and work (or base)
+ * @param depth how deep the cut is after this pass
+ * @param takes the width that the cutter covers, from the reference edge of the work; may begin
+ *     before the edge where part of the cutter is buried in the fence
+ * @param engages which side of the cutter meets new wood
+ */
+public record Pass(int number, boolean stripOn, Worked<Length> depth, Band takes, Engages engages) {
+
+  /** The side of the cutter that meets new wood. */
+  public enum Engages {
+    /** A full-width cut: wood on both sides, the work held to its guide. */
+    BOTH_SIDES,
+    /** The side away from a table's fence: against the feed. */
+    AWAY_FROM_GUIDE,
+    /** The side toward a hand-held router's guide: against the feed. */
+    TOWARD_GUIDE
+  }
+}

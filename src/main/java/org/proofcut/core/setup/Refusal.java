@@ -1,0 +1,26 @@
+package org.proofcut.core.setup;
+
+/**
+ * Why a machine and a cutter can't make a cut.
+ *
+ * @param reason the kind of reason
+ * @param what what is wrong, with the figures
+ * @param instead what would help
+ */
+public record Refusal(Reason reason, String what, String instead) implements Answer {
+
+  /** The kinds of reason, by what would have to change. */
+  public enum Reason {
+    CUTTER_TOO_WIDE,
+    CUTTER_TOO_NARROW,
+    CUTTER_TOO_SHORT,
+    CUTTER_DOES_NOT_FIT_MACHINE,
+    TOO_FAST,
+    OUT_OF_REACH,
+    TOO_DEEP,
+    WORK_TOO_SMALL,
+    END_TOO_SHORT_ON_FENCE,
+    AID_MISSING,
+    STEP_TOO_COARSE
+  }
+}

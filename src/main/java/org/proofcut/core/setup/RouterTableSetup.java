@@ -1,0 +1,270 @@
+package org.proofcut.core.setup;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.proofcut.core.evidence.Worked;
+import org.proofcut.core.measure.Band;
+import org.proofcut.core.measure.Length;
+import org.proofcut.core.setup.CutAsked.Rabbet;
+import org.proofcut.core.setup.CutAsked.Slot;
+import org.proofcut.core.setup.Pass.Engages;
+import org.proofcut.core.shop.RouterTable;
+import org.proofcut.core.shop.StraightCutter;
+
+/**
+ * Slots and rabbets on a router table: fence behind the cutter, face down, fed right to left.
+ *
+ * <p>A slot of width {@code w} at distance {@code a}, cut with a narrower cutter of diameter {@code
+ * b}: the fence stands at {@code a + s} from the nearest cutting edge, with a strip of thickness
+ * {@code s = w − b}. With the strip between fence and work the cutter takes {@code a … a + b};
+ * without it {@code a + s … a + w}, and the new wood lies on the side away from the fence, where
+ * the cut goes against the feed. The fence never moves, so one proof holds for both passes.
+ */
+public final class RouterTableSetup {
+
+  private final RouterTable table;
+  private final StraightCutter cutter;
+  private final Conditions conditions;
+  private final SetupLimits limits;
+
+  private RouterTableSetup(RouterTable table, StraightCutter cutter, Conditions conditions) {
+    this.table = table;
+    this.cutter = cutter;
+    this.conditions = conditions;
+    this.limits = conditions.limits();
+  }
+
+  /** The set-up for a slot, or why this table and cutter can't make it. */
+  public static Answer slot(
+      Slot asked, RouterTable table, StraightCutter cutter, Conditions conditions) {
+    return new RouterTableSetup(table, cutter, conditions).slot(asked);
+  }
+
+  /** The set-up for a rabbet, or why this table and cutter can't make it. */
+  public static Answer rabbet(
+      Rabbet asked, RouterTable table, StraightCutter cutter, Conditions conditions) {
+    return new RouterTableSetup(table, cutter, conditions).rabbet(asked);
+  }
+
+  private Answer slot(Slot asked) {
+    var speed = Speeds.choose(table, cutter, limits);
+    var widening = RouterCuts.widening(asked.width(), asked.accepted(), cutter, conditions);
+    var strip = widening.thickness();
+    var fence = slotFence(asked, widening);
+    var refusal =
+        firstOf(
+            RouterCuts.fits(cutter, table.largestCutter(), conditions),
+            widening.refusal(),
+            RouterCuts.deepEnough(cutter, asked.depth().value(), conditions),
+            tooCoarse(cutter.diameter().plus(strip), asked.accepted()),
+            outOfReach(fence.set().value()),
+            supports(asked.work()),
+            speed.refusal());
+    if (refusal.isPresent()) {
+      return refusal.get();
+    }
+    var height = height(asked.depth());
+    var settings = new ArrayList<Setting>();
+    settings.add(fence);
+    widening.strip().ifPresent(settings::add);
+    settings.add(height);
+    var near = fence.set().value();
+    var passes = new ArrayList<Pass>();
+    for (boolean stripOn : widening.stripOnByPass()) {
+      var from = stripOn ? near.minus(strip) : near;
+      var takes = new Band(from, from.plus(cutter.diameter()));
+      // The first pass across meets wood on both sides; a second one only what is left, away from
+      // the fence.
+      boolean second = !passes.isEmpty() && !stripOn;
+      for (var reached : Depths.reach(height.set(), cutter, limits)) {
+        passes.add(
+            new Pass(
+                passes.size() + 1,
+                stripOn,
+                reached,
+                takes,
+                second ? Engages.AWAY_FROM_GUIDE : Engages.BOTH_SIDES));
+      }
+    }
+    return new Setup(
+        asked,
+        table,
+        cutter,
+        guide(asked.work()),
+        settings,
+        passes,
+        speed.speed().orElseThrow(),
+        Feed.RIGHT_TO_LEFT,
+        List.of(
+            RouterCuts.width(asked.width(), asked.accepted(), widening.strip().map(Setting::role)),
+            RouterCuts.depth(asked.depth(), limits, Setting.Role.HEIGHT),
+            RouterCuts.distance(asked.distance(), limits, Setting.Role.FENCE)));
+  }
+
+  private Setting slotFence(Slot asked, RouterCuts.Widening widening) {
+    var exact =
+        widening
+            .strip()
+            .map(
+                strip ->
+                    Worked.called("fence to the nearest cutting edge")
+                        .by("distance from the reference edge + spacer strip")
+                        .with("distance from the reference edge", asked.distance())
+                        .with("spacer strip", strip.set())
+                        .is(asked.distance().value().plus(strip.set().value())))
+            .orElse(asked.distance().as("fence to the nearest cutting edge"));
+    return Setting.of(
+        Setting.Role.FENCE,
+        widening.strip().isPresent()
+            ? "to the nearest cutting edge, for both passes"
+            : "to the nearest cutting edge",
+        exact,
+        table.fenceStep());
+  }
+
+  /**
+   * For a rabbet the fence stands so that its face is one width from the farthest cutting edge; a
+   * cutter wider than that is partly buried in the fence.
+   */
+  private Answer rabbet(Rabbet asked) {
+    var speed = Speeds.choose(table, cutter, limits);
+    var width = asked.width().value();
+    boolean wideEnough = cutter.diameter().isAtLeast(width);
+    var widening =
+        wideEnough
+            ? RouterCuts.Widening.none()
+            : RouterCuts.widening(asked.width(), asked.accepted(), cutter, conditions);
+    var fence =
+        Setting.of(
+            Setting.Role.FENCE,
+            "to the farthest cutting edge, turned by hand until it points away from the fence",
+            asked.width().as("fence to the farthest cutting edge"),
+            limits.fineStep().value());
+    var refusal =
+        firstOf(
+            RouterCuts.fits(cutter, table.largestCutter(), conditions),
+            widening.refusal(),
+            RouterCuts.deepEnough(cutter, asked.depth().value(), conditions),
+            tooCoarse(fence.set().value(), asked.accepted()),
+            supports(asked.work()),
+            speed.refusal());
+    if (refusal.isPresent()) {
+      return refusal.get();
+    }
+    var height = height(asked.depth());
+    var settings = new ArrayList<Setting>();
+    settings.add(fence);
+    widening.strip().ifPresent(settings::add);
+    settings.add(height);
+    var far = fence.set().value();
+    var passes = new ArrayList<Pass>();
+    for (boolean stripOn : widening.stripOnByPass()) {
+      var to = stripOn ? far.minus(widening.thickness()) : far;
+      var takes = new Band(to.minus(cutter.diameter()), to);
+      for (var reached : Depths.reach(height.set(), cutter, limits)) {
+        // New wood lies only away from the fence: at the edge itself there is none on its side.
+        passes.add(new Pass(passes.size() + 1, stripOn, reached, takes, Engages.AWAY_FROM_GUIDE));
+      }
+    }
+    return new Setup(
+        asked,
+        table,
+        cutter,
+        guide(asked.work()),
+        settings,
+        passes,
+        speed.speed().orElseThrow(),
+        Feed.RIGHT_TO_LEFT,
+        List.of(
+            RouterCuts.width(asked.width(), asked.accepted(), Optional.of(Setting.Role.FENCE)),
+            RouterCuts.depth(asked.depth(), limits, Setting.Role.HEIGHT)));
+  }
+
+  private Setting height(Worked<Length> depth) {
+    return Setting.of(
+        Setting.Role.HEIGHT,
+        "from the table to the top of the cutter",
+        depth.as("height of the cutter"),
+        table.heightStep());
+  }
+
+  private Optional<Refusal> tooCoarse(Length asSet, Band accepted) {
+    if (accepted.contains(asSet)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Refusal(
+            Refusal.Reason.STEP_TOO_COARSE,
+            "Set on its steps it would come to "
+                + conditions.caliper(asSet)
+                + ", outside "
+                + conditions.caliper(accepted.least())
+                + " to "
+                + conditions.caliper(accepted.most()),
+            "Use a cutter that needs no strip, or sort the parts by thickness"));
+  }
+
+  private Optional<Refusal> outOfReach(Length fence) {
+    if (fence.isAtMost(table.fenceReach())) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Refusal(
+            Refusal.Reason.OUT_OF_REACH,
+            "The fence would stand "
+                + conditions.shown(fence)
+                + " from the cutter; on "
+                + table.name()
+                + " it reaches "
+                + conditions.shown(table.fenceReach()),
+            "Rout it by hand along a straightedge"));
+  }
+
+  private Optional<Refusal> supports(Work work) {
+    var shortest = work.alongGuide().least();
+    if (shortest.isLessThan(limits.shortestAtRouter().value())) {
+      return Optional.of(
+          new Refusal(
+              Refusal.Reason.WORK_TOO_SMALL,
+              "An edge of only "
+                  + conditions.shown(shortest)
+                  + " would ride the fence; at least "
+                  + conditions.shown(limits.shortestAtRouter().value())
+                  + " is wanted",
+              "Cut it on a longer piece and crosscut afterwards"));
+    }
+    if (tipsAtFence(work) && !conditions.aids().contains("square-block")) {
+      return Optional.of(
+          new Refusal(
+              Refusal.Reason.END_TOO_SHORT_ON_FENCE,
+              "An end of "
+                  + conditions.shown(shortest)
+                  + " on the fence does not guide a piece that reaches out "
+                  + conditions.shown(work.acrossGuide().most()),
+              "Push it with a square block, or rout it by hand along a straightedge"));
+    }
+    return Optional.empty();
+  }
+
+  private Guide guide(Work work) {
+    return tipsAtFence(work) ? Guide.FENCE_WITH_BLOCK : Guide.FENCE;
+  }
+
+  private boolean tipsAtFence(Work work) {
+    return work.alongGuide()
+        .least()
+        .times(limits.overhangToContact().value())
+        .isLessThan(work.acrossGuide().most());
+  }
+
+  @SafeVarargs
+  static Optional<Refusal> firstOf(Optional<Refusal>... refusals) {
+    for (var refusal : refusals) {
+      if (refusal.isPresent()) {
+        return refusal;
+      }
+    }
+    return Optional.empty();
+  }
+}

@@ -1,0 +1,240 @@
+package org.proofcut.core.setup;
+
+import java.util.List;
+import java.util.Optional;
+import org.proofcut.core.evidence.Worked;
+import org.proofcut.core.measure.Band;
+import org.proofcut.core.measure.Length;
+import org.proofcut.core.setup.CutAsked.Parting;
+import org.proofcut.core.shop.Machine;
+import org.proofcut.core.shop.SawBlade;
+import org.proofcut.core.shop.TableSaw;
+import org.proofcut.core.shop.TrackSaw;
+
+/**
+ * Cuts that part the stock: rips along the table saw's fence, crosscuts on its sled, and either
+ * along a track. The fence is set to the near side of the blade, so that the kerf falls on the
+ * waste side.
+ */
+public final class SawSetup {
+
+  private final Conditions conditions;
+  private final SetupLimits limits;
+  private final Parting asked;
+  private final SawBlade blade;
+
+  private SawSetup(Parting asked, SawBlade blade, Conditions conditions) {
+    this.asked = asked;
+    this.blade = blade;
+    this.conditions = conditions;
+    this.limits = conditions.limits();
+  }
+
+  /** A rip along the fence or a crosscut on the sled, or why this saw can't make it. */
+  public static Answer table(Parting asked, TableSaw saw, SawBlade blade, Conditions conditions) {
+    return new SawSetup(asked, blade, conditions).table(saw);
+  }
+
+  /** A cut along the track, or why this saw can't make it. */
+  public static Answer track(Parting asked, TrackSaw saw, SawBlade blade, Conditions conditions) {
+    return new SawSetup(asked, blade, conditions).track(saw);
+  }
+
+  private Answer table(TableSaw saw) {
+    var height = above("height of the blade", "height above the table", limits.bladeAbove());
+    var speed = Speeds.choose(saw, blade, limits);
+    var refusal =
+        RouterTableSetup.firstOf(
+            takes(saw, saw.blades()),
+            asked.along() ? ripReach(saw) : sledReach(saw),
+            atMost(
+                height.value(),
+                saw.greatestHeight(),
+                "The blade would stand",
+                Refusal.Reason.TOO_DEEP,
+                "Use a larger saw"),
+            speed.refusal());
+    if (refusal.isPresent()) {
+      return refusal.get();
+    }
+    var place =
+        asked.along()
+            ? Setting.of(
+                Setting.Role.FENCE,
+                "to the near side of the blade's teeth",
+                asked.size().as("fence to the blade"),
+                saw.fenceStep())
+            : Setting.of(
+                Setting.Role.STOP,
+                "from the blade's teeth to the stop on the sled",
+                asked.size().as("blade to the stop"),
+                saw.fenceStep());
+    var up =
+        Setting.of(
+            Setting.Role.HEIGHT, "from the table to the top tooth", height, saw.heightStep());
+    return setup(
+        saw,
+        asked.along() ? Guide.FENCE : Guide.SLED,
+        place,
+        up,
+        speed.speed().orElseThrow(),
+        Feed.INTO_THE_BLADE);
+  }
+
+  private Answer track(TrackSaw saw) {
+    var depth = above("depth of the blade", "depth below the track", limits.trackBelow());
+    var speed = Speeds.choose(saw, blade, limits);
+    // A track lies along the cut: as long as the pieces for a rip, as wide as they are for a
+    // crosscut.
+    var run = asked.along() ? asked.work().alongGuide().most() : asked.work().acrossGuide().most();
+    var refusal =
+        RouterTableSetup.firstOf(
+            takes(saw, saw.blades()),
+            atMost(
+                run,
+                saw.trackLength(),
+                "The cut would run",
+                Refusal.Reason.OUT_OF_REACH,
+                "Join a second length of track, or break the sheet down in two steps"),
+            atMost(
+                depth.value(),
+                saw.greatestDepth(),
+                "The blade would reach",
+                Refusal.Reason.TOO_DEEP,
+                "Use a larger saw"),
+            speed.refusal());
+    if (refusal.isPresent()) {
+      return refusal.get();
+    }
+    var mark =
+        Setting.of(
+            Setting.Role.MARK,
+            "from the reference edge to the edge of the track",
+            asked.size().as("reference edge to the track"),
+            limits.markStep().value());
+    var down =
+        Setting.of(
+            Setting.Role.DEPTH,
+            "from the underside of the track to the lowest tooth",
+            depth,
+            saw.depthStep());
+    return setup(saw, Guide.TRACK, mark, down, speed.speed().orElseThrow(), Feed.ALONG_THE_TRACK);
+  }
+
+  private Setup setup(
+      Machine saw, Guide guide, Setting place, Setting depth, Speed speed, Feed feed) {
+    var kept = place.set().value();
+    var pass =
+        new Pass(
+            1,
+            false,
+            depth.set(),
+            new Band(kept, kept.plus(blade.kerf())),
+            Pass.Engages.BOTH_SIDES);
+    var measures =
+        asked.toSize()
+            ? List.of(
+                new Measure(
+                    Measure.Dimension.SIZE,
+                    asked.along()
+                        ? "across the piece, near both ends"
+                        : "along the piece, near both edges",
+                    asked.size(),
+                    Band.around(asked.size().value(), limits.sizeTolerance().value()),
+                    RouterCuts.TWO_READINGS,
+                    Optional.of(place.role())))
+            : List.<Measure>of();
+    return new Setup(
+        asked, saw, blade, guide, List.of(place, depth), List.of(pass), speed, feed, measures);
+  }
+
+  private Worked<Length> above(String name, String what, Worked<Length> beyond) {
+    var thickest =
+        Worked.measured("thickest reading of the stock", asked.work().thickness().most());
+    return Worked.called(name)
+        .by("thickest stock + how far the blade goes beyond it")
+        .with("thickest stock", thickest)
+        .with("how far the blade goes beyond it", beyond.as(beyond.name() + ": " + what))
+        .from(beyond.source())
+        .is(thickest.value().plus(beyond.value()));
+  }
+
+  private Optional<Refusal> takes(Machine saw, Band blades) {
+    if (blades.contains(blade.diameter())) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Refusal(
+            Refusal.Reason.CUTTER_DOES_NOT_FIT_MACHINE,
+            blade.name()
+                + " does not fit: "
+                + saw.name()
+                + " takes "
+                + conditions.shown(blades.least())
+                + " to "
+                + conditions.shown(blades.most()),
+            "Use a blade of that size"));
+  }
+
+  /** A rip rides the fence with its long edge, or it turns and is thrown. */
+  private Optional<Refusal> ripReach(TableSaw saw) {
+    var shortest = asked.work().alongGuide().least();
+    if (shortest.isLessThan(limits.shortestAtSaw().value())) {
+      return Optional.of(
+          new Refusal(
+              Refusal.Reason.WORK_TOO_SMALL,
+              "A piece only "
+                  + conditions.shown(shortest)
+                  + " long is too short to rip along the fence",
+              "Rip a longer piece and crosscut it afterwards"));
+    }
+    if (shortest.isLessThan(asked.size().value())) {
+      return Optional.of(
+          new Refusal(
+              Refusal.Reason.END_TOO_SHORT_ON_FENCE,
+              "A piece wider than it is long would ride the fence with its short edge",
+              "Cut it on the sled or along a track"));
+    }
+    return atMost(
+        asked.size().value(),
+        saw.fenceReach(),
+        "The fence would stand",
+        Refusal.Reason.OUT_OF_REACH,
+        "Cut it along a track");
+  }
+
+  private Optional<Refusal> sledReach(TableSaw saw) {
+    if (saw.sledStopReach().isZero()) {
+      return Optional.of(
+          new Refusal(
+              Refusal.Reason.AID_MISSING,
+              saw.name() + " has no sled entered",
+              "Enter the sled in the shop, or cut along a track"));
+    }
+    return RouterTableSetup.firstOf(
+        atMost(
+            asked.size().value(),
+            saw.sledStopReach(),
+            "The stop would stand",
+            Refusal.Reason.OUT_OF_REACH,
+            "Cut it along a track"),
+        atMost(
+            asked.work().acrossGuide().most(),
+            saw.sledDepth(),
+            "The work would cover",
+            Refusal.Reason.OUT_OF_REACH,
+            "Cut it along a track"));
+  }
+
+  private Optional<Refusal> atMost(
+      Length is, Length most, String what, Refusal.Reason reason, String instead) {
+    if (is.isAtMost(most)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Refusal(
+            reason,
+            what + " " + conditions.shown(is) + "; this saw goes to " + conditions.shown(most),
+            instead));
+  }
+}

@@ -1,0 +1,63 @@
+package org.proofcut.core.setup;
+
+import org.proofcut.core.evidence.Worked;
+import org.proofcut.core.measure.Length;
+import org.proofcut.core.measure.Rounding;
+
+/**
+ * One figure that the maker sets.
+ *
+ * @param role what is set
+ * @param from between which two things it is measured, in words
+ * @param set what it is set to, on the machine's own steps; fit and position are judged from this
+ * @param step smallest change that can be set
+ */
+public record Setting(Role role, String from, Worked<Length> set, Length step) {
+
+  /** What is set. */
+  public enum Role {
+    FENCE("Fence"),
+    /** Between fence and work, or straightedge and base, for the first pass. */
+    STRIP("Spacer strip"),
+    HEIGHT("Height"),
+    DEPTH("Depth"),
+    STOP("Stop"),
+    STRAIGHTEDGE("Straightedge"),
+    MARK("Mark");
+
+    private final String words;
+
+    Role(String words) {
+      this.words = words;
+    }
+
+    public String words() {
+      return words;
+    }
+  }
+
+  /** The exact figure moved onto the steps of what it is set on. */
+  static Setting of(Role role, String from, Worked<Length> exact, Length step) {
+    var rounded = exact.value().roundedTo(step, Rounding.NEAREST);
+    var set =
+        rounded.equals(exact.value())
+            ? exact
+            : Worked.called(exact.name() + ", as set")
+                .by("to the nearest step that can be set")
+                .with("exact figure", exact)
+                .with("step", Worked.given("step that can be set", step, exact.source()))
+                .is(rounded);
+    return new Setting(role, from, set, step);
+  }
+
+  /** The same setting moved by a correction. */
+  public Setting movedBy(Length by) {
+    var moved =
+        Worked.called(role.words() + ", corrected")
+            .by("as set before + correction")
+            .with("as set before", set)
+            .with("correction", Worked.measured("correction from the proof cut", by))
+            .is(set.value().plus(by));
+    return new Setting(role, from, moved, step);
+  }
+}

@@ -1,0 +1,40 @@
+package org.proofcut.core.setup;
+
+import java.util.List;
+import org.proofcut.core.evidence.Worked;
+import org.proofcut.core.measure.Length;
+
+/**
+ * Limits of set-ups. From {@code content/setup/limits}.
+ *
+ * @param deepestPass deepest single pass of a router cutter; half its diameter and its cutting
+ *     length may say less
+ * @param lightPass depth left for the last pass where a cut takes several
+ * @param leastOverlap least that two passes side by side overlap
+ * @param fineStep step of a setting that decides a width: set by strip, feeler or caliper
+ * @param markStep step of a mark or straightedge laid by rule
+ * @param depthTolerance how far a housing's depth may be off; final lengths follow what is proven
+ * @param distanceTolerance how far a housing may be off its distance from the reference edge
+ * @param sizeTolerance how far a part may be off its finished size
+ * @param bladeAbove how far a saw blade stands above the stock in a through cut
+ * @param trackBelow how far a track saw's blade reaches below the stock
+ * @param shortestAtSaw shortest piece ripped along the saw's fence
+ * @param shortestAtRouter shortest edge that rides the router table's fence
+ * @param overhangToContact most times longer that the overhang may be than the edge on the fence
+ * @param topSpeeds highest speed of router cutters by diameter, smallest first
+ */
+public record SetupLimits(
+    Worked<Length> deepestPass,
+    Worked<Length> lightPass,
+    Worked<Length> leastOverlap,
+    Worked<Length> fineStep,
+    Worked<Length> markStep,
+    Worked<Length> depthTolerance,
+    Worked<Length> distanceTolerance,
+    Worked<Length> sizeTolerance,
+    Worked<Length> bladeAbove,
+    Worked<Length> trackBelow,
+    Worked<Length> shortestAtSaw,
+    Worked<Length> shortestAtRouter,
+    Worked<Integer> overhangToContact,
+    Worked<List<SpeedBand>> topSpeeds) {}

@@ -1,0 +1,118 @@
+package org.proofcut.core.setup;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.Comparator;
+import java.util.Optional;
+import org.proofcut.core.evidence.Amount;
+import org.proofcut.core.evidence.Citation;
+import org.proofcut.core.evidence.Worked;
+import org.proofcut.core.measure.Length;
+import org.proofcut.core.shop.Cutter;
+import org.proofcut.core.shop.Machine;
+import org.proofcut.core.shop.SawBlade;
+import org.proofcut.core.shop.StraightCutter;
+
+/** How fast a cutter may turn, and which step of the machine's dial that is. */
+public final class Speeds {
+
+  /** π to 34 digits: far more than any diameter is known to. */
+  private static final BigDecimal PI = new BigDecimal("3.141592653589793238462643383279503");
+
+  private Speeds() {}
+
+  /**
+   * Speed of the cutting edges: {@code π · diameter · revolutions}. In m/s to one decimal, rounded
+   * up, the side on which a limit is reached sooner. Formula: checked against published values in
+   * {@code SpeedsPublishedTest}.
+   */
+  public static Worked<Amount> rimSpeed(Length diameter, int perMinute) {
+    var metresPerMinute =
+        PI.multiply(diameter.inMillimetres())
+            .multiply(BigDecimal.valueOf(perMinute))
+            .movePointLeft(3);
+    var metresPerSecond = metresPerMinute.divide(BigDecimal.valueOf(60), MathContext.DECIMAL64);
+    return Worked.called("rim speed")
+        .by("π × diameter × speed, to 0.1 m/s upward")
+        .with("diameter", Worked.given("diameter of the cutter", diameter, Citation.ENTERED))
+        .with("speed", Worked.given("revolutions a minute", perMinute, Citation.ENTERED))
+        .is(new Amount(metresPerSecond.setScale(1, RoundingMode.CEILING), "m/s"));
+  }
+
+  /**
+   * The highest speed for a cutter: the lower of its mark and, for router cutters, of its
+   * diameter's band. Empty where nothing says: a blade without a mark, a cutter beyond all bands.
+   */
+  static Optional<Worked<Integer>> limit(Cutter cutter, SetupLimits limits) {
+    var marked =
+        cutter
+            .markedTopSpeed()
+            .map(top -> Worked.given("top speed marked on the cutter", top, Citation.ENTERED));
+    if (cutter instanceof SawBlade) {
+      return marked;
+    }
+    var straight = (StraightCutter) cutter;
+    var bands = limits.topSpeeds();
+    var byDiameter =
+        bands.value().stream()
+            .filter(band -> straight.diameter().isAtMost(band.upTo()))
+            .min(Comparator.comparing(SpeedBand::upTo))
+            .map(
+                band ->
+                    Worked.given("top speed for this diameter", band.perMinute(), bands.source()));
+    if (byDiameter.isEmpty() || marked.isEmpty()) {
+      return byDiameter;
+    }
+    var lower = Math.min(byDiameter.get().value(), marked.get().value());
+    return Optional.of(
+        Worked.called("highest speed for this cutter")
+            .by("the lower of both")
+            .with(byDiameter.get())
+            .with(marked.get())
+            .is(lower));
+  }
+
+  /** The machine's fastest step that the cutter allows, or why there is none. */
+  static Choice choose(Machine machine, Cutter cutter, SetupLimits limits) {
+    var limit = limit(cutter, limits);
+    if (limit.isEmpty()) {
+      return Choice.no(
+          cutter instanceof SawBlade
+              ? cutter.name() + " has no top speed entered"
+              : cutter.name() + " is larger than any size whose speed is known",
+          cutter instanceof SawBlade
+              ? "Read the top speed on the blade and enter it in the shop"
+              : "Use a smaller cutter");
+    }
+    var step =
+        machine.speeds().stream()
+            .filter(one -> one.perMinute() <= limit.get().value())
+            .max(Comparator.comparingInt(one -> one.perMinute()));
+    return step.map(
+            one ->
+                new Choice(
+                    Optional.of(
+                        new Speed(one, limit.get(), rimSpeed(cutter.diameter(), one.perMinute()))),
+                    Optional.empty()))
+        .orElseGet(
+            () ->
+                Choice.no(
+                    cutter.name()
+                        + " may turn at most at "
+                        + limit.get().value()
+                        + "/min; "
+                        + machine.name()
+                        + " can't run so slowly",
+                    "Use a machine with a slower step, or a smaller cutter"));
+  }
+
+  /** A speed, or a refusal. */
+  record Choice(Optional<Speed> speed, Optional<Refusal> refusal) {
+
+    static Choice no(String what, String instead) {
+      return new Choice(
+          Optional.empty(), Optional.of(new Refusal(Refusal.Reason.TOO_FAST, what, instead)));
+    }
+  }
+}

@@ -1,0 +1,128 @@
+package org.proofcut.core.checklist;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.proofcut.core.operation.Operation;
+import org.proofcut.core.safety.Check;
+import org.proofcut.core.safety.Check.Pause;
+import org.proofcut.core.safety.Finding;
+import org.proofcut.core.safety.GearNeed;
+import org.proofcut.core.setup.Setting;
+import org.proofcut.core.shop.GearKind;
+import org.proofcut.core.shop.OwnedGear;
+import org.proofcut.core.shop.Shop;
+
+/**
+ * The items of one operation, in the order they are asked.
+ *
+ * @param items at most nine at a pause: a test over the demo jobs holds the content to it
+ */
+public record Checklist(List<Item> items) {
+
+  public Checklist {
+    items = List.copyOf(items);
+  }
+
+  /** The items of one pause. */
+  public List<Item> at(Pause pause) {
+    return items.stream().filter(item -> item.pause() == pause).toList();
+  }
+
+  /** The item with this id, if the operation has it. */
+  public Optional<Item> item(String id) {
+    return items.stream().filter(item -> item.id().equals(id)).findFirst();
+  }
+
+  /**
+   * The checklist of an operation: at the set pause what was already there to look at, then the
+   * figures; before power the gear in the order it is put on, then the checks; safe leaving last.
+   */
+  public static Checklist of(
+      Operation operation, List<Finding> findings, Shop shop, Wording wording) {
+    var items = new ArrayList<Item>();
+    var looks = looks(operation, findings, wording);
+    items.addAll(at(looks, Pause.SET));
+    operation
+        .setup()
+        .ifPresent(
+            setup ->
+                setup.settings().stream()
+                    .map(Setting::role)
+                    .map(Item.Figure::new)
+                    .forEach(items::add));
+    items.addAll(gear(findings, shop, wording));
+    items.addAll(at(looks, Pause.BEFORE_POWER));
+    items.addAll(at(looks, Pause.PROOF));
+    items.addAll(at(looks, Pause.LEAVE_SAFE));
+    return new Checklist(items);
+  }
+
+  private static List<Item> looks(Operation operation, List<Finding> findings, Wording wording) {
+    // The same look asked for by two rules is asked once.
+    var byAsk = new LinkedHashMap<String, Item>();
+    var kind = operation.kind().id();
+    int number = 1;
+    for (var check : wording.operations().get(kind).checks()) {
+      put(byAsk, check, "look:" + kind + ":" + number++);
+    }
+    for (var finding : findings) {
+      number = 1;
+      for (var check : finding.checks()) {
+        put(byAsk, check, "look:" + finding.rule() + ":" + number++);
+      }
+    }
+    return List.copyOf(byAsk.values());
+  }
+
+  private static void put(LinkedHashMap<String, Item> byAsk, Check check, String id) {
+    byAsk.putIfAbsent(
+        check.pause() + check.ask(), new Item.Look(id, check.pause(), check.ask(), check.answer()));
+  }
+
+  private static List<Item> at(List<Item> items, Pause pause) {
+    return items.stream().filter(item -> item.pause() == pause).toList();
+  }
+
+  /** Forbidden gear comes off even where another rule wants it on: at a cutter it maims. */
+  private static List<Item> gear(List<Finding> findings, Shop shop, Wording wording) {
+    var off = kinds(findings, GearNeed.State.FORBIDDEN);
+    var on = kinds(findings, GearNeed.State.REQUIRED);
+    on.removeAll(off);
+    return wording.gear().values().stream()
+        .sorted(Comparator.comparingInt(GearKind::order))
+        .filter(kind -> on.contains(kind.id()) || off.contains(kind.id()))
+        .map(kind -> off.contains(kind.id()) ? toTakeOff(kind) : toPutOn(kind, shop))
+        .toList();
+  }
+
+  private static Set<String> kinds(List<Finding> findings, GearNeed.State state) {
+    return findings.stream()
+        .flatMap(finding -> finding.gear().stream())
+        .filter(need -> need.state() == state)
+        .map(GearNeed::kind)
+        .collect(Collectors.toSet());
+  }
+
+  private static Item toPutOn(GearKind kind, Shop shop) {
+    Optional<OwnedGear> owned =
+        shop.gear().stream().filter(gear -> gear.kind().equals(kind.id())).findFirst();
+    return new Item.Gear(
+        kind.id(),
+        true,
+        owned.map(OwnedGear::name).orElse(kind.name()),
+        owned.map(OwnedGear::place).orElse(""),
+        owned.isPresent(),
+        kind.on().ask(),
+        kind.on().answer());
+  }
+
+  private static Item toTakeOff(GearKind kind) {
+    return new Item.Gear(
+        kind.id(), false, kind.name(), "", true, kind.off().ask(), kind.off().answer());
+  }
+}

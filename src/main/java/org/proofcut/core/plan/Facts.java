@@ -1,0 +1,114 @@
+package org.proofcut.core.plan;
+
+import java.util.List;
+import org.proofcut.core.measure.Length;
+import org.proofcut.core.operation.Operation;
+import org.proofcut.core.operation.OperationKind;
+import org.proofcut.core.safety.Fact;
+import org.proofcut.core.safety.StepFacts;
+import org.proofcut.core.setup.CutAsked;
+import org.proofcut.core.setup.Pass;
+import org.proofcut.core.setup.Setup;
+import org.proofcut.core.setup.Work;
+import org.proofcut.core.shop.Machine;
+import org.proofcut.core.shop.OwnedGear;
+import org.proofcut.core.shop.Shop;
+import org.proofcut.core.shop.TableSaw;
+import org.proofcut.core.shop.TrackSaw;
+
+/** What is true of an operation, for the rules to judge. */
+final class Facts {
+
+  private Facts() {}
+
+  static StepFacts of(Operation operation, Shop shop) {
+    var setup = operation.setup();
+    var facts =
+        StepFacts.builder()
+            .with(Fact.OPERATION, operation.kind().id())
+            .with(Fact.MACHINE, setup.map(one -> one.machine().kind()).orElse("none"))
+            .with(Fact.GUIDE, setup.map(one -> one.guide().id()).orElse("none"))
+            .with(Fact.THROUGH_CUT, operation.asked().map(Facts::isThrough).orElse(false))
+            .with(Fact.MATERIALS, materials(operation))
+            .with(Fact.PARTS, operation.parts().size())
+            .with(Fact.USES_STRIP, setup.map(Setup::usesStrip).orElse(false))
+            .with(
+                Fact.CUTTER_MARKED,
+                setup.map(one -> one.cutter().markedTopSpeed().isPresent()).orElse(false))
+            .with(Fact.MACHINE_HAS_GUARD, setup.map(one -> one.machine().hasGuard()).orElse(false))
+            .with(
+                Fact.MACHINE_HAS_RIVING_KNIFE,
+                setup.map(one -> hasRivingKnife(one.machine())).orElse(false))
+            .with(
+                Fact.MACHINE_HAS_EXTRACTION,
+                setup.map(one -> one.machine().hasExtraction()).orElse(false))
+            .with(Fact.AIDS_AT_HAND, shop.aids())
+            .with(Fact.GEAR_AT_HAND, shop.gear().stream().map(OwnedGear::kind).distinct().toList())
+            .with(Fact.GLUE, operation.kind() == OperationKind.FASTEN)
+            .with(Fact.SCREWS, operation.kind() == OperationKind.FASTEN);
+    setup.ifPresent(one -> cutting(facts, one));
+    operation.asked().ifPresent(asked -> work(facts, asked.work()));
+    return facts.build();
+  }
+
+  private static void cutting(StepFacts.Builder facts, Setup setup) {
+    facts
+        .with(Fact.PASSES, setup.passes().size())
+        .with(Fact.CUTTER_DIAMETER, setup.cutter().diameter())
+        .with(Fact.SPINDLE_SPEED, setup.speed().step().perMinute())
+        .with(Fact.CUT_DEPTH, deepest(setup))
+        .with(Fact.DEEPEST_PASS, deepestPass(setup));
+    setup.cutter().markedTopSpeed().ifPresent(top -> facts.with(Fact.CUTTER_TOP_SPEED, top));
+  }
+
+  private static void work(StepFacts.Builder facts, Work work) {
+    facts
+        .with(Fact.SHORTEST_WORK, work.alongGuide().least())
+        .with(Fact.LONGEST_WORK, work.alongGuide().most())
+        .with(Fact.NARROWEST_WORK, work.acrossGuide().least())
+        .with(Fact.WIDEST_WORK, work.acrossGuide().most())
+        .with(Fact.WORK_THICKNESS, work.thickness().most())
+        .with(Fact.GUIDE_CONTACT, work.alongGuide().least())
+        .with(Fact.OVERHANG, work.acrossGuide().most());
+  }
+
+  private static List<String> materials(Operation operation) {
+    return operation.cutSheets().stream().map(sheet -> sheet.material().id()).distinct().toList();
+  }
+
+  private static boolean isThrough(CutAsked asked) {
+    return asked instanceof CutAsked.Parting;
+  }
+
+  private static boolean hasRivingKnife(Machine machine) {
+    if (machine instanceof TableSaw saw) {
+      return saw.hasRivingKnife();
+    }
+    if (machine instanceof TrackSaw saw) {
+      return saw.hasRivingKnife();
+    }
+    return false;
+  }
+
+  private static Length deepest(Setup setup) {
+    return setup.passes().stream()
+        .map(pass -> pass.depth().value())
+        .max(Length::compareTo)
+        .orElseThrow();
+  }
+
+  /** The most that any one pass takes in depth; passes at a new offset begin at the face again. */
+  private static Length deepestPass(Setup setup) {
+    var deepest = Length.ZERO;
+    Pass before = null;
+    for (var pass : setup.passes()) {
+      var from =
+          before == null || before.stripOn() != pass.stripOn()
+              ? Length.ZERO
+              : before.depth().value();
+      deepest = deepest.max(pass.depth().value().minus(from));
+      before = pass;
+    }
+    return deepest;
+  }
+}

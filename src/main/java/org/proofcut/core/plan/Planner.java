@@ -1,0 +1,109 @@
+package org.proofcut.core.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.proofcut.core.casework.Case;
+import org.proofcut.core.casework.CaseDesign;
+import org.proofcut.core.casework.Casework;
+import org.proofcut.core.casework.ProvenDepths;
+import org.proofcut.core.casework.SpaceCheck;
+import org.proofcut.core.checklist.Checklist;
+import org.proofcut.core.evidence.Problem;
+import org.proofcut.core.method.Choice.Refused;
+import org.proofcut.core.method.Methods;
+import org.proofcut.core.operation.Operation;
+import org.proofcut.core.operation.Operations;
+import org.proofcut.core.setup.Conditions;
+import org.proofcut.core.shop.Shop;
+
+/** Works out a whole job. The same inputs give the same plan. */
+public final class Planner {
+
+  private final Book book;
+
+  public Planner(Book book) {
+    this.book = book;
+  }
+
+  /** The plan before anything was proven. */
+  public Plan plan(CaseDesign design, Shop shop) {
+    return plan(design, shop, ProvenDepths.NONE);
+  }
+
+  /** The plan with the depths that proof cuts have found. */
+  public Plan plan(CaseDesign design, Shop shop, ProvenDepths proven) {
+    var designed = Casework.derive(design, book.caseLimits(), book.fitLimits());
+    var finished = Casework.derive(design, book.caseLimits(), book.fitLimits(), proven);
+    var problems = new ArrayList<>(designed.problems());
+    if (Problem.anyStops(problems)) {
+      return new Plan(designed, finished, List.of(), problems);
+    }
+    problems.addAll(inSpace(designed));
+    var conditions = new Conditions(book.setupLimits(), shop.aids(), design.unit());
+    var operations =
+        Operations.of(
+            designed,
+            finished,
+            book.fitLimits(),
+            book.operationLimits(),
+            new Methods(shop, conditions));
+    var sheets = new ArrayList<OperationSheet>();
+    for (var operation : operations) {
+      problems.addAll(noWay(operation));
+      sheets.add(sheet(sheets.size() + 1, operation, shop));
+    }
+    return new Plan(designed, finished, sheets, problems);
+  }
+
+  private OperationSheet sheet(int number, Operation operation, Shop shop) {
+    var findings = book.rules().judge(Facts.of(operation, shop));
+    return new OperationSheet(
+        number,
+        operation,
+        findings,
+        Checklist.of(operation, findings, shop, book.wording()),
+        ProofPieces.of(operation, book.operationLimits()),
+        Marks.of(operation));
+  }
+
+  /**
+   * The second opinion. The holes it finds are those that the design warns of; anything else would
+   * be a fault of this program, and stops the work.
+   */
+  private List<Problem> inSpace(Case designed) {
+    var found =
+        SpaceCheck.assemble(
+            designed, book.fitLimits().mostRoom().value(), book.caseLimits().backEase().value());
+    if (!found.faults().isEmpty() && designed.problems().isEmpty()) {
+      return found.faults();
+    }
+    return List.of();
+  }
+
+  /** What the maker can do about an operation for which no machine and cutter was found. */
+  private static List<Problem> noWay(Operation operation) {
+    if (operation.choice().isEmpty() || operation.setup().isPresent()) {
+      return List.of();
+    }
+    var refused = operation.choice().get().refused();
+    if (refused.isEmpty()) {
+      return List.of(
+          Problem.stops(
+              "operation:" + operation.id(),
+              operation.title() + ": the shop has no machine or no cutter for it",
+              "a machine of the right kind, and a cutter that fits it",
+              "Enter one in the shop"));
+    }
+    return List.of(
+        Problem.stops(
+            "operation:" + operation.id(),
+            operation.title() + ": no machine and cutter in the shop can do it. " + last(refused),
+            "a way that nothing refuses",
+            refused.get(refused.size() - 1).why().instead()));
+  }
+
+  private static String last(List<Refused> refused) {
+    var last = refused.get(refused.size() - 1);
+    return last.machine() + ": " + last.why().what();
+  }
+}

@@ -1,0 +1,48 @@
+package org.proofcut.core.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.proofcut.core.measure.Length;
+import org.proofcut.core.operation.Operation;
+import org.proofcut.core.operation.OperationLimits;
+import org.proofcut.core.setup.CutAsked;
+
+/** The scrap that a set-up is proven on: large enough to be held safely and measured. */
+final class ProofPieces {
+
+  private ProofPieces() {}
+
+  static List<ProofPiece> of(Operation operation, OperationLimits limits) {
+    var needsProof = operation.setup().map(setup -> !setup.measures().isEmpty()).orElse(false);
+    if (!needsProof) {
+      return List.of();
+    }
+    var along = limits.proofPieceLength().value();
+    var beyond = limits.proofPieceBeyond().value();
+    var pieces = new ArrayList<ProofPiece>();
+    for (var sheet : operation.cutSheets()) {
+      pieces.add(
+          new ProofPiece(
+              sheet.name(),
+              along,
+              reach(operation.asked().orElseThrow()).plus(beyond),
+              "to cut, with one square edge against the guide"));
+    }
+    for (var sheet : operation.enteringSheets()) {
+      pieces.add(
+          new ProofPiece(sheet.name(), along, beyond, "to try in the cut, from the same sheet"));
+    }
+    return pieces;
+  }
+
+  /** How far from the guide the cut ends. */
+  private static Length reach(CutAsked asked) {
+    if (asked instanceof CutAsked.Slot slot) {
+      return slot.distance().value().plus(slot.width().value());
+    }
+    if (asked instanceof CutAsked.Rabbet rabbet) {
+      return rabbet.width().value();
+    }
+    return ((CutAsked.Parting) asked).size().value();
+  }
+}

@@ -1,0 +1,72 @@
+package org.proofcut.core.run;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.proofcut.core.checklist.Item;
+import org.proofcut.core.plan.OperationSheet;
+import org.proofcut.core.proof.Verdict;
+import org.proofcut.core.safety.Check.Pause;
+import org.proofcut.core.setup.Setup;
+
+/**
+ * How far one sheet is.
+ *
+ * @param sheet the sheet
+ * @param stage where the work stands
+ * @param lockedBecause why it is not open; empty when it is
+ * @param answers what was answered to each confirmed item that still counts, by item id
+ * @param askedAgain items that were confirmed once and have to be again
+ * @param setup the set-up with all corrections so far; empty for work without a cutter
+ * @param attempt which proof cut this is, from 1
+ * @param verdicts on each measure of this attempt
+ * @param cut ids of the parts that are cut
+ * @param lastAct when anything was last done on this sheet
+ */
+public record SheetProgress(
+    OperationSheet sheet,
+    Stage stage,
+    String lockedBecause,
+    Map<String, String> answers,
+    Set<String> askedAgain,
+    Optional<Setup> setup,
+    int attempt,
+    List<Verdict> verdicts,
+    ProofState proof,
+    Set<String> cut,
+    boolean held,
+    Optional<Instant> lastAct) {
+
+  public SheetProgress {
+    answers = Map.copyOf(answers);
+    askedAgain = Set.copyOf(askedAgain);
+    verdicts = List.copyOf(verdicts);
+    cut = Set.copyOf(cut);
+  }
+
+  /** Whether an item counts as confirmed now. */
+  public boolean isConfirmed(Item item) {
+    return answers.containsKey(item.id());
+  }
+
+  /** The items of a pause that are still to be confirmed. */
+  public List<Item> open(Pause pause) {
+    return sheet.checklist().at(pause).stream().filter(item -> !isConfirmed(item)).toList();
+  }
+
+  /** The first measure that still wants readings, or a correction. */
+  public Optional<Verdict> nextVerdict() {
+    return verdicts.stream().filter(verdict -> !verdict.isProven()).findFirst();
+  }
+
+  public boolean isDone() {
+    return stage == Stage.DONE;
+  }
+
+  /** Whether the next act on this sheet may be taken. */
+  public boolean isOpen() {
+    return stage != Stage.LOCKED && stage != Stage.DONE;
+  }
+}

@@ -1,0 +1,191 @@
+package org.proofcut.core.intake;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import org.proofcut.core.evidence.Problem;
+import org.proofcut.core.measure.Band;
+import org.proofcut.core.measure.Length;
+import org.proofcut.core.measure.LengthFormatException;
+import org.proofcut.core.measure.LengthUnit;
+import org.proofcut.core.measure.display.Scale;
+import org.proofcut.core.shop.SpeedStep;
+
+/**
+ * Reads fields one by one and gathers what is wrong, so that a person is told everything at once.
+ * What can't be read comes back as a harmless stand-in; {@link #result} throws it all away.
+ */
+final class FormReader {
+
+  private static final int LONGEST_TEXT = 80;
+  private static final int FASTEST = 40_000;
+  private static final Length STAND_IN = Length.ofMillimetres(1);
+
+  private final Map<String, String> typed;
+  private final LengthUnit unit;
+  private final List<Problem> problems = new ArrayList<>();
+
+  FormReader(Map<String, String> typed, LengthUnit unit) {
+    this.typed = typed;
+    this.unit = unit;
+  }
+
+  /** The value, if nothing at all was wrong. */
+  <T> Read<T> result(Supplier<T> value) {
+    return problems.isEmpty()
+        ? new Read<>(Optional.of(value.get()), List.of())
+        : new Read<>(Optional.empty(), problems);
+  }
+
+  boolean isBlank(String field) {
+    return raw(field).isBlank();
+  }
+
+  String raw(String field) {
+    return typed.getOrDefault(field, "");
+  }
+
+  String text(Field field) {
+    var text = raw(field.name()).strip();
+    if (text.isEmpty() && !field.optional()) {
+      problems.add(stops(field, "Nothing was entered", "1 to " + LONGEST_TEXT + " characters"));
+    } else if (text.length() > LONGEST_TEXT) {
+      problems.add(
+          stops(
+              field,
+              "That is " + text.length() + " characters long",
+              "1 to " + LONGEST_TEXT + " characters"));
+    } else if (text.chars().anyMatch(Character::isISOControl)) {
+      problems.add(
+          stops(field, "There are characters in it that can't be shown", "one line of text"));
+    }
+    return text;
+  }
+
+  Length length(Field field, Band allowed) {
+    return length(field, raw(field.name()), allowed).orElse(STAND_IN);
+  }
+
+  Optional<Length> optionalLength(Field field, Band allowed) {
+    return isBlank(field.name()) ? Optional.empty() : length(field, raw(field.name()), allowed);
+  }
+
+  private Optional<Length> length(Field field, String text, Band allowed) {
+    var example = shown(allowed.least()) + " to " + shown(allowed.most());
+    try {
+      var length = Length.parse(text, unit);
+      if (allowed.contains(length)) {
+        return Optional.of(length);
+      }
+      problems.add(stops(field, "That is " + shown(length), example));
+    } catch (LengthFormatException e) {
+      var what = text.isBlank() ? "Nothing was entered" : "\"" + e.text() + "\": " + e.reason();
+      problems.add(
+          stops(field, what, example + ", written like " + LengthFormatException.EXAMPLES));
+    }
+    return Optional.empty();
+  }
+
+  int count(Field field, int least, int most) {
+    return optionalCount(field, least, most)
+        .orElseGet(
+            () -> {
+              if (isBlank(field.name())) {
+                problems.add(stops(field, "Nothing was entered", least + " to " + most));
+              }
+              return least;
+            });
+  }
+
+  Optional<Integer> optionalCount(Field field, int least, int most) {
+    var text = raw(field.name()).strip();
+    if (text.isEmpty()) {
+      return Optional.empty();
+    }
+    // Digits only: a space or a point between thousands would mean different things in two
+    // countries.
+    if (text.matches("[0-9]{1,6}")) {
+      int count = Integer.parseInt(text);
+      if (count >= least && count <= most) {
+        return Optional.of(count);
+      }
+    }
+    problems.add(
+        stops(
+            field,
+            "\"" + shortened(text) + "\" is not in the range",
+            "a whole number from " + least + " to " + most + ", digits only"));
+    return Optional.empty();
+  }
+
+  boolean yes(Field field) {
+    return choice(field).equals("yes");
+  }
+
+  String choice(Field field) {
+    var text = raw(field.name());
+    if (field.choices().stream().noneMatch(choice -> choice.value().equals(text))) {
+      problems.add(
+          stops(
+              field,
+              text.isEmpty() ? "Nothing was chosen" : "\"" + shortened(text) + "\" is no choice",
+              field.choices().stream().map(Field.Choice::words).collect(Collectors.joining(", "))));
+    }
+    return text;
+  }
+
+  /** {@code 1: 8000, 2: 12000}; a number alone is a machine with one speed. */
+  List<SpeedStep> speeds(Field field) {
+    var allowed = "like 1: 8000, 2: 12000, or one number for a single speed; slowest first";
+    var steps = new ArrayList<SpeedStep>();
+    var marks = new LinkedHashSet<String>();
+    var text = raw(field.name()).strip();
+    if (text.isEmpty()) {
+      problems.add(stops(field, "Nothing was entered", allowed));
+      return List.of();
+    }
+    int before = 0;
+    for (var part : text.split(",", -1)) {
+      var both = part.split(":", -1);
+      var mark = both.length == 2 ? both[0].strip() : "fixed";
+      var speed = both[both.length - 1].strip();
+      boolean wrong =
+          both.length > 2
+              || mark.isEmpty()
+              || mark.length() > 12
+              || !marks.add(mark)
+              || !speed.matches("[0-9]{1,5}");
+      int perMinute = wrong ? 0 : Integer.parseInt(speed);
+      if (wrong || perMinute <= before || perMinute > FASTEST) {
+        problems.add(
+            stops(field, "\"" + shortened(part.strip()) + "\" is no step of a dial", allowed));
+        return List.of();
+      }
+      before = perMinute;
+      steps.add(new SpeedStep(mark, perMinute));
+    }
+    return steps;
+  }
+
+  void problem(Field field, String what, String allowed) {
+    problems.add(stops(field, what, allowed));
+  }
+
+  private Problem stops(Field field, String what, String allowed) {
+    var hint = field.hint().isEmpty() ? "" : ": " + field.hint();
+    return Problem.stops(
+        field.name(), field.label() + ": " + what, allowed, "Enter it again" + hint);
+  }
+
+  private String shown(Length length) {
+    return Scale.caliper(unit).show(length).text();
+  }
+
+  private static String shortened(String text) {
+    return text.length() > 24 ? text.substring(0, 24) + "…" : text;
+  }
+}

@@ -1,0 +1,295 @@
+package org.proofcut.core.intake;
+
+import static org.proofcut.core.intake.Field.count;
+import static org.proofcut.core.intake.Field.length;
+import static org.proofcut.core.intake.Field.speeds;
+import static org.proofcut.core.intake.Field.text;
+import static org.proofcut.core.intake.Field.yesNo;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.proofcut.core.measure.Band;
+import org.proofcut.core.measure.Length;
+import org.proofcut.core.shop.Cutter;
+import org.proofcut.core.shop.HandRouter;
+import org.proofcut.core.shop.Machine;
+import org.proofcut.core.shop.OwnedGear;
+import org.proofcut.core.shop.RouterTable;
+import org.proofcut.core.shop.SawBlade;
+import org.proofcut.core.shop.StraightCutter;
+import org.proofcut.core.shop.TableSaw;
+import org.proofcut.core.shop.TrackSaw;
+
+/** The forms of all that stands in a shop. */
+public final class ShopForms {
+
+  private static final Band STEPS = band("0.001 mm", "2 mm");
+  private static final Band CUTTERS = band("1 mm", "120 mm");
+  private static final Band BLADES = band("80 mm", "450 mm");
+  private static final Band REACHES = band("10 mm", "4000 mm");
+  private static final Band REACHES_OR_NONE = band("0 mm", "4000 mm");
+  private static final Band HEIGHTS = band("5 mm", "200 mm");
+
+  private static final Field NAME =
+      text("name", "Name", "what you call it, such as \"router table by the window\"");
+  private static final Field SPEEDS =
+      speeds("speeds", "Speeds", "each mark of the dial with its revolutions a minute");
+  private static final Field SPEED =
+      speeds("speeds", "Speed", "revolutions a minute, from the plate on the machine");
+  private static final Field GUARD = yesNo("guard", "Has a guard over the cutter");
+  private static final Field EXTRACTION = yesNo("extraction", "Dust extraction is connected");
+  private static final Field KNIFE = yesNo("riving-knife", "Has a riving knife");
+  private static final Field FENCE_STEP =
+      length("fence-step", "Fence: smallest step", "smallest change you can set and read");
+  private static final Field HEIGHT_STEP =
+      length("height-step", "Height: smallest step", "smallest change you can set and read");
+  private static final Field DEPTH_STEP =
+      length("depth-step", "Depth: smallest step", "smallest change you can set and read");
+  private static final Field LARGEST_CUTTER =
+      length("largest-cutter", "Largest cutter", "largest diameter that it takes");
+  private static final Field SMALLEST_BLADE =
+      length("smallest-blade", "Smallest blade", "diameter, from the machine's manual");
+  private static final Field LARGEST_BLADE =
+      length("largest-blade", "Largest blade", "diameter, from the machine's manual");
+  private static final Field TOP_SPEED =
+      count(
+              "top-speed",
+              "Top speed marked on it",
+              "revolutions a minute; leave empty if no mark can be read")
+          .mayStayEmpty();
+  private static final Field EDGES = count("edges", "Cutting edges", "how many");
+
+  private static final Field ROUTER_REACH =
+      length("fence-reach", "Fence reach", "farthest from the cutter that the fence can stand");
+  private static final Field BASE =
+      length(
+          "base-edge-to-centre",
+          "Base edge to centre of the cutter",
+          "measured at the point of the base that rides the straightedge");
+  private static final Field SAW_REACH =
+      length("fence-reach", "Fence reach", "widest that the fence stands from the blade");
+  private static final Field SAW_HEIGHT =
+      length("greatest-height", "Greatest height of the blade", "above the table");
+  private static final Field SLED_REACH =
+      length("sled-stop-reach", "Sled: longest to the stop", "0 if there is no sled");
+  private static final Field SLED_DEPTH =
+      length("sled-depth", "Sled: widest work", "0 if there is no sled");
+  private static final Field TRACK_LENGTH =
+      length("track-length", "Length of the track", "longest cut, with tracks joined");
+  private static final Field TRACK_DEPTH =
+      length("greatest-depth", "Greatest depth of cut", "on the track");
+
+  private static final Field DIAMETER = length("diameter", "Diameter", "as marked");
+  private static final Field CUTTING_LENGTH =
+      length("cutting-length", "Cutting length", "length of the edges");
+  private static final Field SHANK = length("shank", "Shank", "diameter, to fit the collet");
+  private static final Field KERF = length("kerf", "Kerf", "width of the cut it leaves");
+
+  private static final Field RATING =
+      text("rating", "Rating", "as marked on it, such as SNR 32; leave empty if unknown")
+          .mayStayEmpty();
+  private static final Field PLACE =
+      text("place", "Where it lives", "such as \"hook 3\"; leave empty if nowhere yet")
+          .mayStayEmpty();
+
+  /** Kinds of machine. */
+  public static final List<ItemForm<? extends Machine>> MACHINES =
+      List.of(routerTable(), handRouter(), tableSaw(), trackSaw());
+
+  /** Kinds of cutter. */
+  public static final List<ItemForm<? extends Cutter>> CUTTER_KINDS =
+      List.of(straightCutter(), sawBlade());
+
+  private ShopForms() {}
+
+  /** The form of a kind of machine or cutter. */
+  public static Optional<ItemForm<?>> of(String kind) {
+    return Stream.<ItemForm<?>>concat(MACHINES.stream(), CUTTER_KINDS.stream())
+        .filter(form -> form.kind().equals(kind))
+        .findFirst();
+  }
+
+  /** The form of a piece of gear of a kind that content knows. */
+  public static ItemForm<OwnedGear> gear(String kind, String title) {
+    return new ItemForm<>(
+        kind,
+        title,
+        List.of(NAME, RATING, PLACE),
+        (id, form) -> {
+          var name = form.text(NAME);
+          var rating = form.text(RATING);
+          var place = form.text(PLACE);
+          return form.result(() -> new OwnedGear(id, kind, name, rating, place));
+        });
+  }
+
+  private static ItemForm<RouterTable> routerTable() {
+    return new ItemForm<>(
+        "router-table",
+        "Router table",
+        List.of(
+            NAME, SPEEDS, ROUTER_REACH, FENCE_STEP, HEIGHT_STEP, LARGEST_CUTTER, GUARD, EXTRACTION),
+        (id, form) -> {
+          var name = form.text(NAME);
+          var speeds = form.speeds(SPEEDS);
+          var reach = form.length(ROUTER_REACH, REACHES);
+          var fenceStep = form.length(FENCE_STEP, STEPS);
+          var heightStep = form.length(HEIGHT_STEP, STEPS);
+          var largest = form.length(LARGEST_CUTTER, CUTTERS);
+          boolean guard = form.yes(GUARD);
+          boolean extraction = form.yes(EXTRACTION);
+          return form.result(
+              () ->
+                  new RouterTable(
+                      id, name, speeds, reach, fenceStep, heightStep, largest, guard, extraction));
+        });
+  }
+
+  private static ItemForm<HandRouter> handRouter() {
+    return new ItemForm<>(
+        "hand-router",
+        "Hand-held router",
+        List.of(NAME, SPEEDS, BASE, DEPTH_STEP, LARGEST_CUTTER, GUARD, EXTRACTION),
+        (id, form) -> {
+          var name = form.text(NAME);
+          var speeds = form.speeds(SPEEDS);
+          var base = form.length(BASE, band("20 mm", "300 mm"));
+          var step = form.length(DEPTH_STEP, STEPS);
+          var largest = form.length(LARGEST_CUTTER, CUTTERS);
+          boolean guard = form.yes(GUARD);
+          boolean extraction = form.yes(EXTRACTION);
+          return form.result(
+              () -> new HandRouter(id, name, speeds, base, step, largest, guard, extraction));
+        });
+  }
+
+  private static ItemForm<TableSaw> tableSaw() {
+    return new ItemForm<>(
+        "table-saw",
+        "Table saw",
+        List.of(
+            NAME,
+            SPEED,
+            SAW_REACH,
+            FENCE_STEP,
+            HEIGHT_STEP,
+            SAW_HEIGHT,
+            SMALLEST_BLADE,
+            LARGEST_BLADE,
+            SLED_REACH,
+            SLED_DEPTH,
+            GUARD,
+            KNIFE,
+            EXTRACTION),
+        (id, form) -> {
+          var name = form.text(NAME);
+          var speeds = form.speeds(SPEED);
+          var reach = form.length(SAW_REACH, REACHES);
+          var fenceStep = form.length(FENCE_STEP, STEPS);
+          var heightStep = form.length(HEIGHT_STEP, STEPS);
+          var height = form.length(SAW_HEIGHT, HEIGHTS);
+          var blades = blades(form);
+          var sledReach = form.length(SLED_REACH, REACHES_OR_NONE);
+          var sledDepth = form.length(SLED_DEPTH, REACHES_OR_NONE);
+          boolean guard = form.yes(GUARD);
+          boolean knife = form.yes(KNIFE);
+          boolean extraction = form.yes(EXTRACTION);
+          return form.result(
+              () ->
+                  new TableSaw(
+                      id,
+                      name,
+                      speeds,
+                      reach,
+                      fenceStep,
+                      heightStep,
+                      height,
+                      blades,
+                      sledReach,
+                      sledDepth,
+                      guard,
+                      knife,
+                      extraction));
+        });
+  }
+
+  private static ItemForm<TrackSaw> trackSaw() {
+    return new ItemForm<>(
+        "track-saw",
+        "Track saw",
+        List.of(
+            NAME,
+            SPEED,
+            TRACK_LENGTH,
+            DEPTH_STEP,
+            TRACK_DEPTH,
+            SMALLEST_BLADE,
+            LARGEST_BLADE,
+            GUARD,
+            KNIFE,
+            EXTRACTION),
+        (id, form) -> {
+          var name = form.text(NAME);
+          var speeds = form.speeds(SPEED);
+          var track = form.length(TRACK_LENGTH, band("300 mm", "6000 mm"));
+          var step = form.length(DEPTH_STEP, STEPS);
+          var depth = form.length(TRACK_DEPTH, HEIGHTS);
+          var blades = blades(form);
+          boolean guard = form.yes(GUARD);
+          boolean knife = form.yes(KNIFE);
+          boolean extraction = form.yes(EXTRACTION);
+          return form.result(
+              () ->
+                  new TrackSaw(
+                      id, name, speeds, track, step, depth, blades, guard, knife, extraction));
+        });
+  }
+
+  private static Band blades(FormReader form) {
+    var smallest = form.length(SMALLEST_BLADE, BLADES);
+    var largest = form.length(LARGEST_BLADE, BLADES);
+    if (largest.isLessThan(smallest)) {
+      form.problem(
+          LARGEST_BLADE, "it is smaller than the smallest blade", "at least the smallest blade");
+      return new Band(largest, smallest);
+    }
+    return new Band(smallest, largest);
+  }
+
+  private static ItemForm<StraightCutter> straightCutter() {
+    return new ItemForm<>(
+        "straight-cutter",
+        "Straight router cutter",
+        List.of(NAME, DIAMETER, CUTTING_LENGTH, EDGES, SHANK, TOP_SPEED),
+        (id, form) -> {
+          var name = form.text(NAME);
+          var diameter = form.length(DIAMETER, CUTTERS);
+          var length = form.length(CUTTING_LENGTH, band("2 mm", "120 mm"));
+          int edges = form.count(EDGES, 1, 8);
+          var shank = form.length(SHANK, band("3 mm", "20 mm"));
+          var top = form.optionalCount(TOP_SPEED, 1_000, 60_000);
+          return form.result(
+              () -> new StraightCutter(id, name, diameter, length, edges, shank, top));
+        });
+  }
+
+  private static ItemForm<SawBlade> sawBlade() {
+    return new ItemForm<>(
+        "saw-blade",
+        "Saw blade",
+        List.of(NAME, DIAMETER, KERF, EDGES, TOP_SPEED),
+        (id, form) -> {
+          var name = form.text(NAME);
+          var diameter = form.length(DIAMETER, BLADES);
+          var kerf = form.length(KERF, band("0.8 mm", "8 mm"));
+          int edges = form.count(EDGES, 4, 200);
+          var top = form.optionalCount(TOP_SPEED, 1_000, 30_000);
+          return form.result(() -> new SawBlade(id, name, diameter, kerf, edges, top));
+        });
+  }
+
+  private static Band band(String least, String most) {
+    return new Band(Length.of(least), Length.of(most));
+  }
+}

@@ -1,0 +1,22 @@
+/**
+ * What a person typed, read into a shop or a design, or into problems that name their field. Forms
+ * on pages and bodies of the API are the same fields, so both are read here.
+ */
+@Room(
+    step = 130,
+    question = "What did the person type?",
+    gives = "Shop, CaseDesign, Length: or Problems that name the field",
+    notHere = "whether a design is sound (casework), where typed text is kept (logbook)",
+    mayImport = {
+      "core.measure",
+      "core.measure.display",
+      "core.evidence",
+      "core.readings",
+      "core.stock",
+      "core.shop",
+      "core.part",
+      "core.casework"
+    })
+package org.proofcut.core.intake;
+
+import org.proofcut.Room;

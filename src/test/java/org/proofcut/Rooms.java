@@ -238,7 +238,7 @@ final class Rooms {
     }
     var faults = new ArrayList<String>();
     var file = "";
-    for (var line : listing.toString().split("\n")) {
+    for (var line : listing.toString().lines().toList()) {
       if (line.startsWith("Compiled from")) {
         file = line.replaceAll("Compiled from |\"", "");
       } else if (!line.contains("// String")

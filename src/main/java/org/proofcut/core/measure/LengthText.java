@@ -29,8 +29,15 @@ final class LengthText {
   /** Longest length that text may give: a hundred metres is beyond any shop. */
   private static final Length FARTHEST = Length.ofMillimetres(100_000);
 
-  private static final Map<Character, String> VULGAR =
-      Map.of('½', "1/2", '¼', "1/4", '¾', "3/4", '⅛', "1/8", '⅜', "3/8", '⅝', "5/8", '⅞', "7/8");
+  private static final Map<Character, Ratio> VULGAR =
+      Map.of(
+          '½', Ratio.of(1, 2),
+          '¼', Ratio.of(1, 4),
+          '¾', Ratio.of(3, 4),
+          '⅛', Ratio.of(1, 8),
+          '⅜', Ratio.of(3, 8),
+          '⅝', Ratio.of(5, 8),
+          '⅞', Ratio.of(7, 8));
 
   private static final BigInteger MM = BigInteger.valueOf(LengthUnit.MILLIMETRE.picometres());
   private static final BigInteger INCH = BigInteger.valueOf(LengthUnit.INCH.picometres());
@@ -63,19 +70,22 @@ final class LengthText {
   /** One character for one, so that positions still point into what was typed. */
   private static String normalised(String text) {
     var out = new StringBuilder(text.length());
-    for (char c : text.toCharArray()) {
-      out.append(
-          switch (c) {
-            case '″', '”', '“' -> '"';
-            case '′', '’', '‘', '´' -> '\'';
-            case '−', '–', '\u2010', '\u2011' -> '-';
-            case '⁄', '∕' -> '/';
-            case '\t' -> ' ';
-            // Only plain letters: lower case of others may be longer, or turn İ into i.
-            default -> Character.isSpaceChar(c) ? ' ' : 'A' <= c && c <= 'Z' ? (char) (c + 32) : c;
-          });
+    for (int i = 0; i < text.length(); i++) {
+      out.append(normalised(text.charAt(i)));
     }
     return out.toString();
+  }
+
+  private static char normalised(char c) {
+    return switch (c) {
+      case '″', '”', '“' -> '"';
+      case '′', '’', '‘', '´' -> '\'';
+      case '−', '–', '\u2010', '\u2011' -> '-';
+      case '⁄', '∕' -> '/';
+      case '\t' -> ' ';
+      // Only plain letters: lower case of others may be longer, or turn İ into i.
+      default -> Character.isSpaceChar(c) ? ' ' : 'A' <= c && c <= 'Z' ? (char) (c + 32) : c;
+    };
   }
 
   private Length read(LengthUnit bareUnit) {
@@ -128,6 +138,10 @@ final class LengthText {
   /** A number as an exact fraction. */
   private record Ratio(BigInteger numerator, BigInteger denominator) {
 
+    static Ratio of(long numerator, long denominator) {
+      return new Ratio(BigInteger.valueOf(numerator), BigInteger.valueOf(denominator));
+    }
+
     Ratio plus(Ratio other) {
       return new Ratio(
           numerator.multiply(other.denominator).add(other.numerator.multiply(denominator)),
@@ -146,8 +160,8 @@ final class LengthText {
 
   private Ratio number() {
     int start = at;
-    if (at < text.length() && VULGAR.containsKey(text.charAt(at))) {
-      return vulgar();
+    if (VULGAR.containsKey(peek())) {
+      return VULGAR.get(next());
     }
     if (peek() == '.' || peek() == ',') {
       return decimal("0", start);
@@ -160,8 +174,8 @@ final class LengthText {
       return decimal(whole, start);
     }
     var number = new Ratio(new BigInteger(whole), BigInteger.ONE);
-    if (at < text.length() && VULGAR.containsKey(text.charAt(at))) {
-      return number.plus(vulgar());
+    if (VULGAR.containsKey(peek())) {
+      return number.plus(VULGAR.get(next()));
     }
     int after = at;
     skipSpaces();
@@ -171,8 +185,8 @@ final class LengthText {
       at = after;
       throw fault("A minus between two numbers is not worked out. Write for example 1 1/2");
     }
-    if (joined && at < text.length() && VULGAR.containsKey(text.charAt(at))) {
-      return number.plus(vulgar());
+    if (joined && VULGAR.containsKey(peek())) {
+      return number.plus(VULGAR.get(next()));
     }
     if (joined && asciiDigit(peek())) {
       int second = at;
@@ -192,12 +206,6 @@ final class LengthText {
     return number;
   }
 
-  private Ratio vulgar() {
-    var parts = VULGAR.get(text.charAt(at)).split("/");
-    at++;
-    return new Ratio(new BigInteger(parts[0]), new BigInteger(parts[1]));
-  }
-
   private Ratio fraction(String numerator) {
     at++;
     int start = at;
@@ -210,8 +218,7 @@ final class LengthText {
   }
 
   private Ratio decimal(String whole, int start) {
-    char mark = text.charAt(at);
-    at++;
+    char mark = next();
     var decimals = digits("Decimals are missing behind the mark");
     if (peek() == '.' || peek() == ',') {
       at = start;
@@ -280,6 +287,10 @@ final class LengthText {
 
   private char peek() {
     return at < text.length() ? text.charAt(at) : '\0';
+  }
+
+  private char next() {
+    return text.charAt(at++);
   }
 
   private boolean take(char c) {

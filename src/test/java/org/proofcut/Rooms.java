@@ -32,10 +32,10 @@ import java.util.stream.Stream;
 /** The rooms below a root package as compiled, and what is wrong with them. */
 final class Rooms {
 
-  /** What a pure core may know of Java: values, collections and text. */
+  /** What a pure core may know of Java: values, collections, text, and digests of text. */
   private static final Pattern PURE_JAVA =
       Pattern.compile(
-          "java\\.(lang(\\.(annotation|invoke|runtime))?|math|text|time(\\.\\w+)?"
+          "java\\.(lang(\\.(annotation|invoke|runtime))?|math|nio\\.charset|security|text|time(\\.\\w+)?"
               + "|util(\\.(concurrent|function|regex|stream))?)");
 
   /** Each of these gives another answer the next time it is asked. */
@@ -44,7 +44,7 @@ final class Rooms {
           "java\\.time\\.[\\w.]+\\.now|java\\.time\\.Clock\\.\\w+"
               + "|java\\.lang\\.System\\.(currentTimeMillis|nanoTime|getenv|getProperty)"
               + "|java\\.lang\\.Math\\.random|java\\.util\\.UUID\\.randomUUID"
-              + "|java\\.util\\..*Random\\..+");
+              + "|java\\.(util|security)\\..*Random\\..+");
 
   /** As javap writes it: {@code Ljava/lang/String;}. The D and F in class names are no types. */
   private static final Pattern CLASS_IN_SIGNATURE =

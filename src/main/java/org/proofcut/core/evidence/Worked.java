@@ -1,9 +1,13 @@
 package org.proofcut.core.evidence;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.Collections;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 
 /**
  * A value with the way it was found: the formula in words, the values put in (each {@code Worked}
@@ -70,18 +74,35 @@ public record Worked<T>(String name, String formula, List<Input> inputs, T value
     return new Worked<>(otherName, formula, inputs, value, source);
   }
 
-  /** All lines of working, from what was given to this result, each once. */
+  /** All lines of working, from what was given to this result; lines that read alike only once. */
   public List<Worked<?>> lines() {
-    var lines = new LinkedHashSet<Worked<?>>();
-    collect(this, lines);
-    return List.copyOf(lines);
+    var lines = new LinkedHashMap<Line, Worked<?>>();
+    collect(this, lines, Collections.newSetFromMap(new IdentityHashMap<>()));
+    return List.copyOf(lines.values());
   }
 
-  private static void collect(Worked<?> worked, LinkedHashSet<Worked<?>> lines) {
-    for (var input : worked.inputs) {
-      collect(input.value, lines);
+  /** Each value is gone into once, however many others were worked out from it. */
+  private static void collect(
+      Worked<?> worked, Map<Line, Worked<?>> lines, Set<Worked<?>> alreadySeen) {
+    if (alreadySeen.add(worked)) {
+      for (var input : worked.inputs) {
+        collect(input.value, lines, alreadySeen);
+      }
+      lines.putIfAbsent(worked.line(), worked);
     }
-    lines.add(worked);
+  }
+
+  /** What one line says, without the lines before it. */
+  private record Line(
+      String name, String formula, List<Object> putIn, Object value, Citation source) {}
+
+  private Line line() {
+    var putIn = new ArrayList<Object>();
+    for (var input : inputs) {
+      putIn.add(input.as);
+      putIn.add(input.value.value);
+    }
+    return new Line(name, formula, putIn, value, source);
   }
 
   /** A working in the making; {@link #is} closes it. */

@@ -2,6 +2,7 @@ package org.proofcut.core.measure;
 
 import java.math.BigDecimal;
 import java.math.BigInteger;
+import java.math.RoundingMode;
 import java.util.Collection;
 import java.util.Objects;
 
@@ -9,8 +10,8 @@ import java.util.Objects;
  * An exact length, kept as a whole number of picometres.
  *
  * <p>One inch is 25,400,000,000 pm, so 1/128 in, 0.0001 in, 0.001 mm and their halves are all
- * whole: 3/4 in, 0.75 in and 19.05 mm are one value. Range: about ±9,223 km; arithmetic that leaves
- * it throws {@link ArithmeticException}, nothing wraps round.
+ * whole: 3/4 in, 0.75 in and 19.05 mm are one value. Range: about ±9,223 km; text is read up to 100
+ * m; arithmetic that leaves it throws {@link ArithmeticException}, nothing wraps round.
  *
  * <p>For example, {@code Length.parse("23/32 in", MILLIMETRE)} is exactly 18.25625 mm.
  */
@@ -36,6 +37,7 @@ public record Length(long picometres) implements Comparable<Length> {
    *
    * @throws ArithmeticException if the fraction is no whole number of picometres (thirds of an
    *     inch)
+   * @throws IllegalArgumentException if the denominator is not greater than zero
    */
   public static Length ofInches(long numerator, long denominator) {
     return new Length(Math.multiplyExact(numerator, LengthUnit.INCH.picometres()))
@@ -71,6 +73,7 @@ public record Length(long picometres) implements Comparable<Length> {
 
   /** The mean of at least one length, moved onto a step. */
   public static Length mean(Collection<Length> lengths, Length step, Rounding rounding) {
+    requireStep(step);
     if (lengths.isEmpty()) {
       throw new IllegalArgumentException("the mean of no lengths");
     }
@@ -112,8 +115,12 @@ public record Length(long picometres) implements Comparable<Length> {
    * This in so many equal parts, exactly.
    *
    * @throws ArithmeticException if it does not divide into whole picometres
+   * @throws IllegalArgumentException if the count is not greater than zero
    */
   public Length dividedBy(long count) {
+    if (count <= 0) {
+      throw new IllegalArgumentException("a length in " + count + " parts");
+    }
     if (picometres % count != 0) {
       throw new ArithmeticException(this + " in " + count + " parts is not exact");
     }
@@ -131,9 +138,7 @@ public record Length(long picometres) implements Comparable<Length> {
    * @throws IllegalArgumentException if the step is not greater than zero
    */
   public long dividedBy(Length step, Rounding rounding) {
-    if (step.picometres <= 0) {
-      throw new IllegalArgumentException("a step must be greater than zero: " + step);
-    }
+    requireStep(step);
     return divide(BigInteger.valueOf(picometres), BigInteger.valueOf(step.picometres), rounding);
   }
 
@@ -182,15 +187,20 @@ public record Length(long picometres) implements Comparable<Length> {
 
   /** The exact number of the unit; a length kept here always has a finite decimal in mm. */
   public BigDecimal inMillimetres() {
-    return BigDecimal.valueOf(picometres, 9).stripTrailingZeros();
+    return plain(BigDecimal.valueOf(picometres, 9));
   }
 
   /** The number of inches to ten decimals, half up: enough to tell 0.01 µm. */
   public BigDecimal inInches() {
-    return BigDecimal.valueOf(picometres)
-        .divide(
-            BigDecimal.valueOf(LengthUnit.INCH.picometres()), 10, java.math.RoundingMode.HALF_UP)
-        .stripTrailingZeros();
+    return plain(
+        BigDecimal.valueOf(picometres)
+            .divide(BigDecimal.valueOf(LengthUnit.INCH.picometres()), 10, RoundingMode.HALF_UP));
+  }
+
+  /** Without needless zeros, and never as 1E+2. */
+  private static BigDecimal plain(BigDecimal number) {
+    var stripped = number.stripTrailingZeros();
+    return stripped.scale() < 0 ? stripped.setScale(0) : stripped;
   }
 
   @Override
@@ -198,10 +208,16 @@ public record Length(long picometres) implements Comparable<Length> {
     return Long.compare(picometres, Objects.requireNonNull(other).picometres);
   }
 
-  /** Exact, in millimetres, and read back by {@link #of(String)}: {@code 18.25625 mm}. */
+  /** Exact, in millimetres: {@code 18.25625 mm}. {@link #of(String)} reads it back, up to 100 m. */
   @Override
   public String toString() {
     return inMillimetres().toPlainString() + " mm";
+  }
+
+  private static void requireStep(Length step) {
+    if (step.picometres <= 0) {
+      throw new IllegalArgumentException("a step must be greater than zero: " + step);
+    }
   }
 
   private static long divide(BigInteger dividend, BigInteger divisor, Rounding rounding) {

@@ -2,7 +2,6 @@ package org.proofcut.core.measure;
 
 import java.math.BigDecimal;
 import java.math.BigInteger;
-import java.util.Locale;
 import java.util.Map;
 
 /**
@@ -13,14 +12,15 @@ import java.util.Map;
  * feet     = number ( "'" | "ft" ) ["-"]
  * inches   = number [ '"' | "in" ]
  * number   = decimal | fraction | whole ( " " | "-" ) fraction | whole vulgar | vulgar
- * decimal  = digits [ ( "." | "," ) digits ]        one mark only; it is the decimal mark
- * fraction = digits "/" digits
+ * decimal  = [digits] ( "." | "," ) digits | digits      one mark only; the decimal mark
+ * fraction = digits "/" digits                       less than 1 behind a whole number
  * vulgar   = ½ ¼ ¾ ⅛ ⅜ ⅝ ⅞
  * unit     = mm | cm | m | in | inch | " | ft | foot | '     and their look-alikes ″ ” ′ ’
  * </pre>
  *
- * Nothing is ever stripped to make text fit: {@code 1,234.5} is refused, and so is {@code 1,234},
- * which means one thing in one country and a thousand times as much in another.
+ * An abbreviation may end in a point ({@code 5 in.}). Nothing is ever stripped to make text fit:
+ * {@code 1,234.5} is refused, and so is {@code 1,234}, which means one thing in one country and a
+ * thousand times as much in another. Nothing is computed either: {@code 1 - 1/2} is refused.
  */
 final class LengthText {
 
@@ -29,8 +29,15 @@ final class LengthText {
   /** Longest length that text may give: a hundred metres is beyond any shop. */
   private static final Length FARTHEST = Length.ofMillimetres(100_000);
 
-  private static final Map<Character, String> VULGAR =
-      Map.of('½', "1/2", '¼', "1/4", '¾', "3/4", '⅛', "1/8", '⅜', "3/8", '⅝', "5/8", '⅞', "7/8");
+  private static final Map<Character, Ratio> VULGAR =
+      Map.of(
+          '½', Ratio.of(1, 2),
+          '¼', Ratio.of(1, 4),
+          '¾', Ratio.of(3, 4),
+          '⅛', Ratio.of(1, 8),
+          '⅜', Ratio.of(3, 8),
+          '⅝', Ratio.of(5, 8),
+          '⅞', Ratio.of(7, 8));
 
   private static final BigInteger MM = BigInteger.valueOf(LengthUnit.MILLIMETRE.picometres());
   private static final BigInteger INCH = BigInteger.valueOf(LengthUnit.INCH.picometres());
@@ -41,18 +48,17 @@ final class LengthText {
   private int at;
 
   private LengthText(String original) {
-    this.original = original.length() > LONGEST ? original.substring(0, LONGEST) + "…" : original;
+    this.original = original;
     this.text = normalised(original);
   }
 
   static Length parse(String text, LengthUnit bareUnit) {
     if (text == null || text.isBlank()) {
-      throw new LengthFormatException(
-          text == null ? "" : text, 0, "Nothing was entered. Write a length");
+      throw new LengthFormatException("", 0, "Nothing was entered. Write a length");
     }
     if (text.length() > LONGEST) {
       throw new LengthFormatException(
-          text.substring(0, LONGEST) + "…", LONGEST, "That is too long for a length");
+          beginning(text, LONGEST), LONGEST, "That is too long for a length");
     }
     return new LengthText(text).read(bareUnit);
   }
@@ -64,18 +70,22 @@ final class LengthText {
   /** One character for one, so that positions still point into what was typed. */
   private static String normalised(String text) {
     var out = new StringBuilder(text.length());
-    for (char c : text.toCharArray()) {
-      out.append(
-          switch (c) {
-            case '\u00a0', '\u2009', '\u202f', '\t' -> ' ';
-            case '″', '”', '“' -> '"';
-            case '′', '’', '‘' -> '\'';
-            case '−', '–' -> '-';
-            case '⁄' -> '/';
-            default -> c;
-          });
+    for (int i = 0; i < text.length(); i++) {
+      out.append(normalised(text.charAt(i)));
     }
-    return out.toString().toLowerCase(Locale.ROOT);
+    return out.toString();
+  }
+
+  private static char normalised(char c) {
+    return switch (c) {
+      case '″', '”', '“' -> '"';
+      case '′', '’', '‘', '´' -> '\'';
+      case '−', '–', '\u2010', '\u2011' -> '-';
+      case '⁄', '∕' -> '/';
+      case '\t' -> ' ';
+      // Only plain letters: lower case of others may be longer, or turn İ into i.
+      default -> Character.isSpaceChar(c) ? ' ' : 'A' <= c && c <= 'Z' ? (char) (c + 32) : c;
+    };
   }
 
   private Length read(LengthUnit bareUnit) {
@@ -85,6 +95,7 @@ final class LengthText {
       take('+');
     }
     skipSpaces();
+    int start = at;
     var first = number();
     skipSpaces();
     var unit = unit();
@@ -93,13 +104,14 @@ final class LengthText {
       if (bareUnit == null) {
         throw fault("The unit is missing. Write mm or in behind the number");
       }
-      total = first.times(BigInteger.valueOf(bareUnit.picometres()), this);
+      total = exactly(first, BigInteger.valueOf(bareUnit.picometres()), start);
     } else {
-      total = first.times(unit, this);
+      total = exactly(first, unit, start);
       skipSpaces();
       if (unit.equals(FOOT) && at < text.length()) {
         take('-');
         skipSpaces();
+        start = at;
         var inches = number();
         skipSpaces();
         int before = at;
@@ -108,7 +120,7 @@ final class LengthText {
           at = before;
           throw fault("After feet come inches. Write for example 3' 6 1/2\"");
         }
-        total = total.add(inches.times(INCH, this));
+        total = total.add(exactly(inches, INCH, start));
       }
     }
     skipSpaces();
@@ -126,13 +138,8 @@ final class LengthText {
   /** A number as an exact fraction. */
   private record Ratio(BigInteger numerator, BigInteger denominator) {
 
-    BigInteger times(BigInteger unit, LengthText reader) {
-      var both = numerator.multiply(unit).divideAndRemainder(denominator);
-      if (both[1].signum() != 0) {
-        throw reader.fault(
-            "That cannot be kept exactly. Use halves, quarters … 128ths, or fewer decimals");
-      }
-      return both[0];
+    static Ratio of(long numerator, long denominator) {
+      return new Ratio(BigInteger.valueOf(numerator), BigInteger.valueOf(denominator));
     }
 
     Ratio plus(Ratio other) {
@@ -142,10 +149,22 @@ final class LengthText {
     }
   }
 
+  private BigInteger exactly(Ratio number, BigInteger unit, int start) {
+    var both = number.numerator.multiply(unit).divideAndRemainder(number.denominator);
+    if (both[1].signum() != 0) {
+      at = start;
+      throw fault("That cannot be kept exactly. Use halves, quarters … 128ths, or fewer decimals");
+    }
+    return both[0];
+  }
+
   private Ratio number() {
     int start = at;
-    if (at < text.length() && VULGAR.containsKey(text.charAt(at))) {
-      return vulgar();
+    if (VULGAR.containsKey(peek())) {
+      return VULGAR.get(next());
+    }
+    if (peek() == '.' || peek() == ',') {
+      return decimal("0", start);
     }
     var whole = digits("A number was expected here");
     if (peek() == '/') {
@@ -155,33 +174,36 @@ final class LengthText {
       return decimal(whole, start);
     }
     var number = new Ratio(new BigInteger(whole), BigInteger.ONE);
-    if (at < text.length() && VULGAR.containsKey(text.charAt(at))) {
-      return number.plus(vulgar());
+    if (VULGAR.containsKey(peek())) {
+      return number.plus(VULGAR.get(next()));
     }
     int after = at;
     skipSpaces();
-    boolean joined = at > after || take('-');
-    skipSpaces();
-    if (joined && at < text.length() && VULGAR.containsKey(text.charAt(at))) {
-      return number.plus(vulgar());
+    boolean spaced = at > after;
+    boolean joined = take('-') ? !spaced && peek() != ' ' : spaced;
+    if (!joined && at > after) {
+      at = after;
+      throw fault("A minus between two numbers is not worked out. Write for example 1 1/2");
+    }
+    if (joined && VULGAR.containsKey(peek())) {
+      return number.plus(VULGAR.get(next()));
     }
     if (joined && asciiDigit(peek())) {
       int second = at;
       var numerator = digits("A number was expected here");
       if (peek() == '/') {
-        return number.plus(fraction(numerator));
+        var fraction = fraction(numerator);
+        if (fraction.numerator.compareTo(fraction.denominator) < 0) {
+          return number.plus(fraction);
+        }
+        at = second;
+        throw fault("A fraction behind a whole number must be less than 1");
       }
       at = second;
       throw fault("Two numbers stand side by side. Write for example 1 1/2 or 18.25");
     }
     at = after;
     return number;
-  }
-
-  private Ratio vulgar() {
-    var parts = VULGAR.get(text.charAt(at)).split("/");
-    at++;
-    return new Ratio(new BigInteger(parts[0]), new BigInteger(parts[1]));
   }
 
   private Ratio fraction(String numerator) {
@@ -196,8 +218,7 @@ final class LengthText {
   }
 
   private Ratio decimal(String whole, int start) {
-    char mark = text.charAt(at);
-    at++;
+    char mark = next();
     var decimals = digits("Decimals are missing behind the mark");
     if (peek() == '.' || peek() == ',') {
       at = start;
@@ -241,6 +262,10 @@ final class LengthText {
     // A point closes an abbreviation ("in."); it belongs to the unit.
     if (!word.isEmpty() && peek() == '.') {
       at++;
+      if (asciiDigit(peek())) {
+        at--;
+        throw fault("It is not clear what the point means. Write for example 3 ft 6 in");
+      }
     }
     return switch (word) {
       case "" -> null;
@@ -264,6 +289,10 @@ final class LengthText {
     return at < text.length() ? text.charAt(at) : '\0';
   }
 
+  private char next() {
+    return text.charAt(at++);
+  }
+
   private boolean take(char c) {
     if (peek() == c) {
       at++;
@@ -279,10 +308,19 @@ final class LengthText {
   }
 
   private static String shown(String part) {
-    return part.length() > 16 ? part.substring(0, 16) + "…" : part;
+    return beginning(part, 16);
+  }
+
+  /** Never cuts a character that takes two places: half of one cannot be printed. */
+  private static String beginning(String part, int longest) {
+    if (part.length() <= longest) {
+      return part;
+    }
+    int end = Character.isHighSurrogate(part.charAt(longest - 1)) ? longest - 1 : longest;
+    return part.substring(0, end) + "…";
   }
 
   private LengthFormatException fault(String reason) {
-    return new LengthFormatException(original, Math.min(at, original.length()), reason);
+    return new LengthFormatException(original, at, reason);
   }
 }

@@ -4,7 +4,7 @@ package org.proofcut.core.measure;
  * Which way a length that does not fall on a step is moved onto one. Always said, never implied.
  */
 public enum Rounding {
-  /** To the next step toward zero or minus infinity: the smaller length. */
+  /** To the next step toward minus infinity: the smaller length. */
   DOWN,
   /** To the next step toward plus infinity: the larger length. */
   UP,

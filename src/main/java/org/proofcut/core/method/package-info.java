@@ -8,7 +8,7 @@
     question = "With which machine and cutter?",
     gives = "Choice: a Setup, and why each earlier way was refused",
     notHere = "the figures (setup), the parts (operation)",
-    mayImport = {"core.measure", "core.shop", "core.setup"})
+    mayImport = {"core.measure", "core.evidence", "core.shop", "core.setup"})
 package org.proofcut.core.method;
 
 import org.proofcut.Room;

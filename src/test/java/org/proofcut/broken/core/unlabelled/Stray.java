@@ -1,0 +1,3 @@
+package org.proofcut.broken.core.unlabelled;
+
+record Stray(String name) {}

@@ -1,0 +1,3 @@
+package org.proofcut.broken.helper;
+
+record Something(String any) {}

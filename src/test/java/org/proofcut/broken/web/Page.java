@@ -1,0 +1,3 @@
+package org.proofcut.broken.web;
+
+public record Page(String title) {}

@@ -32,6 +32,8 @@ public record Marks(List<Mark> all) {
     all = List.copyOf(all);
   }
 
+  private static final String ACCEPTED = "accepted ";
+
   /** The marks of an operation. */
   public static Marks of(Operation operation) {
     var marks = new ArrayList<Mark>();
@@ -57,7 +59,7 @@ public record Marks(List<Mark> all) {
     for (var measure : setup.measures()) {
       marks.add(
           new Mark(
-              "accepted " + measure.dimension().words().toLowerCase(Locale.ROOT),
+              ACCEPTED + measure.dimension().words().toLowerCase(Locale.ROOT),
               measure.accepted().least() + " to " + measure.accepted().most()));
     }
   }
@@ -94,6 +96,18 @@ public record Marks(List<Mark> all) {
       }
     }
     return differences;
+  }
+
+  /**
+   * Whether parts cut under earlier marks are as good as cut under these: what is accepted of the
+   * cut is the same, however it was set. Without anything accepted, every mark counts.
+   */
+  public boolean comesToTheSameAs(Marks earlier) {
+    var differences = since(earlier);
+    boolean measured = all.stream().anyMatch(mark -> mark.what().startsWith(ACCEPTED));
+    return measured
+        ? differences.stream().noneMatch(one -> one.what().startsWith(ACCEPTED))
+        : differences.isEmpty();
   }
 
   private String value(String what) {

@@ -56,9 +56,8 @@ final class SheetReader {
     for (var entry : entries) {
       if (entry.fingerprint().equals(fingerprint)) {
         take(entry);
-      } else if (entry.act() instanceof Act.PartCut part) {
-        // What is cut stays cut, whatever was planned anew since.
-        cut.add(part.part());
+      } else if (cameToTheSame(entry)) {
+        takeOfEarlierPlan(entry.act());
       }
     }
     forget();
@@ -78,6 +77,22 @@ final class SheetReader {
         cut,
         held,
         entries.isEmpty() ? Optional.empty() : Optional.of(entries.get(entries.size() - 1).at()));
+  }
+
+  private boolean cameToTheSame(Entry entry) {
+    var marks = earlier.get(entry.fingerprint());
+    return marks != null && sheet.marks().comesToTheSameAs(marks);
+  }
+
+  /** What is cut stays cut where the plan changed only how it is set. */
+  private void takeOfEarlierPlan(Act act) {
+    if (act instanceof Act.PartCut part) {
+      cut.add(part.part());
+    } else if (act instanceof Act.PartNotCut part) {
+      cut.remove(part.part());
+    } else if (act instanceof Act.SignedOff) {
+      signedOff = true;
+    }
   }
 
   private void take(Entry entry) {

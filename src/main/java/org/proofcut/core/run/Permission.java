@@ -3,6 +3,8 @@ package org.proofcut.core.run;
 import java.util.Optional;
 import org.proofcut.core.checklist.Item;
 import org.proofcut.core.evidence.Problem;
+import org.proofcut.core.measure.Length;
+import org.proofcut.core.measure.LengthFormatException;
 import org.proofcut.core.proof.Verdict;
 import org.proofcut.core.proof.Verdict.Outcome;
 import org.proofcut.core.safety.Check.Pause;
@@ -86,7 +88,50 @@ public final class Permission {
           "an item of this sheet",
           "Open the sheet again");
     }
-    return words(words, field).or(() -> inOrder(progress, item.get()));
+    return words(words, field)
+        .or(() -> inOrder(progress, item.get()))
+        .or(
+            () ->
+                field.equals("reason")
+                    ? without(item.get())
+                    : readBack(progress, item.get(), words));
+  }
+
+  /** A figure is confirmed by reading it back: what was read has to be what is set. */
+  private static Optional<Problem> readBack(SheetProgress progress, Item item, String words) {
+    if (!(item instanceof Item.Figure figure)) {
+      return Optional.empty();
+    }
+    var setting = progress.setup().flatMap(setup -> setup.setting(figure.role())).orElseThrow();
+    Length read;
+    try {
+      read = Length.of(words);
+    } catch (LengthFormatException e) {
+      return no("answer", e.reason(), LengthFormatException.EXAMPLES, "Read it and enter it again");
+    }
+    boolean right = read.minus(setting.set().value()).abs().isAtMost(setting.step());
+    return right
+        ? Optional.empty()
+        : no(
+            "answer",
+            setting.role().words() + " was read as " + read,
+            setting.set().value() + ", or one step of " + setting.step() + " beside it",
+            "Set it to " + setting.set().value() + ", read it again and enter what you read");
+  }
+
+  /** Going without is recorded, never a dead end; wearing what is forbidden is. */
+  private static Optional<Problem> without(Item item) {
+    if (item instanceof Item.Figure) {
+      return no("reason", "A figure can't be left out", "the figure as read", "Set it and read it");
+    }
+    if (item instanceof Item.Gear gear && !gear.on()) {
+      return no(
+          "reason",
+          gear.name() + " must be off here, whatever the reason",
+          gear.answer(),
+          "Take them off");
+    }
+    return Optional.empty();
   }
 
   /** Gear and what comes before power are confirmed when the machine is set, not before. */

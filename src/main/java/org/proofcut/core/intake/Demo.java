@@ -1,0 +1,271 @@
+package org.proofcut.core.intake;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A shop and a job to walk through, invented: a seed cupboard for an allotment hut. As typed, so
+ * that it can be changed like any other, and thrown away.
+ */
+public final class Demo {
+
+  /**
+   * Something in the demo shop, as typed.
+   *
+   * @param group machine, cutter, gear or aid
+   */
+  public record Thing(Group group, String kind, Map<String, String> typed) {
+
+    /** What kind of thing it is. */
+    public enum Group {
+      MACHINE,
+      CUTTER,
+      GEAR,
+      AID
+    }
+  }
+
+  private Demo() {}
+
+  /** Name and unit of the demo shop. */
+  public static Map<String, String> shop() {
+    return typed("name", "The long shed", "unit", "mm");
+  }
+
+  /** All that stands in the demo shop. */
+  public static List<Thing> things() {
+    return List.of(
+        machine(
+            "router-table",
+            "name",
+            "router table by the window",
+            "speeds",
+            "1: 8000, 2: 12000, 3: 15500, 4: 18000, 5: 21000, 6: 24000",
+            "fence-reach",
+            "430",
+            "fence-step",
+            "0.1",
+            "height-step",
+            "0.1",
+            "largest-cutter",
+            "50",
+            "guard",
+            "yes",
+            "extraction",
+            "yes"),
+        machine(
+            "hand-router",
+            "name",
+            "plunge router",
+            "speeds",
+            "1: 9000, 2: 12000, 3: 15000, 4: 18000, 5: 21000, 6: 23000",
+            "base-edge-to-centre",
+            "75",
+            "depth-step",
+            "0.1",
+            "largest-cutter",
+            "36",
+            "guard",
+            "yes",
+            "extraction",
+            "yes"),
+        machine(
+            "table-saw",
+            "name",
+            "table saw",
+            "speeds",
+            "4200",
+            "fence-reach",
+            "660",
+            "fence-step",
+            "0.1",
+            "height-step",
+            "0.5",
+            "greatest-height",
+            "78",
+            "smallest-blade",
+            "240",
+            "largest-blade",
+            "254",
+            "sled-stop-reach",
+            "1050",
+            "sled-depth",
+            "620",
+            "guard",
+            "yes",
+            "riving-knife",
+            "yes",
+            "extraction",
+            "yes"),
+        machine(
+            "track-saw",
+            "name",
+            "track saw",
+            "speeds",
+            "5200",
+            "track-length",
+            "2700",
+            "depth-step",
+            "0.5",
+            "greatest-depth",
+            "52",
+            "smallest-blade",
+            "160",
+            "largest-blade",
+            "165",
+            "guard",
+            "yes",
+            "riving-knife",
+            "yes",
+            "extraction",
+            "yes"),
+        cutter(
+            "straight-cutter",
+            "name",
+            "12 mm straight",
+            "diameter",
+            "12",
+            "cutting-length",
+            "30",
+            "edges",
+            "2",
+            "shank",
+            "12",
+            "top-speed",
+            "24000"),
+        cutter(
+            "straight-cutter",
+            "name",
+            "16 mm straight",
+            "diameter",
+            "16",
+            "cutting-length",
+            "25",
+            "edges",
+            "2",
+            "shank",
+            "12",
+            "top-speed",
+            "22000"),
+        cutter(
+            "straight-cutter",
+            "name",
+            "20 mm straight",
+            "diameter",
+            "20",
+            "cutting-length",
+            "25",
+            "edges",
+            "2",
+            "shank",
+            "12",
+            "top-speed",
+            "20000"),
+        cutter(
+            "saw-blade",
+            "name",
+            "250 mm, 48 teeth",
+            "diameter",
+            "250",
+            "kerf",
+            "2.8",
+            "edges",
+            "48",
+            "top-speed",
+            "7600"),
+        cutter(
+            "saw-blade",
+            "name",
+            "160 mm, 48 teeth",
+            "diameter",
+            "160",
+            "kerf",
+            "1.8",
+            "edges",
+            "48",
+            "top-speed",
+            "9500"),
+        gear("eye-protection", "clear safety glasses", "Z87+", "shelf 1, left"),
+        gear("ear-protection", "ear muffs", "SNR 30", "hook 3"),
+        gear("dust-mask", "half mask with particle filters", "P3", "sealed box 2"),
+        gear("gloves", "thin grip gloves", "", "hook 5"),
+        aid("push-stick"),
+        aid("push-block"),
+        aid("featherboard"),
+        aid("straightedge"),
+        aid("clamps"),
+        aid("square-block"));
+  }
+
+  /** The demo job. */
+  public static Map<String, String> job() {
+    var job = new LinkedHashMap<String, String>();
+    job.putAll(
+        typed(
+            "name", "Seed cupboard for the allotment hut",
+            "unit", "mm",
+            "width", "620",
+            "height", "940",
+            "depth", "360",
+            "top-rabbet", "7",
+            "bottom-dado", "7",
+            "shelf-dado", "7",
+            "back-rabbet", "7",
+            "back-set-in", "0",
+            "plinth-height", "90",
+            "plinth-set-back", "35",
+            "shelf-1", "500"));
+    job.putAll(
+        sheet(1, "poplar ply, from the rack", "plywood", "17.68", "17.74", "17.70", "17.78"));
+    job.putAll(sheet(2, "thin ply for the back", "plywood", "5.62", "5.58", "5.66", "5.64"));
+    for (var part : List.of("left-side", "right-side", "top", "bottom", "shelf", "plinth")) {
+      job.put("from-" + part, "1");
+    }
+    job.put("from-back", "2");
+    return job;
+  }
+
+  private static Map<String, String> sheet(
+      int number, String name, String material, String... readings) {
+    var stem = "sheet-" + number + "-";
+    var sheet =
+        typed(
+            stem + "name",
+            name,
+            stem + "material",
+            material,
+            stem + "length",
+            "2440",
+            stem + "width",
+            "1220");
+    for (int i = 0; i < readings.length; i++) {
+      sheet.put(stem + "reading-" + (i + 1), readings[i]);
+    }
+    return sheet;
+  }
+
+  private static Thing machine(String kind, String... typed) {
+    return new Thing(Thing.Group.MACHINE, kind, typed(typed));
+  }
+
+  private static Thing cutter(String kind, String... typed) {
+    return new Thing(Thing.Group.CUTTER, kind, typed(typed));
+  }
+
+  private static Thing gear(String kind, String name, String rating, String place) {
+    return new Thing(Thing.Group.GEAR, kind, typed("name", name, "rating", rating, "place", place));
+  }
+
+  private static Thing aid(String kind) {
+    return new Thing(Thing.Group.AID, kind, Map.of());
+  }
+
+  private static Map<String, String> typed(String... pairs) {
+    var typed = new LinkedHashMap<String, String>();
+    for (int i = 0; i < pairs.length; i += 2) {
+      typed.put(pairs[i], pairs[i + 1]);
+    }
+    return typed;
+  }
+}

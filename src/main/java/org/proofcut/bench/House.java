@@ -1,0 +1,56 @@
+package org.proofcut.bench;
+
+import io.quarkus.runtime.Startup;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.inject.Produces;
+import java.time.Clock;
+import org.jboss.logging.Logger;
+import org.proofcut.content.Content;
+import org.proofcut.core.casework.CaseLimits;
+import org.proofcut.core.fit.FitLimits;
+import org.proofcut.core.operation.OperationLimits;
+import org.proofcut.core.plan.Book;
+import org.proofcut.core.plan.Planner;
+import org.proofcut.core.setup.SetupLimits;
+
+/**
+ * The content that the service runs on, read once at start. Faulty content stops the start, with
+ * every fault in the message: a sheet without its cautions is worse than none.
+ */
+@Startup
+@ApplicationScoped
+public class House {
+
+  private static final Logger LOG = Logger.getLogger(House.class);
+
+  private final Content content;
+  private final Planner planner;
+
+  House() {
+    content = Content.bundled();
+    planner =
+        new Planner(
+            new Book(
+                content.limits(CaseLimits.class),
+                content.limits(FitLimits.class),
+                content.limits(SetupLimits.class),
+                content.limits(OperationLimits.class),
+                content.rulebook(),
+                content.wording()));
+    LOG.info(content.summary());
+  }
+
+  public Content content() {
+    return content;
+  }
+
+  public Planner planner() {
+    return planner;
+  }
+
+  @Produces
+  @ApplicationScoped
+  Clock clock() {
+    return Clock.systemDefaultZone();
+  }
+}

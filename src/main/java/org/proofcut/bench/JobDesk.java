@@ -1,0 +1,103 @@
+package org.proofcut.bench;
+
+import io.quarkus.runtime.StartupEvent;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Observes;
+import java.time.Clock;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.proofcut.core.casework.ProvenDepths;
+import org.proofcut.core.intake.Demo;
+import org.proofcut.core.intake.JobForm;
+import org.proofcut.core.intake.Read;
+import org.proofcut.logbook.JobRecord;
+import org.proofcut.logbook.Logbook;
+
+/** Jobs as entered, and what they come to while they are typed. */
+@ApplicationScoped
+public class JobDesk {
+
+  private final Logbook logbook;
+  private final ShopFloor floor;
+  private final House house;
+  private final Clock clock;
+
+  JobDesk(Logbook logbook, ShopFloor floor, House house, Clock clock) {
+    this.logbook = logbook;
+    this.floor = floor;
+    this.house = house;
+    this.clock = clock;
+  }
+
+  /** The demo is there on the very first start, and never comes back by itself. */
+  void start(@Observes StartupEvent event) {
+    if (floor.isUntouched()) {
+      floor.keepDemo();
+      keepDemo();
+    }
+  }
+
+  /** All jobs, the newest change first. */
+  public List<JobRecord> jobs() {
+    return logbook.jobs();
+  }
+
+  public Optional<JobRecord> job(String id) {
+    return logbook.job(id);
+  }
+
+  /** What typed fields come to, worked out and not kept. */
+  public Draft draft(Map<String, String> typed) {
+    return draft(typed, ProvenDepths.NONE);
+  }
+
+  Draft draft(Map<String, String> typed, ProvenDepths proven) {
+    var read = JobForm.read(typed);
+    if (read.value().isEmpty()) {
+      return new Draft(typed, Optional.empty(), read.problems());
+    }
+    var plan = house.planner().plan(read.value().get(), floor.shop(), proven);
+    var problems =
+        plan.problems().stream().map(problem -> JobForm.atField(problem, typed)).toList();
+    return new Draft(typed, Optional.of(plan), problems);
+  }
+
+  /**
+   * Keeps a job as typed, if all of it can be read; it may still have problems to mend.
+   *
+   * @param id of the job to change; empty for a new one
+   */
+  public Read<JobRecord> keep(Optional<String> id, Map<String, String> typed) {
+    var read = JobForm.read(typed);
+    if (read.value().isEmpty()) {
+      return new Read<>(Optional.empty(), read.problems());
+    }
+    var now = clock.instant();
+    var before = id.flatMap(logbook::job);
+    var job =
+        new JobRecord(
+            id.orElseGet(() -> UUID.randomUUID().toString()),
+            new LinkedHashMap<>(typed),
+            before.map(JobRecord::created).orElse(now),
+            now,
+            before.map(JobRecord::demo).orElse(false));
+    logbook.keep(job);
+    return new Read<>(Optional.of(job), List.of());
+  }
+
+  /** Puts the demo job in. */
+  public JobRecord keepDemo() {
+    var now = clock.instant();
+    var job = new JobRecord(UUID.randomUUID().toString(), Demo.job(), now, now, true);
+    logbook.keep(job);
+    return job;
+  }
+
+  /** Throws a job away with its plans and its record. */
+  public void discard(String id) {
+    logbook.discard(id);
+  }
+}

@@ -1,0 +1,202 @@
+package org.proofcut.bench;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.proofcut.core.evidence.Problem;
+import org.proofcut.core.intake.Demo;
+import org.proofcut.core.intake.ItemForm;
+import org.proofcut.core.intake.Read;
+import org.proofcut.core.intake.ShopForms;
+import org.proofcut.core.measure.LengthUnit;
+import org.proofcut.core.shop.Cutter;
+import org.proofcut.core.shop.Machine;
+import org.proofcut.core.shop.OwnedGear;
+import org.proofcut.core.shop.Shop;
+import org.proofcut.logbook.Logbook;
+import org.proofcut.logbook.ShopItem;
+import org.proofcut.logbook.ShopItem.Shelf;
+
+/** The shop as entered: what there is, and changes to it. */
+@ApplicationScoped
+public class ShopFloor {
+
+  private static final String SHOP = "shop";
+
+  private final Logbook logbook;
+  private final House house;
+
+  ShopFloor(Logbook logbook, House house) {
+    this.logbook = logbook;
+    this.house = house;
+  }
+
+  /** Everything in the shop, as typed, in the order entered. */
+  public List<ShopItem> items() {
+    return logbook.shop().stream().filter(item -> item.shelf() != Shelf.SHOP).toList();
+  }
+
+  /** One thing in the shop, as typed. */
+  public Optional<ShopItem> item(String id) {
+    return items().stream().filter(item -> item.id().equals(id)).findFirst();
+  }
+
+  /** Name and unit of the shop, as typed. */
+  public Map<String, String> about() {
+    return logbook.shop().stream()
+        .filter(item -> item.shelf() == Shelf.SHOP)
+        .findFirst()
+        .map(ShopItem::typed)
+        .orElse(Map.of("name", "My shop", "unit", "mm"));
+  }
+
+  /** The unit that bare numbers take in the shop's forms. */
+  public LengthUnit unit() {
+    return about().getOrDefault("unit", "mm").equals("in")
+        ? LengthUnit.INCH
+        : LengthUnit.MILLIMETRE;
+  }
+
+  /** The shop to plan with. */
+  public Shop shop() {
+    var machines = new ArrayList<Machine>();
+    var cutters = new ArrayList<Cutter>();
+    var gear = new ArrayList<OwnedGear>();
+    var aids = new ArrayList<String>();
+    for (var item : items()) {
+      switch (item.shelf()) {
+        case MACHINE -> readKept(item, Machine.class).ifPresent(machines::add);
+        case CUTTER -> readKept(item, Cutter.class).ifPresent(cutters::add);
+        case GEAR -> readKept(item, OwnedGear.class).ifPresent(gear::add);
+        case AID -> aids.add(item.kind());
+        case SHOP -> {}
+      }
+    }
+    return new Shop(about().getOrDefault("name", "My shop"), machines, cutters, gear, aids);
+  }
+
+  /** What was kept was read before it was kept; its unit is kept with it. */
+  private <T> Optional<T> readKept(ShopItem item, Class<T> type) {
+    var unit = unitOf(item);
+    return form(item.shelf(), item.kind())
+        .flatMap(form -> form.read(item.id(), item.typed(), unit).value())
+        .map(type::cast);
+  }
+
+  private LengthUnit unitOf(ShopItem item) {
+    return item.typed().getOrDefault(UNIT, "mm").equals("in")
+        ? LengthUnit.INCH
+        : LengthUnit.MILLIMETRE;
+  }
+
+  private static final String UNIT = "unit";
+
+  /** The form for a kind of thing, if there is such a kind. */
+  public Optional<ItemForm<?>> form(Shelf shelf, String kind) {
+    return switch (shelf) {
+      case MACHINE ->
+          ShopForms.MACHINES.stream()
+              .filter(form -> form.kind().equals(kind))
+              .<ItemForm<?>>map(form -> form)
+              .findFirst();
+      case CUTTER ->
+          ShopForms.CUTTER_KINDS.stream()
+              .filter(form -> form.kind().equals(kind))
+              .<ItemForm<?>>map(form -> form)
+              .findFirst();
+      case GEAR ->
+          Optional.ofNullable(house.content().wording().gear().get(kind))
+              .map(gear -> ShopForms.gear(kind, gear.name()));
+      case AID, SHOP -> Optional.empty();
+    };
+  }
+
+  /**
+   * Keeps a thing as typed, if all of it can be read.
+   *
+   * @param id of the thing to change; empty for a new one
+   */
+  public Read<String> keep(
+      Optional<String> id, Shelf shelf, String kind, Map<String, String> typed) {
+    var form = form(shelf, kind);
+    if (form.isEmpty()) {
+      return new Read<>(Optional.empty(), List.of(noSuchKind(kind)));
+    }
+    var itemId = id.orElseGet(() -> UUID.randomUUID().toString());
+    var read = form.get().read(itemId, typed, unit());
+    if (read.value().isEmpty()) {
+      return new Read<>(Optional.empty(), read.problems());
+    }
+    var kept = new java.util.LinkedHashMap<String, String>();
+    form.get().fields().forEach(field -> kept.put(field.name(), typed.getOrDefault(field.name(), "")));
+    kept.put(UNIT, unit() == LengthUnit.INCH ? "in" : "mm");
+    logbook.keep(new ShopItem(itemId, shelf, kind, kept));
+    return new Read<>(Optional.of(itemId), List.of());
+  }
+
+  /** Whether a kind of work aid is at hand. */
+  public void keepAid(String kind, boolean atHand) {
+    var known = items().stream().filter(item -> item.shelf() == Shelf.AID && item.kind().equals(kind)).findFirst();
+    if (atHand && known.isEmpty() && house.content().wording().aids().containsKey(kind)) {
+      logbook.keep(new ShopItem(UUID.randomUUID().toString(), Shelf.AID, kind, Map.of()));
+    } else if (!atHand) {
+      known.ifPresent(item -> logbook.remove(item.id()));
+    }
+  }
+
+  /** Takes a thing out of the shop. */
+  public void remove(String id) {
+    if (!id.equals(SHOP)) {
+      logbook.remove(id);
+    }
+  }
+
+  /** Name and unit of the shop. */
+  public void keepAbout(String name, LengthUnit unit) {
+    logbook.keep(
+        new ShopItem(
+            SHOP,
+            Shelf.SHOP,
+            "",
+            Map.of("name", name, "unit", unit == LengthUnit.INCH ? "in" : "mm")));
+  }
+
+  /** Whether nobody has used this shop yet. */
+  boolean isUntouched() {
+    return logbook.shop().isEmpty();
+  }
+
+  /** Puts the demo shop in. */
+  void keepDemo() {
+    logbook.keep(new ShopItem(SHOP, Shelf.SHOP, "", Demo.shop()));
+    int number = 1;
+    for (var thing : Demo.things()) {
+      logbook.keep(
+          new ShopItem(
+              DEMO + number++, Shelf.valueOf(thing.group().name()), thing.kind(), thing.typed()));
+    }
+  }
+
+  /** Whether anything of the demo shop is still there. */
+  public boolean hasDemo() {
+    return items().stream().anyMatch(item -> item.id().startsWith(DEMO));
+  }
+
+  /** Takes everything of the demo shop out again. */
+  public void discardDemo() {
+    items().stream().map(ShopItem::id).filter(id -> id.startsWith(DEMO)).forEach(logbook::remove);
+  }
+
+  private static final String DEMO = "demo-";
+
+  private static Problem noSuchKind(String kind) {
+    return Problem.stops(
+        "kind",
+        "\"" + (kind.length() > 24 ? kind.substring(0, 24) + "…" : kind) + "\" is no kind of thing",
+        "a kind that the shop's page offers",
+        "Choose one on the shop's page");
+  }
+}

@@ -1,0 +1,230 @@
+package org.proofcut.bench;
+
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.concurrent.ConcurrentHashMap;
+import org.proofcut.core.evidence.Problem;
+import org.proofcut.core.plan.OperationSheet;
+import org.proofcut.core.plan.Plan;
+import org.proofcut.core.proof.Verdict;
+import org.proofcut.core.run.Act;
+import org.proofcut.core.run.Entry;
+import org.proofcut.core.run.Permission;
+import org.proofcut.core.run.Progress;
+import org.proofcut.core.run.SheetProgress;
+import org.proofcut.logbook.JobRecord;
+import org.proofcut.logbook.Logbook;
+import org.proofcut.logbook.PlanRecord;
+
+/** Jobs in work: their sheets, and the acts that are added to their record. */
+@ApplicationScoped
+public class WorkBench {
+
+  private final Logbook logbook;
+  private final JobDesk desk;
+  private final Clock clock;
+  private final Map<String, PlanRecord> plans = new ConcurrentHashMap<>();
+
+  /** One act at a time: what is allowed is judged from the record that it is then added to. */
+  private final Object oneAtATime = new Object();
+
+  WorkBench(Logbook logbook, JobDesk desk, Clock clock) {
+    this.logbook = logbook;
+    this.desk = desk;
+    this.clock = clock;
+  }
+
+  /**
+   * An act as it was sent.
+   *
+   * @param entryId made where the act happened; the same one again does nothing
+   * @param device which tablet, as it names itself
+   * @param operation id of the operation
+   * @param fingerprint of the set-up that the person saw
+   */
+  public record Sent(String entryId, String device, String operation, String fingerprint, Act act) {}
+
+  /** Begins work on a job: keeps its plan. Does nothing where it has begun. */
+  public List<Problem> begin(String jobId) {
+    synchronized (oneAtATime) {
+      if (planOf(jobId).isPresent()) {
+        return List.of();
+      }
+      return planAnew(jobId);
+    }
+  }
+
+  /** After a change of design or shop: a new plan, where work has begun and it is sound. */
+  public List<Problem> planAgain(String jobId) {
+    synchronized (oneAtATime) {
+      return planOf(jobId).isPresent() ? planAnew(jobId) : List.of();
+    }
+  }
+
+  /** After a change of the shop: new plans for every job in work. */
+  public void planAllAgain() {
+    desk.jobs().forEach(job -> planAgain(job.id()));
+  }
+
+  /** A job in work; empty where there is none, or where work has not begun. */
+  public Optional<Work> work(String jobId) {
+    return logbook.job(jobId).flatMap(job -> planOf(jobId).map(plan -> work(job, plan)));
+  }
+
+  private Work work(JobRecord job, PlanRecord plan) {
+    var progress = progress(job.id(), plan.plan());
+    var draft = desk.draft(job.typed(), progress.provenDepths());
+    return new Work(job, plan.revision(), plan.plan(), progress, stopping(draft.problems()));
+  }
+
+  /**
+   * Adds an act to the record, if it may be taken now.
+   *
+   * @return why it may not; empty when it was taken, or had been before
+   */
+  public Optional<Problem> act(String jobId, Sent sent) {
+    synchronized (oneAtATime) {
+      var work = work(jobId);
+      if (work.isEmpty()) {
+        return Optional.of(gone());
+      }
+      if (isRecorded(jobId, sent.entryId())) {
+        return Optional.empty();
+      }
+      if (work.get().isStopped()) {
+        return Optional.of(work.get().problems().get(0));
+      }
+      var progress = work.get().progress().sheet(sent.operation());
+      if (progress.isEmpty()) {
+        return Optional.of(gone());
+      }
+      if (!progress.get().sheet().marks().fingerprint().equals(sent.fingerprint())) {
+        return Optional.of(changed(progress.get().sheet()));
+      }
+      var refused = Permission.refuse(progress.get(), sent.act());
+      if (refused.isPresent()) {
+        return refused;
+      }
+      append(jobId, sent);
+      replanIfLengthsMoved(jobId);
+      return Optional.empty();
+    }
+  }
+
+  /** The corrections that the verdicts of the current proof cut ask for. */
+  public static Act.Corrected corrections(SheetProgress progress) {
+    return new Act.Corrected(
+        progress.verdicts().stream()
+            .map(Verdict::correction)
+            .flatMap(Optional::stream)
+            .toList());
+  }
+
+  private void append(String jobId, Sent sent) {
+    logbook.append(
+        jobId,
+        new Entry(
+            sent.entryId(),
+            clock.instant(),
+            sent.device(),
+            sent.operation(),
+            sent.fingerprint(),
+            sent.act()));
+  }
+
+  /** Final lengths follow the depths that proofs find; a plan with other lengths is a new plan. */
+  private void replanIfLengthsMoved(String jobId) {
+    var job = logbook.job(jobId).orElseThrow();
+    var plan = planOf(jobId).orElseThrow().plan();
+    var draft = desk.draft(job.typed(), progress(jobId, plan).provenDepths());
+    if (draft.isSound() && !fingerprints(draft.plan().get()).equals(fingerprints(plan))) {
+      keepPlan(jobId, draft.plan().get());
+    }
+  }
+
+  private List<Problem> planAnew(String jobId) {
+    var job = logbook.job(jobId);
+    if (job.isEmpty()) {
+      return List.of(gone());
+    }
+    var proven =
+        planOf(jobId)
+            .map(plan -> progress(jobId, plan.plan()).provenDepths())
+            .orElse(org.proofcut.core.casework.ProvenDepths.NONE);
+    var draft = desk.draft(job.get().typed(), proven);
+    if (!draft.isSound()) {
+      return stopping(draft.problems());
+    }
+    boolean same =
+        planOf(jobId)
+            .map(plan -> fingerprints(plan.plan()).equals(fingerprints(draft.plan().get())))
+            .orElse(false);
+    if (!same) {
+      keepPlan(jobId, draft.plan().get());
+    }
+    return List.of();
+  }
+
+  private static List<List<String>> fingerprints(Plan plan) {
+    var all = new ArrayList<List<String>>();
+    for (var sheet : plan.sheets()) {
+      all.add(List.of(sheet.id(), sheet.marks().fingerprint()));
+    }
+    return all;
+  }
+
+  private void keepPlan(String jobId, Plan plan) {
+    plans.put(jobId, QuarkusTransaction.requiringNew().call(() -> logbook.begin(jobId, plan)));
+  }
+
+  private Optional<PlanRecord> planOf(String jobId) {
+    var kept = plans.get(jobId);
+    if (kept == null) {
+      var read = logbook.latestPlan(jobId);
+      read.ifPresent(plan -> plans.put(jobId, plan));
+      return read;
+    }
+    return Optional.of(kept);
+  }
+
+  private Progress progress(String jobId, Plan plan) {
+    return Progress.of(
+        plan,
+        logbook.earlierMarks(jobId),
+        logbook.entries(jobId),
+        clock.instant(),
+        clock.getZone());
+  }
+
+  private boolean isRecorded(String jobId, String entryId) {
+    return logbook.entries(jobId).stream().anyMatch(entry -> entry.id().equals(entryId));
+  }
+
+  /** An id for an act on a page without script. */
+  public static String newEntryId() {
+    return UUID.randomUUID().toString();
+  }
+
+  private static List<Problem> stopping(List<Problem> problems) {
+    return problems.stream().filter(Problem::stops).toList();
+  }
+
+  private static Problem gone() {
+    return Problem.stops(
+        "sheet", "There is no such sheet", "a sheet of a job in work", "Open the job again");
+  }
+
+  private static Problem changed(OperationSheet sheet) {
+    return Problem.stops(
+        "sheet",
+        "The plan changed since this page was shown",
+        "acts on the sheet as it is now",
+        "Look at sheet " + sheet.number() + " again: its figures may be others");
+  }
+}

@@ -1,0 +1,29 @@
+/**
+ * What happens when a person does something: reads what is kept, asks the core, keeps what came of
+ * it. Pages and the API both come through here, so that neither can do what the other may not.
+ */
+@Room(
+    step = 230,
+    question = "What happens on a tap?",
+    gives = "ShopFloor, JobDesk, WorkBench; House, the content that the service runs on",
+    notHere = "how it looks (web), where it is kept (logbook), what is right (core)",
+    mayImport = {
+      "core.measure",
+      "core.evidence",
+      "core.shop",
+      "core.casework",
+      "core.setup",
+      "core.operation",
+      "core.fit",
+      "core.proof",
+      "core.safety",
+      "core.checklist",
+      "core.intake",
+      "core.plan",
+      "core.run",
+      "content",
+      "logbook"
+    })
+package org.proofcut.bench;
+
+import org.proofcut.Room;

@@ -131,7 +131,9 @@ public class ShopFloor {
       return new Read<>(Optional.empty(), read.problems());
     }
     var kept = new java.util.LinkedHashMap<String, String>();
-    form.get().fields().forEach(field -> kept.put(field.name(), typed.getOrDefault(field.name(), "")));
+    form.get()
+        .fields()
+        .forEach(field -> kept.put(field.name(), typed.getOrDefault(field.name(), "")));
     kept.put(UNIT, unit() == LengthUnit.INCH ? "in" : "mm");
     logbook.keep(new ShopItem(itemId, shelf, kind, kept));
     return new Read<>(Optional.of(itemId), List.of());
@@ -139,7 +141,10 @@ public class ShopFloor {
 
   /** Whether a kind of work aid is at hand. */
   public void keepAid(String kind, boolean atHand) {
-    var known = items().stream().filter(item -> item.shelf() == Shelf.AID && item.kind().equals(kind)).findFirst();
+    var known =
+        items().stream()
+            .filter(item -> item.shelf() == Shelf.AID && item.kind().equals(kind))
+            .findFirst();
     if (atHand && known.isEmpty() && house.content().wording().aids().containsKey(kind)) {
       logbook.keep(new ShopItem(UUID.randomUUID().toString(), Shelf.AID, kind, Map.of()));
     } else if (!atHand) {

@@ -48,7 +48,8 @@ public class WorkBench {
    * @param operation id of the operation
    * @param fingerprint of the set-up that the person saw
    */
-  public record Sent(String entryId, String device, String operation, String fingerprint, Act act) {}
+  public record Sent(
+      String entryId, String device, String operation, String fingerprint, Act act) {}
 
   /** Begins work on a job: keeps its plan. Does nothing where it has begun. */
   public List<Problem> begin(String jobId) {
@@ -120,10 +121,7 @@ public class WorkBench {
   /** The corrections that the verdicts of the current proof cut ask for. */
   public static Act.Corrected corrections(SheetProgress progress) {
     return new Act.Corrected(
-        progress.verdicts().stream()
-            .map(Verdict::correction)
-            .flatMap(Optional::stream)
-            .toList());
+        progress.verdicts().stream().map(Verdict::correction).flatMap(Optional::stream).toList());
   }
 
   private void append(String jobId, Sent sent) {

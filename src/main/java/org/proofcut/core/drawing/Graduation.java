@@ -7,11 +7,11 @@ import org.proofcut.core.measure.Rounding;
 
 /** How the maker's own rule is divided along the edge that is read. */
 public enum Graduation {
-  MILLIMETRE(LengthUnit.MILLIMETRE, Length.ofMillimetres(1), "millimetre"),
-  HALF_MILLIMETRE(LengthUnit.MILLIMETRE, Length.ofMicrometres(500), "half millimetre"),
-  SIXTEENTH(LengthUnit.INCH, Length.ofInches(1, 16), "1/16"),
-  THIRTY_SECOND(LengthUnit.INCH, Length.ofInches(1, 32), "1/32"),
-  SIXTY_FOURTH(LengthUnit.INCH, Length.ofInches(1, 64), "1/64");
+  MILLIMETRE(LengthUnit.MILLIMETRE, Length.ofMillimetres(1), ""),
+  HALF_MILLIMETRE(LengthUnit.MILLIMETRE, Length.ofMicrometres(500), ""),
+  SIXTEENTH(LengthUnit.INCH, Length.ofInches(1, 16), " (1/16 edge)"),
+  THIRTY_SECOND(LengthUnit.INCH, Length.ofInches(1, 32), " (1/32 edge)"),
+  SIXTY_FOURTH(LengthUnit.INCH, Length.ofInches(1, 64), " (1/64 edge)");
 
   private final LengthUnit unit;
   private final Length step;
@@ -48,7 +48,7 @@ public enum Graduation {
     return step;
   }
 
-  /** As the edge is called: {@code 1/32}, {@code half millimetre}. */
+  /** Which edge of the rule to turn to, where it has several. */
   String words() {
     return words;
   }

@@ -80,7 +80,7 @@ public final class RulePicture {
       var neighbour =
           !edge.hasTickAt(figure) && at.minus(figure).abs().isLessThan(edge.step());
       svg.path(
-          "M" + Svg.number(x) + " 3V" + rank.bottom,
+          "M" + Svg.number(x) + " 3V" + (neighbour ? "46" : rank.bottom),
           "class",
           neighbour ? "tick between" : "tick",
           "stroke-width",
@@ -92,7 +92,7 @@ public final class RulePicture {
     svg.close("g");
     svg.raw("<g fill=\"" + Svg.INK + "\" font-size=\"24\" text-anchor=\"middle\">");
     svg.raw(labels.toString()).close("g");
-    pointer(svg);
+    pointer(svg, edge.hasTickAt(figure));
     return new Picture(svg.close("svg").toString(), words);
   }
 
@@ -125,8 +125,10 @@ public final class RulePicture {
   }
 
   /** The pointer covers no number: the number under it is the figure itself, written above. */
-  private static void pointer(Svg svg) {
-    svg.path("M360 2V60", "class", "pointer", "stroke", Svg.INK, "stroke-width", "5");
+  private static void pointer(Svg svg, boolean onTick) {
+    // Between two ticks the line is thin, so that both stay in sight.
+    var stroke = onTick ? "6" : "2.5";
+    svg.path("M360 2V60", "class", "pointer", "stroke", Svg.INK, "stroke-width", stroke);
     svg.path("M342 92L360 54L378 92z", "fill", Svg.INK);
   }
 
@@ -202,16 +204,14 @@ public final class RulePicture {
   private String words() {
     var scale = Scale.rule(edge.unit());
     if (edge.hasTickAt(figure)) {
-      return "on the " + edge.words() + " tick at " + scale.show(figure);
+      return "on the tick at " + scale.show(figure) + edge.words();
     }
     var below = figure.roundedTo(edge.step(), Rounding.DOWN);
     var above = below.plus(edge.step());
     int side = figure.minus(below).compareTo(above.minus(figure));
     var nearer =
-        side == 0
-            ? "half way"
-            : "nearer " + scale.show(side < 0 ? below : above).number();
-    return "between %s and %s, %s"
-        .formatted(scale.show(below).number(), scale.show(above), nearer);
+        side == 0 ? "half way" : "nearer " + scale.show(side < 0 ? below : above).number();
+    return "between %s and %s, %s%s"
+        .formatted(scale.show(below).number(), scale.show(above), nearer, edge.words());
   }
 }

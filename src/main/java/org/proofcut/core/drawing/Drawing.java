@@ -223,7 +223,10 @@ public final class Drawing {
                 Svg.number(left));
     if (fill == Fill.MACHINE || fill == Fill.WASTE) {
       stroked(outline, fill, Line.NONE);
-      stroked(hatch(left, top, right, bottom, fill == Fill.MACHINE ? 9000 : 18000), Fill.NONE, Line.THIN);
+      stroked(
+          hatch(left, top, right, bottom, fill == Fill.MACHINE ? 9000 : 18000),
+          Fill.NONE,
+          Line.THIN);
       return stroked(outline, Fill.NONE, line);
     }
     return stroked(outline, fill, line);
@@ -260,8 +263,8 @@ public final class Drawing {
 
   /**
    * A dimension between two points, level or upright. The figure stands above one that runs to the
-   * right and right of one that runs down; drawn the other way round it stands below, or left. Where
-   * it is too short for its arrowheads they point at it from outside.
+   * right and right of one that runs down; drawn the other way round it stands below, or left.
+   * Where it is too short for its arrowheads they point at it from outside.
    *
    * @throws IllegalArgumentException if the points lie aslant
    */
@@ -270,11 +273,11 @@ public final class Drawing {
     if (!level && from.xThousandths != to.xThousandths) {
       throw new IllegalArgumentException("a dimension is level or upright");
     }
-    boolean forward = level ? from.xThousandths <= to.xThousandths : from.yThousandths <= to.yThousandths;
+    boolean forward =
+        level ? from.xThousandths <= to.xThousandths : from.yThousandths <= to.yThousandths;
     var low = forward ? from : to;
     var high = forward ? to : from;
-    long span =
-        level ? high.xThousandths - low.xThousandths : high.yThousandths - low.yThousandths;
+    long span = level ? high.xThousandths - low.xThousandths : high.yThousandths - low.yThousandths;
     long half = pixels(Type.FIGURE) / 2;
     boolean inside = span >= ARROWS_INSIDE;
     if (inside) {
@@ -298,15 +301,18 @@ public final class Drawing {
     }
     boolean fits = widthOf(figure, Type.FIGURE) * 1000 < span;
     if (!fits) {
-      return text(high.right(inside ? 12 : 38).down(half * 7 / 10), figure, Type.FIGURE, Anchor.START);
+      return text(
+          high.right(inside ? 12 : 38).down(half * 7 / 10), figure, Type.FIGURE, Anchor.START);
     }
-    return text(forward ? middle.up(10) : middle.down(2 * half + 2), figure, Type.FIGURE, Anchor.MIDDLE);
+    return text(
+        forward ? middle.up(10) : middle.down(2 * half + 2), figure, Type.FIGURE, Anchor.MIDDLE);
   }
 
   /** The way the work or the machine is fed: a heavy arrow, level or upright. */
   public Drawing feed(Point tail, Point head) {
     boolean level = tail.yThousandths == head.yThousandths;
-    boolean forward = level ? tail.xThousandths < head.xThousandths : tail.yThousandths < head.yThousandths;
+    boolean forward =
+        level ? tail.xThousandths < head.xThousandths : tail.yThousandths < head.yThousandths;
     long back = forward ? -40 : 40;
     var neck = level ? head.right(back) : head.down(back);
     shapes.path(through(tail, neck), "fill", "none", "stroke", Svg.INK, "stroke-width", "14");

@@ -30,8 +30,8 @@ public record FitBar(
     String tooMuch) {
 
   // Small, so that letters of 24 grow on a tablet and stay legible on a phone.
-  private static final int WIDTH = 480;
-  private static final int HEIGHT = 142;
+  private static final int WIDTH = 420;
+  private static final int HEIGHT = 166;
   private static final int AXIS = 76;
 
   public FitBar {
@@ -43,7 +43,7 @@ public record FitBar(
   /** The bar, its figures written on this scale. */
   public Picture drawn(Scale scale) {
     var words = words(scale);
-    var band = most.minus(least);
+    var band = band();
     var bar = Drawing.of(WIDTH, HEIGHT, words);
     // One band's width on either side; what lies further out points out of the picture.
     var window = band.times(3);
@@ -52,7 +52,9 @@ public record FitBar(
     bar.field(new Drawing.Margins(14, 0, 14, 0), window, Length.ofMicrometres(1));
     Function<Length, Point> at =
         length ->
-            new Point(bar.at(length.max(start).min(end).minus(start), Length.ZERO).xThousandths(), AXIS * 1000L);
+            new Point(
+                bar.at(length.max(start).min(end).minus(start), Length.ZERO).xThousandths(),
+                AXIS * 1000L);
 
     bar.line(Line.PLAIN, at.apply(start), at.apply(end));
     bar.box(at.apply(least).up(26), at.apply(most).down(26), Fill.WOOD, Line.PLAIN);
@@ -65,13 +67,13 @@ public record FitBar(
     bar.text(new Point(middle, 32_000), "found " + range(scale), Type.LABEL, Anchor.MIDDLE);
     bar.text(at.apply(least).down(52), scale.show(least).number(), Type.CAPTION, Anchor.MIDDLE);
     bar.text(at.apply(most).down(52), scale.show(most).number(), Type.CAPTION, Anchor.MIDDLE);
-    bar.text(at.apply(least).down(52).left(44), tooLittle, Type.CAPTION, Anchor.END);
-    bar.text(bar.px(WIDTH / 2, AXIS + 52), right, Type.CAPTION, Anchor.MIDDLE);
-    bar.text(at.apply(most).down(52).right(44), tooMuch, Type.CAPTION, Anchor.START);
+    bar.text(bar.px(8, HEIGHT - 8), tooLittle, Type.CAPTION, Anchor.START);
+    bar.text(bar.px(WIDTH / 2, HEIGHT - 8), right, Type.CAPTION, Anchor.MIDDLE);
+    bar.text(bar.px(WIDTH - 8, HEIGHT - 8), tooMuch, Type.CAPTION, Anchor.END);
     return bar.picture();
   }
 
-  /** Within the band solid, outside it hatched; a single reading is a stroke. */
+  /** Within the band solid, outside it hatched; an end out of sight is an arrowhead. */
   private void found(Drawing bar, Function<Length, Point> at) {
     var inFrom = from.max(least).min(most);
     var inTo = to.min(most).max(least);
@@ -85,8 +87,19 @@ public record FitBar(
       bar.box(at.apply(inFrom).up(12), at.apply(inTo).down(12), Fill.INK, Line.PLAIN);
     }
     for (var reading : new Length[] {from, to}) {
-      bar.line(Line.THICK, at.apply(reading).up(20), at.apply(reading).down(20));
+      var place = at.apply(reading);
+      if (at.apply(least.minus(band())).equals(place)) {
+        bar.outline(Fill.INK, Line.THICK, place, place.right(18).up(20), place.right(18).down(20));
+      } else if (at.apply(most.plus(band())).equals(place)) {
+        bar.outline(Fill.INK, Line.THICK, place, place.left(18).up(20), place.left(18).down(20));
+      } else {
+        bar.line(Line.THICK, place.up(20), place.down(20));
+      }
     }
+  }
+
+  private Length band() {
+    return most.minus(least);
   }
 
   private String range(Scale scale) {
@@ -98,11 +111,7 @@ public record FitBar(
   private String words(Scale scale) {
     var found =
         "Found %s; %s is %s to %s."
-            .formatted(
-                range(scale),
-                right,
-                scale.show(least).number(),
-                scale.show(most));
+            .formatted(range(scale), right, scale.show(least).number(), scale.show(most));
     var under = least.minus(from);
     var over = to.minus(most);
     if (under.isPositive()) {

@@ -77,8 +77,7 @@ public final class RulePicture {
         break;
       }
       var rank = rank(tick);
-      var neighbour =
-          !edge.hasTickAt(figure) && at.minus(figure).abs().isLessThan(edge.step());
+      var neighbour = !edge.hasTickAt(figure) && at.minus(figure).abs().isLessThan(edge.step());
       svg.path(
           "M" + Svg.number(x) + " 3V" + (neighbour ? "46" : rank.bottom),
           "class",
@@ -209,8 +208,7 @@ public final class RulePicture {
     var below = figure.roundedTo(edge.step(), Rounding.DOWN);
     var above = below.plus(edge.step());
     int side = figure.minus(below).compareTo(above.minus(figure));
-    var nearer =
-        side == 0 ? "half way" : "nearer " + scale.show(side < 0 ? below : above).number();
+    var nearer = side == 0 ? "half way" : "nearer " + scale.show(side < 0 ? below : above).number();
     return "between %s and %s, %s%s"
         .formatted(scale.show(below).number(), scale.show(above), nearer, edge.words());
   }

@@ -65,14 +65,17 @@ public enum Sign {
   public String svg() {
     var svg = Svg.silent("-4 -4 108 108", "sign");
     switch (shape) {
-      case MUST -> svg.raw(keyline("<circle cx='50' cy='50' r='50' fill='" + BLUE + "'/>"))
+      case MUST ->
+          svg.raw(keyline("<circle cx='50' cy='50' r='50' fill='" + BLUE + "'/>"))
               .raw(inked(WHITE, BLUE));
-      case MUST_NOT -> svg.raw(keyline("<circle cx='50' cy='50' r='50' fill='" + WHITE + "'/>"))
+      case MUST_NOT ->
+          svg.raw(keyline("<circle cx='50' cy='50' r='50' fill='" + WHITE + "'/>"))
               .raw(inked(BLACK, WHITE))
               .raw("<g fill='none' stroke='" + RED + "'>")
               .raw("<circle cx='50' cy='50' r='45' stroke-width='10'/>")
               .raw("<path d='M18.2 18.2L81.8 81.8' stroke-width='8'/></g>");
-      case CAN_HURT -> svg.raw(
+      case CAN_HURT ->
+          svg.raw(
                   keyline(
                       "<path d='M50 3L100 92H0z' fill='"
                           + BLACK
@@ -81,10 +84,11 @@ public enum Sign {
                           + "' stroke-width='4' stroke-linejoin='round'/>"))
               .raw("<path d='M50 13L91 86.5H9z' fill='" + YELLOW + "'/>")
               .raw(inked(BLACK, YELLOW));
-      case SAFE -> svg.raw(keyline("<path d='M0 0H100V100H0z' fill='" + GREEN + "'/>"))
+      case SAFE ->
+          svg.raw(keyline("<path d='M0 0H100V100H0z' fill='" + GREEN + "'/>"))
               .raw(inked(WHITE, GREEN));
-      case FIRE -> svg.raw(keyline("<path d='M0 0H100V100H0z' fill='" + RED + "'/>"))
-              .raw(inked(WHITE, RED));
+      case FIRE ->
+          svg.raw(keyline("<path d='M0 0H100V100H0z' fill='" + RED + "'/>")).raw(inked(WHITE, RED));
     }
     return svg.close("svg").toString();
   }

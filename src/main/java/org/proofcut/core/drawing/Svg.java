@@ -1,8 +1,8 @@
 package org.proofcut.core.drawing;
 
 /**
- * Writes SVG. Everything that goes in as text is escaped; every number is written with at most three
- * decimals from a whole number of thousandths.
+ * Writes SVG. Everything that goes in as text is escaped; every number is written with at most
+ * three decimals from a whole number of thousandths.
  *
  * <p>Colours are custom properties of the page with the light ground's value behind them, so that a
  * picture follows a dark ground and still stands alone.
@@ -95,7 +95,9 @@ final class Svg {
     long size = Math.abs(thousandths);
     var whole = sign + size / 1000;
     long rest = size % 1000;
-    return rest == 0 ? whole : whole + ("." + (1000 + rest)).replace(".1", ".").replaceAll("0+$", "");
+    return rest == 0
+        ? whole
+        : whole + ("." + (1000 + rest)).replace(".1", ".").replaceAll("0+$", "");
   }
 
   static String escaped(String words) {

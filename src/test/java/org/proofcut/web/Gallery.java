@@ -145,7 +145,7 @@ public class Gallery {
             width, height, "Plan from above: fence behind, cutter in the work, feed right to left");
     boolean phone = width < 480;
     plan.field(
-        phone ? new Drawing.Margins(8, 34, 8, 76) : new Drawing.Margins(16, 48, 8, 104),
+        phone ? new Drawing.Margins(24, 34, 8, 84) : new Drawing.Margins(16, 48, 8, 104),
         Length.of("560 mm"),
         Length.of("380 mm"));
     var none = Length.ZERO;
@@ -178,13 +178,9 @@ public class Gallery {
             Type.CAPTION,
             Anchor.END)
         .feed(
-            plan.px(width - 40, height - (phone ? 48 : 70)),
-            plan.px(width / 3, height - (phone ? 48 : 70)))
-        .text(
-            plan.px(width - 20, height - 12),
-            "feed right to left, against the cutter",
-            Type.CAPTION,
-            Anchor.END);
+            plan.px(width - 40, height - (phone ? 54 : 70)),
+            plan.px(width / 3, height - (phone ? 54 : 70)))
+        .text(plan.px(width - 20, height - 12), "feed right to left", Type.CAPTION, Anchor.END);
     return plan.picture();
   }
 

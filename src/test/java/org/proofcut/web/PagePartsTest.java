@@ -94,6 +94,21 @@ class PagePartsTest {
   }
 
   @Test
+  void stamp_nestedWords_areShown() {
+    assertTrue(example("stamp: proven").contains("Cut the real parts with nothing moved."));
+  }
+
+  @Test
+  void forms_whatTheyCarry_isSentAlong() {
+    var gear = example("gear: answered, asked, forbidden, and only to read");
+    assertTrue(gear.contains("<input type=\"hidden\" name=\"act\" value=\"7\">"), gear);
+    var check = example("checkItem: done, next, later, only to read");
+    assertTrue(check.contains("<input type=\"hidden\" name=\"act\" value=\"8\">"), check);
+    var part = example("partTick: cut, to cut, not open");
+    assertTrue(part.contains("<input type=\"hidden\" name=\"act\" value=\"9\">"), part);
+  }
+
+  @Test
   void caution_notice_hasNoTriangle() {
     assertFalse(example("caution: a notice has no triangle").contains("<svg"));
     assertTrue(example("caution: caution").contains("<svg"));

@@ -26,6 +26,9 @@ final class Svg {
             cssClass,
             "viewBox",
             viewBox,
+            // Only where a page gives the picture another shape: then the ends go, not the size.
+            "preserveAspectRatio",
+            "xMidYMid slice",
             "role",
             "img",
             "aria-label",

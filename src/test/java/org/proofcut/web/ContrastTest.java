@@ -19,8 +19,15 @@ class ContrastTest {
 
   @ParameterizedTest
   @CsvSource({
-    "ink, ground", "ink, sheet", "ink, wood", "soft, ground", "soft, sheet",
-    "white, danger", "white, notice", "black, warning", "black, caution"
+    "ink, ground",
+    "ink, sheet",
+    "ink, wood",
+    "soft, ground",
+    "soft, sheet",
+    "white, danger",
+    "white, notice",
+    "black, warning",
+    "black, caution"
   })
   void contrast_textOnItsGround_isSevenToOne(String text, String on) throws IOException {
     var style = Files.readString(STYLE);
@@ -42,7 +49,9 @@ class ContrastTest {
 
   private static double luminance(String hex) {
     int rgb = Integer.parseInt(hex.substring(1), 16);
-    return 0.2126 * linear(rgb >> 16) + 0.7152 * linear(rgb >> 8 & 255) + 0.0722 * linear(rgb & 255);
+    return 0.2126 * linear(rgb >> 16)
+        + 0.7152 * linear(rgb >> 8 & 255)
+        + 0.0722 * linear(rgb & 255);
   }
 
   private static double linear(int channel) {

@@ -62,7 +62,7 @@ class GalleryLookTest {
   void open_lettersTwiceAsLarge_clipsNothing(Size size, String name) {
     try (var tablet = Tablet.of(size, Script.ON)) {
       var page = tablet.open(gallery + name);
-      page.addStyleTag(new Page.AddStyleTagOptions().setContent("html{font-size:200%}"));
+      page.evaluate("document.documentElement.style.fontSize = '200%'");
       assertNothingStandsOut(page);
     }
   }

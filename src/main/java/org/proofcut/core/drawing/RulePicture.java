@@ -20,7 +20,7 @@ public final class RulePicture {
   private static final long MIDDLE = WIDTH / 2;
 
   /** Drawing units for one millimetre, and for one inch: at least one inch number is in sight. */
-  private static final long PER_MILLIMETRE = 30;
+  private static final long PER_MILLIMETRE = 28;
 
   private static final long PER_INCH = 512;
 

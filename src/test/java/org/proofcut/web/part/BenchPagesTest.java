@@ -1,10 +1,12 @@
 package org.proofcut.web.part;
 
 import static io.restassured.RestAssured.given;
+import static org.hamcrest.Matchers.allOf;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.endsWith;
 import static org.hamcrest.Matchers.not;
 import static org.hamcrest.Matchers.nullValue;
+import static org.hamcrest.Matchers.startsWith;
 
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.specification.RequestSpecification;
@@ -28,14 +30,18 @@ class BenchPagesTest {
         .then()
         .statusCode(303)
         .header("Location", endsWith("/gallery/sheet?part=2"))
-        .cookie("ground", "dark")
-        .cookie("hand", nullValue());
+        .header("Set-Cookie", allOf(startsWith("ground=dark;"), not(containsString("hand"))));
   }
 
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "https://elsewhere.example/", "//elsewhere.example", "/\\elsewhere.example", "", "/ x", "/%zz",
+        "https://elsewhere.example/",
+        "//elsewhere.example",
+        "/\\elsewhere.example",
+        "",
+        "/ x",
+        "/%zz",
         "javascript:alert(1)"
       })
   void choose_addressElsewhere_goesToTheFirstPage(String back) {
@@ -57,7 +63,7 @@ class BenchPagesTest {
         .post("/bench")
         .then()
         .statusCode(303)
-        .cookie("ground", nullValue());
+        .header("Set-Cookie", nullValue());
   }
 
   @Test

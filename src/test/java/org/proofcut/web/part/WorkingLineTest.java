@@ -23,8 +23,7 @@ class WorkingLineTest {
     assertEquals(
         List.of(
             new WorkingLine("case width", "", List.of(), "600 mm", "entered"),
-            new WorkingLine(
-                "side", "", List.of(), "17.7 mm (exactly 17.72 mm)", "measured"),
+            new WorkingLine("side", "", List.of(), "17.7 mm (exactly 17.72 mm)", "measured"),
             new WorkingLine(
                 "width between the sides",
                 "case width − two sides",
@@ -32,7 +31,7 @@ class WorkingLineTest {
                     new WorkingLine.Put("case width", "600 mm"),
                     new WorkingLine.Put("sides", "17.7 mm (exactly 17.72 mm)")),
                 "564.6 mm (exactly 564.56 mm)",
-                "follows from geometry")),
+                "follows from geometry (geometry)")),
         WorkingLine.of(inside, Scale.TENTH_MILLIMETRE));
   }
 

@@ -193,7 +193,7 @@ class GalleryLookTest {
         page.evaluate(
             """
             () => [...document.querySelectorAll('body *:not(svg, svg *)')]
-              .filter(e => e.getClientRects().length && !e.closest('.unseen, .skip') && !e.closest('.figure-rule'))
+              .filter(e => e.getClientRects().length && !e.closest('.unseen, .skip') && !e.closest('.figure-rule, input'))
               .filter(e => getComputedStyle(e).display !== 'inline')
               .filter(e => e.scrollWidth > e.clientWidth + 2 && e.clientWidth > 0)
               .map(e => e.tagName + '.' + e.className + ' ' + e.scrollWidth + ' > ' + e.clientWidth + ' ' + e.textContent.trim().slice(0, 40))"""),

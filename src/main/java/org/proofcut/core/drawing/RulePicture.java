@@ -22,7 +22,7 @@ public final class RulePicture {
   /** Drawing units for one millimetre, and for one inch: at least one inch number is in sight. */
   private static final long PER_MILLIMETRE = 28;
 
-  private static final long PER_INCH = 512;
+  private static final long PER_INCH = 480;
 
   /** Half the width that every page shows, that most show, that the widest show. */
   private static final long NEAR = 160;

@@ -72,7 +72,7 @@ class RulePictureTest {
   })
   void at_edge_hasOneTickForEachStepAndNoOther(
       BigDecimal figure, Graduation edge, BigDecimal step) {
-    var perUnit = new BigDecimal(edge.unit() == LengthUnit.INCH ? 512 : 28);
+    var perUnit = new BigDecimal(edge.unit() == LengthUnit.INCH ? 480 : 28);
     var half = POINTER.divide(perUnit, MathContext.DECIMAL64);
     var expected = new ArrayList<String>();
     var from = figure.subtract(half).max(BigDecimal.ZERO);

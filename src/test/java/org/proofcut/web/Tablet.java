@@ -1,0 +1,144 @@
+package org.proofcut.web;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.fail;
+import static org.junit.jupiter.api.Assumptions.abort;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Playwright;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * A real browser in the sizes the shop has. Where no Chromium is installed the tests that need one
+ * say so and are skipped, unless {@code -Dproofcut.browser.required=true}: then they fail.
+ *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * try (var tablet = Tablet.of(Size.LANDSCAPE, Script.ON)) {
+ *   var page = tablet.open(url);
+ *   assertEquals(List.of(), Tablet.violations(page));
+ *   Tablet.picture(page, "operation-sheet-landscape");
+ * }
+ * }</pre>
+ */
+public final class Tablet implements AutoCloseable {
+
+  /** What is held in the hand, in CSS pixels. */
+  public enum Size {
+    LANDSCAPE(1280, 800),
+    PORTRAIT(800, 1280),
+    PHONE(390, 844);
+
+    private final int width;
+    private final int height;
+
+    Size(int width, int height) {
+      this.width = width;
+      this.height = height;
+    }
+  }
+
+  /** Whether the page's script runs. */
+  public enum Script {
+    ON,
+    OFF
+  }
+
+  private static final Path PICTURES = Path.of("docs/pictures");
+
+  private static final List<String> WCAG_22_AA =
+      List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa");
+
+  private static Browser browser;
+
+  private final BrowserContext context;
+
+  private Tablet(BrowserContext context) {
+    this.context = context;
+  }
+
+  /** A fresh tablet that remembers nothing; skips or fails the test where no browser is. */
+  public static Tablet of(Size size, Script script) {
+    return new Tablet(
+        browser()
+            .newContext(
+                new Browser.NewContextOptions()
+                    .setViewportSize(size.width, size.height)
+                    .setJavaScriptEnabled(script == Script.ON)));
+  }
+
+  /** A new page at this address, with its typeface loaded. */
+  public Page open(String address) {
+    var page = context.newPage();
+    var answer = page.navigate(address);
+    assertTrue(answer.status() < 500, address + " answers " + answer.status());
+    page.evaluate("document.fonts.ready.then(() => true)");
+    return page;
+  }
+
+  /** What axe finds against WCAG 2.2 AA, one line for each place. */
+  public static List<String> violations(Page page) {
+    return new AxeBuilder(page)
+        .withTags(WCAG_22_AA).analyze().getViolations().stream()
+            .flatMap(
+                rule ->
+                    rule.getNodes().stream()
+                        .map(node -> rule.getId() + " " + node.getTarget() + " " + node.getHtml()))
+            .toList();
+  }
+
+  /** Keeps the whole page as {@code docs/pictures/<name>.png}. */
+  public static void picture(Page page, String name) {
+    page.screenshot(
+        new Page.ScreenshotOptions().setPath(PICTURES.resolve(name + ".png")).setFullPage(true));
+  }
+
+  @Override
+  public void close() {
+    context.close();
+  }
+
+  private static synchronized Browser browser() {
+    if (browser == null) {
+      // One for all tests; it ends with the virtual machine, which closes the pipe it listens to.
+      browser =
+          Playwright.create()
+              .chromium()
+              .launch(
+                  new BrowserType.LaunchOptions()
+                      .setExecutablePath(chromium())
+                      .setArgs(
+                          List.of(
+                              "--no-sandbox",
+                              "--disable-gpu",
+                              "--no-first-run",
+                              "--disable-background-networking",
+                              "--disable-component-update",
+                              "--disable-sync")));
+    }
+    return browser;
+  }
+
+  private static Path chromium() {
+    return Stream.of(
+            System.getenv("PROOFCUT_CHROMIUM"), "/usr/bin/chromium", "/usr/bin/chromium-browser")
+        .filter(place -> place != null && Files.isExecutable(Path.of(place)))
+        .map(Path::of)
+        .findFirst()
+        .orElseGet(Tablet::none);
+  }
+
+  private static Path none() {
+    return Boolean.getBoolean("proofcut.browser.required")
+        ? fail("no Chromium at /usr/bin/chromium; set PROOFCUT_CHROMIUM to where it is")
+        : abort("skipped: no Chromium");
+  }
+}

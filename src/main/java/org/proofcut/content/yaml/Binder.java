@@ -86,10 +86,17 @@ public final class Binder {
   /** Reads a file that holds several things under their ids, in the order of the file. */
   public <T> Map<String, T> byId(YamlFile file, Class<T> type) {
     var bound = new LinkedHashMap<String, T>();
+    locatedById(file, type).forEach((id, entry) -> bound.put(id, entry.value()));
+    return bound;
+  }
+
+  /** The same, each with the place of its id. */
+  public <T> Map<String, Located<T>> locatedById(YamlFile file, Class<T> type) {
+    var bound = new LinkedHashMap<String, Located<T>>();
     for (var entry : new Place(file, file.root()).entries(faults).entrySet()) {
       var value = underId(entry.getKey(), entry.getValue(), type);
       if (value != null) {
-        bound.put(entry.getKey(), type.cast(value));
+        bound.put(entry.getKey(), new Located<>(type.cast(value), entry.getValue().keySpot()));
       }
     }
     return bound;
@@ -127,7 +134,8 @@ public final class Binder {
     if (raw == Written.class) {
       return written(place);
     }
-    if (vias.get(raw) instanceof Via<?, ?> via) {
+    var via = vias.get(raw);
+    if (via != null) {
       return understood(place, via);
     }
     if (raw.isEnum() || texts.containsKey(raw)) {

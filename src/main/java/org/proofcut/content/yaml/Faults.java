@@ -35,6 +35,13 @@ public final class Faults {
             : "Write " + String.join(" or ", nearest) + ".");
   }
 
+  /** Notes a name unless it is known; see {@link #addUnknown}. */
+  public void refuseUnknown(Located<String> name, String kind, Collection<String> known) {
+    if (!known.contains(name.value())) {
+      addUnknown(name.spot(), kind, name.value(), known);
+    }
+  }
+
   /** All faults, in the order of files and lines. */
   public List<Fault> all() {
     return faults.stream()

@@ -15,9 +15,11 @@ public record Spot(String file, int line, int column, String text) {
     return new Spot(file, 1, 1, "");
   }
 
-  /** A place further right on the same line. */
-  Spot right(int columns) {
-    return new Spot(file, line, column + columns, text);
+  /** A place within the text that begins here; if the text is folded over lines, here. */
+  public Spot within(String written, int columns) {
+    return text.startsWith(written, column - 1)
+        ? new Spot(file, line, column + columns, text)
+        : this;
   }
 
   @Override

@@ -39,7 +39,7 @@ final class ContentReader {
   private final Set<String> unread = new HashSet<>();
   private final Map<String, Located<Source>> sources = new LinkedHashMap<>();
   private final Set<String> cited = new HashSet<>();
-  private final int count;
+  private final Set<String> paths;
 
   static Loaded read(ContentSource source, List<LimitFolder> limitFolders) {
     return new ContentReader(source).read(limitFolders);
@@ -47,7 +47,7 @@ final class ContentReader {
 
   private ContentReader(ContentSource source) {
     binder = binder(faults, this::resolve);
-    count = source.files().size();
+    paths = source.files().keySet();
     source.files().forEach(this::open);
   }
 
@@ -92,7 +92,7 @@ final class ContentReader {
     under("safety/limits/").forEach(file -> addById(file, Limit.class, limits));
     var vocabulary = vocabulary(facts, gear.keySet(), aids.keySet(), values(limits));
     var rules = new RuleReader(binder, faults, vocabulary, gear.keySet());
-    rules.read(under("safety/"));
+    rules.read(under("safety/"), paths);
     var limitRecords = limitRecords(limitFolders);
     refuseUnread();
     // What was not understood may have used them, so this can be said only when all was.
@@ -111,7 +111,7 @@ final class ContentReader {
             limitRecords,
             facts,
             rules.cases(),
-            count)
+            paths.size())
         : new Faulty(faults.all());
   }
 

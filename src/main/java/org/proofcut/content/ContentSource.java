@@ -40,7 +40,11 @@ record ContentSource(SortedMap<String, byte[]> files) {
 
   /** The folder that comes with the program, from its jar or its classes. */
   static ContentSource bundled() {
-    var resource = ContentSource.class.getClassLoader().getResource(ALWAYS_THERE);
+    return from(ContentSource.class.getClassLoader());
+  }
+
+  static ContentSource from(ClassLoader loader) {
+    var resource = loader.getResource(ALWAYS_THERE);
     if (resource == null) {
       throw new IllegalStateException("the program was packed without its content folder");
     }

@@ -22,6 +22,8 @@ public record Faulty(List<Fault> faults) implements Loaded {
         .map(Fault::printed)
         .collect(
             Collectors.joining(
-                "\n", "%d faults in the content folder:\n\n".formatted(faults.size()), ""));
+                "\n",
+                "The content folder has to be mended (%d):\n\n".formatted(faults.size()),
+                ""));
   }
 }

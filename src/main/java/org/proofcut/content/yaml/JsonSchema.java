@@ -43,7 +43,9 @@ public final class JsonSchema {
       return of(Shape.argument(type, 0));
     }
     if (raw == List.class) {
-      return Map.of("type", "array", "items", of(Shape.argument(type, 0)));
+      var list = typed("array");
+      list.put("items", of(Shape.argument(type, 0)));
+      return list;
     }
     if (raw == Map.class) {
       return map(underId(Shape.argument(type, 1)));
@@ -52,7 +54,7 @@ public final class JsonSchema {
       return record(Shape.ofWorked(Shape.argument(type, 0)));
     }
     if (raw == Written.class) {
-      return Map.of("type", List.of("string", "number", "boolean", "array"));
+      return typed(List.of("string", "number", "boolean", "array"));
     }
     var writtenAs = binder.writtenAs(raw);
     if (writtenAs.isPresent()) {
@@ -71,17 +73,16 @@ public final class JsonSchema {
   private Map<String, Object> text(Class<?> raw) {
     var type = binder.textType(raw);
     if (raw == boolean.class || raw == Boolean.class) {
-      return Map.of("type", "boolean");
+      return typed("boolean");
     }
     if (List.of(int.class, Integer.class, long.class, Long.class).contains(raw)) {
-      return Map.of("type", "integer");
+      return typed("integer");
     }
     if (raw == String.class) {
-      return Map.of("type", "string");
+      return typed("string");
     }
-    var schema = new LinkedHashMap<String, Object>();
     // A plain 3 or true is read as the text that it is, so the schema must let it stand.
-    schema.put("type", type.names().isEmpty() ? List.of("string", "integer") : "string");
+    var schema = typed(type.names().isEmpty() ? List.of("string", "integer") : "string");
     if (type.names().isEmpty()) {
       schema.put("description", type.allowed());
     } else {
@@ -90,9 +91,15 @@ public final class JsonSchema {
     return schema;
   }
 
-  private static Map<String, Object> map(Map<String, Object> values) {
+  /** Keeps its order, so that the written schema is the same at every run. */
+  private static Map<String, Object> typed(Object type) {
     var schema = new LinkedHashMap<String, Object>();
-    schema.put("type", "object");
+    schema.put("type", type);
+    return schema;
+  }
+
+  private static Map<String, Object> map(Map<String, Object> values) {
+    var schema = typed("object");
     schema.put("minProperties", 1);
     schema.put("additionalProperties", values);
     return schema;
@@ -107,8 +114,7 @@ public final class JsonSchema {
       }
       properties.put(slot.key(), value);
     }
-    var schema = new LinkedHashMap<String, Object>();
-    schema.put("type", "object");
+    var schema = typed("object");
     schema.put("properties", properties);
     schema.put(
         "required",

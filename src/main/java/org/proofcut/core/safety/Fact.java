@@ -20,8 +20,9 @@ public enum Fact {
   USES_STRIP("uses_strip", Type.YES_NO, false),
   CUTTER_DIAMETER("cutter_diameter", Type.LENGTH, true),
   CUTTER_MARKED("cutter_marked", Type.YES_NO, false),
-  CUTTER_TOP_SPEED("cutter_top_speed", Type.COUNT, true),
-  SPINDLE_SPEED("spindle_speed", Type.COUNT, true),
+  CUTTER_TOP_SPEED("cutter_top_speed", Type.SPEED, true),
+  SPINDLE_SPEED("spindle_speed", Type.SPEED, true),
+  /** Into the work, or for a through cut the height of the blade above the table. */
   CUT_DEPTH("cut_depth", Type.LENGTH, true),
   DEEPEST_PASS("deepest_pass", Type.LENGTH, true),
   /** Along the feed, the shortest piece of the batch. */
@@ -49,6 +50,8 @@ public enum Fact {
     TEXTS(java.util.List.class),
     YES_NO(Boolean.class),
     COUNT(Long.class),
+    /** Turns per minute. */
+    SPEED(Long.class),
     /** An exact whole number of picometres in the condition. */
     LENGTH(Length.class);
 

@@ -1,5 +1,6 @@
 package org.proofcut.core.safety;
 
+import java.util.Comparator;
 import java.util.List;
 import org.proofcut.core.evidence.Citation;
 
@@ -14,6 +15,7 @@ import org.proofcut.core.evidence.Citation;
  * @param gear gear required or forbidden
  * @param checks what to look at, and at which pause
  * @param because the source
+ * @param sourceSays what the source says, in our words; empty where the trade says it
  * @param seen the facts and limits that made it fire, as {@code name} and value
  */
 public record Finding(
@@ -25,6 +27,7 @@ public record Finding(
     List<GearNeed> gear,
     List<Check> checks,
     Citation because,
+    String sourceSays,
     List<Seen> seen) {
 
   public enum Effect {
@@ -32,6 +35,14 @@ public record Finding(
     STOP,
     CAUTION
   }
+
+  /**
+   * The gravest first: stops, then by signal word, then by rule so that the order is always one.
+   */
+  public static final Comparator<Finding> GRAVEST_FIRST =
+      Comparator.comparing(Finding::effect)
+          .thenComparing(Finding::word)
+          .thenComparing(Finding::rule);
 
   /** One fact or limit that a condition looked at. */
   public record Seen(String name, Object value) {}
@@ -41,5 +52,10 @@ public record Finding(
     gear = List.copyOf(gear);
     checks = List.copyOf(checks);
     seen = List.copyOf(seen);
+  }
+
+  /** Whether nothing but worn gear stands between the maker and the hazard. */
+  public boolean restsOnGearAlone() {
+    return controls.stream().allMatch(control -> control.kind() == Control.Kind.GEAR);
   }
 }

@@ -1,0 +1,71 @@
+package org.proofcut.content;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.proofcut.core.safety.Fact;
+import org.proofcut.rulebook.CelRulebook;
+
+/**
+ * All that the content folder says. Immutable; maps are by id, in the order of the files.
+ *
+ * <p>For example, {@code Content.bundled().rulebook().judge(step)}, or {@code
+ * Content.bundled().limits(SetupLimits.class)}.
+ *
+ * @param sources the published sources that rules and limits cite
+ * @param gear kinds of protective gear, by id
+ * @param aids things that hold or push the work, by id
+ * @param operations wording of the operations, by id
+ * @param cutterChanges how a cutter is changed, by kind of machine
+ * @param trouble what to do when something has gone wrong, by id
+ * @param limitRecords limits as other rooms take them, by class; see {@link #limits}
+ * @param facts what a condition may ask, as told to whoever writes rules
+ * @param cases what each rule means, in examples
+ * @param files how many files were read
+ */
+public record Content(
+    CelRulebook rulebook,
+    Map<String, Source> sources,
+    Map<String, GearKind> gear,
+    Map<String, WorkAid> aids,
+    Map<String, OperationWording> operations,
+    Map<String, CutterChange> cutterChanges,
+    Map<String, Trouble> trouble,
+    Map<Class<?>, Record> limitRecords,
+    Map<Fact, FactEntry> facts,
+    List<RuleCase> cases,
+    int files)
+    implements Loaded {
+
+  /** The content that comes with the program; read once. */
+  public static Content bundled() {
+    return Bundled.CONTENT;
+  }
+
+  /** Reads a content folder on disk. */
+  public static Loaded load(Path folder) {
+    return ContentReader.read(ContentSource.folder(folder), LimitFolder.ALL);
+  }
+
+  /**
+   * The limits of a room.
+   *
+   * @throws IllegalArgumentException if the class stands in no {@link LimitFolder}
+   */
+  public <T extends Record> T limits(Class<T> type) {
+    if (!limitRecords.containsKey(type)) {
+      throw new IllegalArgumentException(type + " is read from no folder");
+    }
+    return type.cast(limitRecords.get(type));
+  }
+
+  /** For the log: {@code 42 rules from 120 files}. */
+  public String summary() {
+    return "%d rules from %d files".formatted(rulebook.rules().size(), files);
+  }
+
+  private static final class Bundled {
+    static final Content CONTENT =
+        ContentReader.read(ContentSource.bundled(), LimitFolder.ALL).orThrow();
+  }
+}

@@ -1,0 +1,310 @@
+package org.proofcut.content;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.proofcut.content.yaml.Binder;
+import org.proofcut.content.yaml.Faults;
+import org.proofcut.content.yaml.Located;
+import org.proofcut.content.yaml.Spot;
+import org.proofcut.content.yaml.YamlFile;
+import org.proofcut.core.evidence.Citation;
+import org.proofcut.core.safety.Fact;
+import org.proofcut.rulebook.CelRulebook;
+import org.proofcut.rulebook.Limit;
+import org.proofcut.rulebook.Rule;
+import org.proofcut.rulebook.Vocabulary;
+
+/**
+ * Reads a content folder from its facts and sources to its rules. Nothing is thrown and nothing is
+ * skipped: whatever is wrong is noted, and at the end there is either content or a list of faults.
+ */
+final class ContentReader {
+
+  private final Faults faults = new Faults();
+  private final Binder binder;
+  private final Map<String, YamlFile> files = new TreeMap<>();
+  private final Set<String> unread = new HashSet<>();
+  private final Map<String, Located<Source>> sources = new LinkedHashMap<>();
+  private final Set<String> cited = new HashSet<>();
+  private final Set<String> paths;
+
+  static Loaded read(ContentSource source, List<LimitFolder> limitFolders) {
+    return new ContentReader(source).read(limitFolders);
+  }
+
+  private ContentReader(ContentSource source) {
+    binder = binder(faults, this::resolve);
+    paths = source.files().keySet();
+    source.files().forEach(this::open);
+  }
+
+  /** Knows every type that content is written in, and resolves sources as told. */
+  static Binder binder(Faults faults, Function<Located<Because.Entry>, Optional<Because>> resolve) {
+    return new Binder(faults)
+        .names(
+            Fact.class,
+            "fact",
+            Arrays.stream(Fact.values()).collect(Collectors.toMap(Fact::id, Function.identity())))
+        .text(
+            Quantity.class,
+            "a length with its unit (18 mm), a speed (18000 per minute) or a whole number (3)",
+            Quantity::of)
+        .via(Because.Entry.class, Because.class, resolve)
+        .via(
+            Because.Entry.class,
+            Citation.class,
+            entry -> resolve.apply(entry).map(Because::citation))
+        .via(Quantity.Entry.class, Limit.class, entry -> Optional.of(entry.value().limit()));
+  }
+
+  private void open(String path, byte[] bytes) {
+    if (path.equals("README.md")) {
+      return;
+    }
+    unread.add(path);
+    if (path.endsWith(".yaml")) {
+      YamlFile.read(path, bytes, faults).ifPresent(file -> files.put(path, file));
+    }
+  }
+
+  private Loaded read(List<LimitFolder> limitFolders) {
+    var facts = facts();
+    sources();
+    var gear = byId("shop/gear.yaml", GearKind.class);
+    var aids = byId("shop/aids.yaml", WorkAid.class);
+    var changes = byId("shop/cutter-change.yaml", CutterChange.class);
+    var trouble = byId("trouble.yaml", Trouble.class);
+    var operations = operations();
+    var limits = new LinkedHashMap<String, Located<Limit>>();
+    under("safety/limits/").forEach(file -> addById(file, Limit.class, limits));
+    var vocabulary = vocabulary(facts, gear.keySet(), aids.keySet(), values(limits));
+    var rules = new RuleReader(binder, faults, vocabulary, gear.keySet());
+    rules.read(under("safety/"), paths);
+    var limitRecords = limitRecords(limitFolders);
+    refuseUnread();
+    // What was not understood may have used them, so this can be said only when all was.
+    if (faults.none()) {
+      refuseUnused(rules.rules(), facts, limits);
+    }
+    return faults.none()
+        ? new Content(
+            new CelRulebook(vocabulary, rules.rules()),
+            values(sources),
+            gear,
+            aids,
+            operations,
+            changes,
+            trouble,
+            limitRecords,
+            facts,
+            rules.cases(),
+            paths.size())
+        : new Faulty(faults.all());
+  }
+
+  private Map<Fact, FactEntry> facts() {
+    var facts = new EnumMap<Fact, FactEntry>(Fact.class);
+    var known = Arrays.stream(Fact.values()).map(Fact::id).toList();
+    var located = new LinkedHashMap<String, Located<FactEntry>>();
+    only("facts.yaml").ifPresent(file -> addById(file, FactEntry.class, located));
+    located.forEach(
+        (id, entry) -> {
+          if (known.contains(id)) {
+            facts.put(Fact.values()[known.indexOf(id)], entry.value());
+          } else {
+            faults.addUnknown(entry.spot(), "fact", id, known);
+          }
+        });
+    var machines =
+        facts.containsKey(Fact.MACHINE) ? facts.get(Fact.MACHINE).words() : List.<String>of();
+    for (var fact : facts.values()) {
+      fact.alwaysOn().forEach(machine -> faults.refuseUnknown(machine, "machine", machines));
+    }
+    return facts;
+  }
+
+  private void sources() {
+    for (var file : under("sources/")) {
+      addById(file, Source.class, sources);
+    }
+  }
+
+  private Map<String, OperationWording> operations() {
+    var operations = new LinkedHashMap<String, OperationWording>();
+    for (var file : under("operation/")) {
+      binder
+          .one(file, OperationWording.class)
+          .ifPresent(
+              operation -> {
+                RuleReader.refuseOtherStem(file, operation.id(), file.start(), faults);
+                operations.put(operation.id(), operation);
+              });
+    }
+    return operations;
+  }
+
+  private static Vocabulary vocabulary(
+      Map<Fact, FactEntry> facts,
+      Collection<String> gear,
+      Collection<String> aids,
+      Map<String, Limit> limits) {
+    var words = new HashMap<Fact, List<String>>();
+    var alwaysOn = new HashMap<Fact, List<String>>();
+    facts.forEach(
+        (fact, entry) -> {
+          if (!entry.words().isEmpty()) {
+            words.put(fact, entry.words());
+          }
+          alwaysOn.put(fact, entry.alwaysOn().stream().map(Located::value).toList());
+        });
+    words.put(Fact.GEAR_AT_HAND, List.copyOf(gear));
+    words.put(Fact.AIDS_AT_HAND, List.copyOf(aids));
+    return new Vocabulary(words, alwaysOn, limits);
+  }
+
+  private Map<Class<?>, Record> limitRecords(List<LimitFolder> folders) {
+    var records = new HashMap<Class<?>, Record>();
+    for (var folder : folders) {
+      var spread = under(folder.path() + "/");
+      binder
+          .spread(folder.path(), spread, folder.type())
+          .ifPresent(record -> records.put(folder.type(), record));
+    }
+    return records;
+  }
+
+  private Optional<Because> resolve(Located<Because.Entry> because) {
+    var entry = because.value();
+    var says = entry.says().orElse("");
+    var place = entry.place().orElse("");
+    if (entry.source().equals("common-practice")) {
+      return Optional.of(new Because(Citation.COMMON_PRACTICE, says));
+    }
+    var source = sources.get(entry.source());
+    if (source == null) {
+      faults.addUnknown(because.spot(), "source", entry.source(), sourceNames());
+      return Optional.empty();
+    }
+    cited.add(entry.source());
+    if (place.isEmpty()) {
+      faults.add(
+          because.spot(),
+          "\"%s\" is cited without a place".formatted(entry.source()),
+          "paragraph, table or page, such as \"(b)(3)\"",
+          "Write \"place: …\".");
+      return Optional.empty();
+    }
+    var published = source.value();
+    return Optional.of(new Because(new Citation(published.kind(), published.cited(), place), says));
+  }
+
+  private List<String> sourceNames() {
+    var names = new ArrayList<>(sources.keySet());
+    names.add("common-practice");
+    return names;
+  }
+
+  private <T> Map<String, T> byId(String path, Class<T> type) {
+    return only(path).map(file -> binder.byId(file, type)).orElse(Map.of());
+  }
+
+  /** Adds what a file holds to what its neighbours hold; no two may have one id. */
+  private <T> void addById(YamlFile file, Class<T> type, Map<String, Located<T>> all) {
+    binder
+        .locatedById(file, type)
+        .forEach(
+            (id, entry) -> {
+              var other = all.putIfAbsent(id, entry);
+              if (other != null) {
+                faults.add(
+                    entry.spot(),
+                    "\"%s\" stands already in %s".formatted(id, other.spot()),
+                    "an id of its own",
+                    "Rename one of the two.");
+              }
+            });
+  }
+
+  private Optional<YamlFile> only(String path) {
+    if (!unread.remove(path)) {
+      faults.add(Spot.of(path), "the file is missing", "the file " + path, "Put it back.");
+    }
+    return Optional.ofNullable(files.get(path));
+  }
+
+  /** The files of a folder that nobody has read yet. */
+  private List<YamlFile> under(String folder) {
+    var found =
+        files.values().stream()
+            .filter(file -> file.path().startsWith(folder) && unread.contains(file.path()))
+            .toList();
+    unread.removeIf(path -> path.startsWith(folder));
+    return found;
+  }
+
+  private void refuseUnread() {
+    for (var path : unread) {
+      faults.add(
+          Spot.of(path),
+          "nobody reads this file",
+          "the places that content/README.md names",
+          "Move it to where it belongs, or delete it.");
+    }
+  }
+
+  private void refuseUnused(
+      List<Rule> rules, Map<Fact, FactEntry> facts, Map<String, Located<Limit>> limits) {
+    sources.forEach((id, source) -> refuseUnless(cited.contains(id), "source", id, source.spot()));
+    var conditions = rules.stream().flatMap(rule -> rule.when().stream()).toList();
+    limits.forEach(
+        (id, limit) ->
+            refuseUnless(
+                conditions.stream().anyMatch(condition -> condition.limits().containsKey(id)),
+                "limit",
+                id,
+                limit.spot()));
+    facts.forEach(
+        (fact, entry) ->
+            refuseUnless(
+                entry.noRuleYet().isPresent()
+                    || isScope(fact)
+                    || conditions.stream().anyMatch(condition -> condition.facts().contains(fact)),
+                "fact",
+                fact.id(),
+                Spot.of("facts.yaml")));
+  }
+
+  /** These two are asked for by every rule's {@code applies-to}. */
+  private static boolean isScope(Fact fact) {
+    return fact == Fact.OPERATION || fact == Fact.MACHINE;
+  }
+
+  private void refuseUnless(boolean used, String kind, String id, Spot spot) {
+    if (!used) {
+      faults.add(
+          spot,
+          "the %s \"%s\" is used by nothing".formatted(kind, id),
+          "what a rule or a limit refers to",
+          "Refer to it, or take it out.");
+    }
+  }
+
+  private static <T> Map<String, T> values(Map<String, Located<T>> located) {
+    var values = new LinkedHashMap<String, T>();
+    located.forEach((id, entry) -> values.put(id, entry.value()));
+    return Collections.unmodifiableMap(values);
+  }
+}

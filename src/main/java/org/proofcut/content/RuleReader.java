@@ -1,0 +1,202 @@
+package org.proofcut.content;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.proofcut.content.yaml.Binder;
+import org.proofcut.content.yaml.Faults;
+import org.proofcut.content.yaml.Located;
+import org.proofcut.content.yaml.Spot;
+import org.proofcut.content.yaml.Written;
+import org.proofcut.content.yaml.YamlFile;
+import org.proofcut.core.safety.Fact;
+import org.proofcut.core.safety.Finding;
+import org.proofcut.core.safety.GearNeed;
+import org.proofcut.core.safety.SignalWord;
+import org.proofcut.rulebook.Condition;
+import org.proofcut.rulebook.ConditionFault;
+import org.proofcut.rulebook.Conditions;
+import org.proofcut.rulebook.Rule;
+import org.proofcut.rulebook.Vocabulary;
+
+/** Reads rules and the cases that lie beside them. */
+final class RuleReader {
+
+  private static final String CASES = ".cases.yaml";
+
+  private final Binder binder;
+  private final Faults faults;
+  private final Vocabulary vocabulary;
+  private final Collection<String> gear;
+  private final Conditions conditions;
+  private final List<Rule> rules = new ArrayList<>();
+  private final List<RuleCase> cases = new ArrayList<>();
+  private final Map<String, Spot> names = new HashMap<>();
+
+  RuleReader(Binder binder, Faults faults, Vocabulary vocabulary, Collection<String> gear) {
+    this.binder = binder;
+    this.faults = faults;
+    this.vocabulary = vocabulary;
+    this.gear = gear;
+    conditions = new Conditions(vocabulary);
+  }
+
+  List<Rule> rules() {
+    return List.copyOf(rules);
+  }
+
+  List<RuleCase> cases() {
+    return List.copyOf(cases);
+  }
+
+  /**
+   * @param paths of all files, readable or not: a rule that can't be read still owns its cases
+   */
+  void read(List<YamlFile> files, Collection<String> paths) {
+    var caseFiles = new TreeMap<String, YamlFile>();
+    for (var file : files) {
+      if (file.path().endsWith(CASES)) {
+        caseFiles.put(file.path(), file);
+      }
+    }
+    for (var file : files) {
+      if (!file.path().endsWith(CASES)) {
+        var beside = Optional.ofNullable(caseFiles.remove(casesBeside(file)));
+        binder.one(file, RuleEntry.class).ifPresent(entry -> read(file, entry, beside));
+      }
+    }
+    for (var orphan : caseFiles.values()) {
+      if (paths.contains(orphan.path().replace(CASES, ".yaml"))) {
+        continue;
+      }
+      faults.add(
+          orphan.start(),
+          "these cases belong to no rule",
+          "<rule-id>.yaml and <rule-id>.cases.yaml side by side",
+          "Rename the file as its rule, or delete it.");
+    }
+  }
+
+  private static String casesBeside(YamlFile rule) {
+    return rule.path().replaceFirst("\\.yaml$", CASES);
+  }
+
+  private void read(YamlFile file, RuleEntry entry, Optional<YamlFile> beside) {
+    refuseOtherStem(file, entry.id().value(), entry.id().spot(), faults);
+    refuseTaken(entry);
+    if (beside.isEmpty()) {
+      faults.add(
+          file.start(),
+          "the rule has no cases",
+          casesBeside(file) + " with at least one that fires and one that is quiet",
+          "Write the cases beside it.");
+    }
+    rule(entry).ifPresent(rules::add);
+    beside
+        .flatMap(cases -> binder.one(cases, RuleCase.File.class))
+        .ifPresent(read -> read.cases().forEach(each -> add(entry.id().value(), each)));
+  }
+
+  static void refuseOtherStem(YamlFile file, String id, Spot spot, Faults faults) {
+    if (!file.stem().equals(id)) {
+      faults.add(
+          spot,
+          "the id \"%s\" is not the name of its file".formatted(id),
+          "id: " + file.stem(),
+          "Rename the file or the id.");
+    }
+  }
+
+  private void refuseTaken(RuleEntry entry) {
+    var own = new ArrayList<>(entry.was());
+    own.add(entry.id().value());
+    for (var name : own) {
+      var other = names.putIfAbsent(name, entry.id().spot());
+      if (other != null) {
+        faults.add(
+            entry.id().spot(),
+            "\"%s\" is already the name of the rule at %s".formatted(name, other),
+            "an id of its own",
+            "Rename one of the two.");
+      }
+    }
+  }
+
+  private Optional<Rule> rule(RuleEntry entry) {
+    var scope = entry.appliesTo().orElse(RuleEntry.Scope.ALL);
+    var operations = known(scope.operations(), Fact.OPERATION);
+    var machines = known(scope.machines(), Fact.MACHINE);
+    entry.gear().forEach(need -> faults.refuseUnknown(need.kind(), "kind of gear", gear));
+    var condition = entry.when().flatMap(when -> compiled(when, machines));
+    if (entry.when().isPresent() && condition.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Rule(
+            entry.id().value(),
+            entry.was(),
+            operations,
+            machines,
+            condition,
+            entry.effect().orElse(Finding.Effect.CAUTION),
+            SignalWord.of(entry.severity(), entry.likelihood()),
+            entry.hazard(),
+            entry.doThis(),
+            entry.gear().stream()
+                .map(need -> new GearNeed(need.kind().value(), need.state()))
+                .toList(),
+            entry.checks(),
+            entry.because().citation(),
+            entry.because().says()));
+  }
+
+  private List<String> known(List<Located<String>> names, Fact fact) {
+    var words = vocabulary.words().getOrDefault(fact, List.of());
+    names.forEach(name -> faults.refuseUnknown(name, fact.id(), words));
+    return names.stream().map(Located::value).toList();
+  }
+
+  private Optional<Condition> compiled(Located<String> when, List<String> machines) {
+    return conditions.compile(when.value(), machines, fault -> add(when, fault));
+  }
+
+  private void add(Located<String> when, ConditionFault fault) {
+    var spot = when.spot().within(when.value(), fault.column());
+    if (fault instanceof ConditionFault.UnknownName unknown) {
+      faults.addUnknown(spot, unknown.kind(), unknown.name(), unknown.known());
+    } else if (fault instanceof ConditionFault.Wrong wrong) {
+      faults.add(spot, wrong.what(), wrong.allowed(), "Mend the condition.");
+    }
+  }
+
+  private void add(String rule, RuleCase.Entry entry) {
+    var given = new EnumMap<Fact, Object>(Fact.class);
+    entry
+        .given()
+        .forEach((fact, written) -> value(fact, written).ifPresent(v -> given.put(fact, v)));
+    cases.add(new RuleCase(rule, entry.name(), given, entry.then()));
+  }
+
+  /** What is written for a fact, as the fact's type has it. */
+  private Optional<Object> value(Fact fact, Written written) {
+    try {
+      var value = FactValue.read(fact.type(), written);
+      if (value.isPresent()) {
+        return value;
+      }
+    } catch (IllegalArgumentException e) {
+      // Said below, with what would be right.
+    }
+    faults.add(
+        written.spot(),
+        "%s can't be \"%s\"".formatted(fact.id(), written),
+        FactValue.shape(fact.type()),
+        "Write it so.");
+    return Optional.empty();
+  }
+}

@@ -1,0 +1,29 @@
+package org.proofcut.content;
+
+import java.util.Optional;
+import org.proofcut.core.evidence.Citation;
+
+/**
+ * A published source.
+ *
+ * @param kind how far it binds
+ * @param jurisdiction where it binds; elsewhere it is advice
+ * @param known how its words are known to us; shown with it, so that nobody takes a memory for a
+ *     quotation
+ * @param link where it can be read
+ */
+public record Source(
+    String id,
+    String title,
+    Optional<String> edition,
+    String publisher,
+    Citation.Kind kind,
+    String jurisdiction,
+    String known,
+    Optional<String> link) {
+
+  /** Title with its edition, as it is cited. */
+  public String cited() {
+    return edition.map(words -> title + " (" + words + ")").orElse(title);
+  }
+}

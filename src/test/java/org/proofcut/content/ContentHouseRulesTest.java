@@ -1,0 +1,319 @@
+package org.proofcut.content;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.proofcut.core.evidence.Citation;
+import org.proofcut.core.safety.Check;
+import org.proofcut.core.safety.Control;
+import org.proofcut.core.safety.Fact;
+import org.proofcut.core.safety.Finding;
+import org.proofcut.core.safety.SignalWord;
+import org.proofcut.rulebook.Boundary;
+import org.proofcut.rulebook.CelRulebook;
+import org.proofcut.rulebook.Rule;
+
+/** What holds for all content at once; each test lists everything that breaks it. */
+class ContentHouseRulesTest {
+
+  private static final Pattern NO_ANSWER =
+      Pattern.compile("\\b(ok|okay|checked|done|set|complete|confirmed|yes|fine|good)\\b");
+  private static final Pattern SHOUTED = Pattern.compile("\\b[A-Z]{4,}\\b");
+  private static final int LONGEST_ACTION = 90;
+  private static final int LONGEST_ASK = 60;
+  private static final int LONGEST_ANSWER = 45;
+  private static final int LONGEST_HAZARD = 130;
+  private static final int CHECKS_A_PAUSE = 4;
+  private static final int RULE_CHECKS_A_PAUSE = 3;
+  private static final int DANGERS_A_SHEET = 2;
+
+  private final Content content = Content.bundled();
+  private final List<Rule> rules = content.rulebook().rules();
+  private final List<String> broken = new ArrayList<>();
+
+  @Test
+  void rules_thirtyAtLeast_areReadAndNoFileIsSkipped() {
+    assertTrue(rules.size() >= 30, content.summary());
+    assertEquals(rules.size() + " rules from " + content.files() + " files", content.summary());
+    // Each rule is two files, and there is more than rules.
+    assertTrue(content.files() > 2 * rules.size(), content.summary());
+  }
+
+  @Test
+  void citation_published_saysWhereInTheSource() {
+    for (var rule : rules) {
+      refuse(
+          !rule.because().equals(Citation.COMMON_PRACTICE) && rule.because().place().isBlank(),
+          rule.id() + " cites no place");
+      refuse(
+          !rule.because().equals(Citation.COMMON_PRACTICE) && rule.sourceSays().isBlank(),
+          rule.id() + " does not say what its source says");
+    }
+    assertNoneBroken();
+  }
+
+  @Test
+  void cases_ofEveryRule_fireAndStayQuietAndStandAtEachLimit() {
+    for (var rule : rules) {
+      var cases = content.cases().stream().filter(each -> each.rule().equals(rule.id())).toList();
+      for (var then : RuleCase.Then.values()) {
+        refuse(cases.stream().noneMatch(each -> each.then() == then), rule.id() + " never " + then);
+      }
+      rule.when()
+          .ifPresent(
+              when ->
+                  when.limits()
+                      .keySet()
+                      .forEach(
+                          limit ->
+                              refuse(
+                                  cases.stream()
+                                      .noneMatch(
+                                          each ->
+                                              Boundary.isReached(
+                                                  when, limit, NeutralStep.of(rule, each.given()))),
+                                  rule.id() + " has no case exactly at limit." + limit)));
+      var names = new HashSet<String>();
+      cases.forEach(
+          each -> refuse(!names.add(each.name()), each.rule() + ": twice " + each.name()));
+      cases.forEach(each -> refuse(!each.name().endsWith("."), "no sentence: " + each.name()));
+    }
+    assertNoneBroken();
+  }
+
+  @Test
+  void operations_named_haveTheirWording() {
+    assertEquals(
+        new TreeSet<>(words(Fact.OPERATION)), new TreeSet<>(content.operations().keySet()));
+    var machines = new TreeSet<>(words(Fact.MACHINE));
+    machines.remove("none");
+    assertEquals(machines, new TreeSet<>(content.cutterChanges().keySet()));
+    for (var operation : content.operations().values()) {
+      operation
+          .hold()
+          .forEach(
+              hold ->
+                  refuse(
+                      !words(Fact.MACHINE).containsAll(hold.machines()),
+                      operation.id() + " is held on an unknown machine"));
+      var byHand = operation.holdOn("none");
+      refuse(
+          byHand.isEmpty() == operation.steps().isEmpty() ? false : byHand.isEmpty(),
+          operation.id());
+    }
+    assertNoneBroken();
+  }
+
+  @Test
+  void gear_putOn_hasOneOrder() {
+    var orders = content.gear().values().stream().map(GearKind::order).sorted().toList();
+    assertEquals(List.of(1, 2, 3, 4, 5), orders);
+  }
+
+  @Test
+  void words_ofAllContent_areShortAndPlainAndAnswersSayAState() {
+    for (var rule : rules) {
+      lint(rule.id(), rule.hazard(), LONGEST_HAZARD);
+      rule.controls().forEach(control -> lint(rule.id(), control.action(), LONGEST_ACTION));
+      rule.checks().forEach(check -> lint(rule.id(), check));
+    }
+    for (var operation : content.operations().values()) {
+      operation.checks().forEach(check -> lint(operation.id(), check));
+      operation.steps().forEach(step -> lint(operation.id(), step, LONGEST_ACTION));
+    }
+    content.trouble().forEach((id, help) -> help.steps().forEach(s -> lint(id, s, LONGEST_ACTION)));
+    content
+        .cutterChanges()
+        .forEach((id, change) -> change.steps().forEach(s -> lint(id, s, LONGEST_ACTION)));
+    for (var kind : content.gear().values()) {
+      lint(kind.id(), kind.on().ask(), kind.on().answer());
+      lint(kind.id(), kind.off().ask(), kind.off().answer());
+    }
+    content.aids().values().forEach(aid -> lint(aid.id(), aid.ask(), aid.answer()));
+    assertNoneBroken();
+  }
+
+  @Test
+  void trouble_anyKind_fitsOnePause() {
+    content.trouble().forEach((id, help) -> refuse(help.steps().size() > 9, id));
+    content.cutterChanges().forEach((id, change) -> refuse(change.steps().size() > 9, id));
+    assertNoneBroken();
+  }
+
+  /** Every operation on every machine it is done on, at its most talkative. */
+  @Test
+  void sheet_ofAnyOperation_asksFewThingsAtEachPause() {
+    typicalSteps()
+        .forEach(
+            step -> {
+              var findings = step.findings(content.rulebook());
+              var wording = content.operations().get(step.operation()).checks();
+              for (var pause : Check.Pause.values()) {
+                var byRules =
+                    findings.stream()
+                        .flatMap(finding -> finding.checks().stream())
+                        .filter(check -> check.pause() == pause)
+                        .count();
+                var all = byRules + wording.stream().filter(c -> c.pause() == pause).count();
+                refuse(byRules > RULE_CHECKS_A_PAUSE, step + " " + pause + " " + byRules);
+                refuse(all > CHECKS_A_PAUSE, step + " " + pause + " " + all);
+              }
+              refuse(
+                  findings.stream().filter(f -> f.word() == SignalWord.DANGER).count()
+                      > DANGERS_A_SHEET,
+                  step + " shouts danger");
+              refuse(
+                  findings.stream().anyMatch(f -> f.effect() == Finding.Effect.STOP),
+                  step + " is stopped");
+            });
+    assertNoneBroken();
+  }
+
+  @Test
+  void gear_ofAnyOperation_isNotWantedAndForbiddenAtOnce() {
+    typicalSteps()
+        .forEach(
+            step -> {
+              var states = new java.util.HashMap<String, Object>();
+              for (var finding : step.findings(content.rulebook())) {
+                for (var need : finding.gear()) {
+                  var before = states.putIfAbsent(need.kind(), need.state());
+                  refuse(before != null && before != need.state(), step + " " + need.kind());
+                }
+              }
+            });
+    assertNoneBroken();
+  }
+
+  @Test
+  void rules_onGearAlone_areNone() {
+    rules.forEach(
+        rule ->
+            refuse(
+                rule.controls().stream().allMatch(c -> c.kind() == Control.Kind.GEAR), rule.id()));
+    assertNoneBroken();
+  }
+
+  private record Step(String operation, String machine, Map<Fact, Object> given) {
+
+    List<Finding> findings(CelRulebook rulebook) {
+      var scope =
+          new Rule(
+              "",
+              List.of(),
+              List.of(operation),
+              List.of(machine),
+              java.util.Optional.empty(),
+              null,
+              null,
+              "",
+              List.of(),
+              List.of(),
+              List.of(),
+              Citation.COMMON_PRACTICE,
+              "");
+      return rulebook.judge(NeutralStep.of(scope, given));
+    }
+
+    @Override
+    public String toString() {
+      return operation + " on " + machine;
+    }
+  }
+
+  private static Stream<Step> typicalSteps() {
+    var saws = List.of("rough-strips", "rip", "crosscut", "final-length");
+    var housings = List.of("rabbet", "dado", "back-rabbet");
+    return Stream.of(
+            saws.stream().map(id -> new Step(id, "table-saw", saw(id.startsWith("r")))),
+            saws.stream().map(id -> new Step(id, "track-saw", saw(false))),
+            housings.stream().map(id -> new Step(id, "table-saw", blind())),
+            housings.stream().map(id -> new Step(id, "router-table", router("fence"))),
+            housings.stream().map(id -> new Step(id, "hand-held-router", router("straightedge"))),
+            Stream.of("dry-fit", "fasten").map(id -> new Step(id, "none", hand(id))))
+        .flatMap(steps -> steps);
+  }
+
+  private static Map<Fact, Object> saw(boolean fence) {
+    var given = new java.util.EnumMap<Fact, Object>(Fact.class);
+    given.put(Fact.GUIDE, fence ? "fence" : "sled");
+    given.put(Fact.THROUGH_CUT, true);
+    given.put(Fact.MATERIALS, List.of("plywood"));
+    sizes(given, "24 mm");
+    given.put(Fact.OVERHANG, org.proofcut.core.measure.Length.of("400 mm"));
+    return given;
+  }
+
+  private static Map<Fact, Object> blind() {
+    var given = saw(false);
+    given.put(Fact.THROUGH_CUT, false);
+    sizes(given, "6 mm");
+    return given;
+  }
+
+  private static Map<Fact, Object> router(String guide) {
+    var given = blind();
+    given.put(Fact.GUIDE, guide);
+    given.put(Fact.USES_STRIP, guide.equals("fence"));
+    given.put(Fact.SPINDLE_SPEED, 18_000L);
+    given.put(Fact.OVERHANG, org.proofcut.core.measure.Length.of("1500 mm"));
+    return given;
+  }
+
+  private static Map<Fact, Object> hand(String operation) {
+    return Map.of(Fact.GLUE, operation.equals("fasten"), Fact.SCREWS, operation.equals("fasten"));
+  }
+
+  private static void sizes(Map<Fact, Object> given, String depth) {
+    var lengths =
+        Map.of(
+            Fact.CUTTER_DIAMETER, "12 mm",
+            Fact.CUT_DEPTH, depth,
+            Fact.DEEPEST_PASS, "6 mm",
+            Fact.SHORTEST_WORK, "400 mm",
+            Fact.NARROWEST_WORK, "300 mm",
+            Fact.LONGEST_WORK, "1800 mm",
+            Fact.WIDEST_WORK, "400 mm",
+            Fact.WORK_THICKNESS, "18 mm",
+            Fact.GUIDE_CONTACT, "300 mm");
+    lengths.forEach((fact, text) -> given.put(fact, org.proofcut.core.measure.Length.of(text)));
+  }
+
+  private List<String> words(Fact fact) {
+    return content.facts().get(fact).words();
+  }
+
+  private void lint(String where, Check check) {
+    lint(where, check.ask(), check.answer());
+  }
+
+  private void lint(String where, String ask, String answer) {
+    lint(where, ask, LONGEST_ASK);
+    lint(where, answer, LONGEST_ANSWER);
+    refuse(
+        NO_ANSWER.matcher(answer.toLowerCase(java.util.Locale.ROOT)).find(), where + ": " + answer);
+  }
+
+  private void lint(String where, String text, int longest) {
+    refuse(text.length() > longest, "%s: %d letters: %s".formatted(where, text.length(), text));
+    refuse(SHOUTED.matcher(text).find(), where + " shouts: " + text);
+  }
+
+  private void refuse(boolean wrong, String what) {
+    if (wrong) {
+      broken.add(what);
+    }
+  }
+
+  private void assertNoneBroken() {
+    assertTrue(broken.isEmpty(), () -> String.join("\n", broken));
+  }
+}

@@ -3,7 +3,12 @@ package org.proofcut.content;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import org.proofcut.core.checklist.CutterChange;
+import org.proofcut.core.checklist.OperationWording;
+import org.proofcut.core.checklist.Wording;
 import org.proofcut.core.safety.Fact;
+import org.proofcut.core.shop.GearKind;
+import org.proofcut.core.shop.WorkAid;
 import org.proofcut.rulebook.CelRulebook;
 
 /**
@@ -57,6 +62,11 @@ public record Content(
       throw new IllegalArgumentException(type + " is read from no folder");
     }
     return type.cast(limitRecords.get(type));
+  }
+
+  /** The words that checklists are made from. */
+  public Wording wording() {
+    return new Wording(operations, gear, aids, cutterChanges);
   }
 
   /** For the log: {@code 42 rules from 120 files}. */

@@ -20,8 +20,12 @@ import org.proofcut.content.yaml.Faults;
 import org.proofcut.content.yaml.Located;
 import org.proofcut.content.yaml.Spot;
 import org.proofcut.content.yaml.YamlFile;
+import org.proofcut.core.checklist.CutterChange;
+import org.proofcut.core.checklist.OperationWording;
 import org.proofcut.core.evidence.Citation;
 import org.proofcut.core.safety.Fact;
+import org.proofcut.core.shop.GearKind;
+import org.proofcut.core.shop.WorkAid;
 import org.proofcut.rulebook.CelRulebook;
 import org.proofcut.rulebook.Limit;
 import org.proofcut.rulebook.Rule;
@@ -87,13 +91,14 @@ final class ContentReader {
     var aids = byId("shop/aids.yaml", WorkAid.class);
     var changes = byId("shop/cutter-change.yaml", CutterChange.class);
     var trouble = byId("trouble.yaml", Trouble.class);
+    // First, because operation/limits lies below the folder of the operations' words.
+    var limitRecords = limitRecords(limitFolders);
     var operations = operations();
     var limits = new LinkedHashMap<String, Located<Limit>>();
     under("safety/limits/").forEach(file -> addById(file, Limit.class, limits));
     var vocabulary = vocabulary(facts, gear.keySet(), aids.keySet(), values(limits));
     var rules = new RuleReader(binder, faults, vocabulary, gear.keySet());
     rules.read(under("safety/"), paths);
-    var limitRecords = limitRecords(limitFolders);
     refuseUnread();
     // What was not understood may have used them, so this can be said only when all was.
     if (faults.none()) {

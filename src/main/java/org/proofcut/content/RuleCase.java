@@ -2,8 +2,8 @@ package org.proofcut.content;
 
 import java.util.List;
 import java.util.Map;
-import org.proofcut.content.yaml.AtLeastOne;
 import org.proofcut.content.yaml.Written;
+import org.proofcut.core.evidence.AtLeastOne;
 import org.proofcut.core.safety.Fact;
 
 /**

@@ -2,8 +2,8 @@ package org.proofcut.content;
 
 import java.util.List;
 import java.util.Optional;
-import org.proofcut.content.yaml.AtLeastOne;
 import org.proofcut.content.yaml.Located;
+import org.proofcut.core.evidence.AtLeastOne;
 import org.proofcut.core.safety.Check;
 import org.proofcut.core.safety.Control;
 import org.proofcut.core.safety.Finding;

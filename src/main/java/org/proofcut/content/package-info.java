@@ -10,7 +10,19 @@
     question = "What do the rules, limits and words say?",
     gives = "Content: rulebook, limits, sources, gear, aids, wording; or Faulty",
     notHere = "reading of YAML (content.yaml), the language of conditions (rulebook)",
-    mayImport = {"core.measure", "core.evidence", "core.safety", "rulebook", "content.yaml"})
+    mayImport = {
+      "core.measure",
+      "core.evidence",
+      "core.shop",
+      "core.fit",
+      "core.casework",
+      "core.setup",
+      "core.operation",
+      "core.safety",
+      "core.checklist",
+      "rulebook",
+      "content.yaml"
+    })
 package org.proofcut.content;
 
 import org.proofcut.Room;

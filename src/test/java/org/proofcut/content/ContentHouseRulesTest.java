@@ -17,6 +17,7 @@ import org.proofcut.core.safety.Control;
 import org.proofcut.core.safety.Fact;
 import org.proofcut.core.safety.Finding;
 import org.proofcut.core.safety.SignalWord;
+import org.proofcut.core.shop.GearKind;
 import org.proofcut.rulebook.Boundary;
 import org.proofcut.rulebook.CelRulebook;
 import org.proofcut.rulebook.Rule;

@@ -12,6 +12,10 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import org.proofcut.content.yaml.Faults;
 import org.proofcut.content.yaml.JsonSchema;
+import org.proofcut.core.checklist.CutterChange;
+import org.proofcut.core.checklist.OperationWording;
+import org.proofcut.core.shop.GearKind;
+import org.proofcut.core.shop.WorkAid;
 import org.proofcut.rulebook.Limit;
 
 /** The schemas in {@code docs/schema} are those of the records that read content. */

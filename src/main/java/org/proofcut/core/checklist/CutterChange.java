@@ -1,6 +1,7 @@
 package org.proofcut.core.checklist;
 
 import java.util.List;
+import org.proofcut.core.evidence.AtLeastOne;
 import org.proofcut.core.evidence.Citation;
 
 /**
@@ -8,4 +9,4 @@ import org.proofcut.core.evidence.Citation;
  *
  * @param id the kind of machine
  */
-public record CutterChange(String id, List<String> steps, Citation because) {}
+public record CutterChange(String id, @AtLeastOne List<String> steps, Citation because) {}

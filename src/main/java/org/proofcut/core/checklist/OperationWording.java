@@ -1,6 +1,7 @@
 package org.proofcut.core.checklist;
 
 import java.util.List;
+import org.proofcut.core.evidence.AtLeastOne;
 import org.proofcut.core.safety.Check;
 
 /**
@@ -15,8 +16,8 @@ public record OperationWording(
     String id,
     String title,
     String purpose,
-    List<Hold> hold,
-    List<Check> checks,
+    @AtLeastOne List<Hold> hold,
+    @AtLeastOne List<Check> checks,
     List<String> steps) {
 
   /**

@@ -1,4 +1,4 @@
-package org.proofcut.content.yaml;
+package org.proofcut.core.evidence;
 
 import java.lang.annotation.ElementType;
 import java.lang.annotation.Retention;

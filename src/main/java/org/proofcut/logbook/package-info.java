@@ -11,7 +11,14 @@
     question = "What was typed, planned and done, on any day before?",
     gives = "Logbook: shop items, jobs, plans, entries; a back-up of them all",
     notHere = "what typed words mean (web), how far the work is (core.run)",
-    mayImport = {"core.measure", "core.evidence", "core.setup", "core.plan", "core.run"})
+    mayImport = {
+      "core.measure",
+      "core.evidence",
+      "core.safety",
+      "core.setup",
+      "core.plan",
+      "core.run"
+    })
 package org.proofcut.logbook;
 
 import org.proofcut.Room;

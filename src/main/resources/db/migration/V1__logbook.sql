@@ -19,19 +19,21 @@ create table job (
 
 -- A plan as it was when work began with it.
 create table begun_plan (
+  number   integer primary key autoincrement,
   job      text not null references job (id) on delete cascade,
   revision integer not null check (revision >= 1),
   begun    text not null,
   content  text not null,
-  primary key (job, revision)
+  unique (job, revision)
 );
 
 -- What each set-up of any plan of the job stood on: answers "what changed" without reading plans.
 create table set_up_marks (
+  number      integer primary key autoincrement,
   job         text not null references job (id) on delete cascade,
   fingerprint text not null,
   content     text not null,
-  primary key (job, fingerprint)
+  unique (job, fingerprint)
 );
 
 create table entry (
@@ -80,7 +82,8 @@ begin
 end;
 
 create trigger begun_plan_is_never_replaced before insert on begun_plan
-when exists (select 1 from begun_plan where job = new.job and revision = new.revision)
+when exists (select 1 from begun_plan
+             where number = new.number or (job = new.job and revision = new.revision))
 begin
   select raise(abort, 'a plan that work began with is never replaced');
 end;

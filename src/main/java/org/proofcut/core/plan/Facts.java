@@ -58,7 +58,10 @@ final class Facts {
         .with(Fact.SPINDLE_SPEED, setup.speed().step().perMinute())
         .with(Fact.CUT_DEPTH, deepest(setup))
         .with(Fact.DEEPEST_PASS, deepestPass(setup));
-    setup.cutter().markedTopSpeed().ifPresent(top -> facts.with(Fact.CUTTER_TOP_SPEED, top.longValue()));
+    setup
+        .cutter()
+        .markedTopSpeed()
+        .ifPresent(top -> facts.with(Fact.CUTTER_TOP_SPEED, top.longValue()));
   }
 
   private static void work(StepFacts.Builder facts, Work work) {

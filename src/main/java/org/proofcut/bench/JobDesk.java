@@ -95,9 +95,4 @@ public class JobDesk {
     logbook.keep(job);
     return job;
   }
-
-  /** Throws a job away with its plans and its record. */
-  public void discard(String id) {
-    logbook.discard(id);
-  }
 }

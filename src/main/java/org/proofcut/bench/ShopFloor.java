@@ -2,6 +2,7 @@ package org.proofcut.bench;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -130,7 +131,7 @@ public class ShopFloor {
     if (read.value().isEmpty()) {
       return new Read<>(Optional.empty(), read.problems());
     }
-    var kept = new java.util.LinkedHashMap<String, String>();
+    var kept = new LinkedHashMap<String, String>();
     form.get()
         .fields()
         .forEach(field -> kept.put(field.name(), typed.getOrDefault(field.name(), "")));

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
+import org.proofcut.core.casework.ProvenDepths;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.plan.OperationSheet;
 import org.proofcut.core.plan.Plan;
@@ -124,6 +125,14 @@ public class WorkBench {
         progress.verdicts().stream().map(Verdict::correction).flatMap(Optional::stream).toList());
   }
 
+  /** Throws a job away with its plans and its record. */
+  public void discard(String jobId) {
+    synchronized (oneAtATime) {
+      logbook.discard(jobId);
+      plans.remove(jobId);
+    }
+  }
+
   private void append(String jobId, Sent sent) {
     logbook.append(
         jobId,
@@ -154,7 +163,7 @@ public class WorkBench {
     var proven =
         planOf(jobId)
             .map(plan -> progress(jobId, plan.plan()).provenDepths())
-            .orElse(org.proofcut.core.casework.ProvenDepths.NONE);
+            .orElse(ProvenDepths.NONE);
     var draft = desk.draft(job.get().typed(), proven);
     if (!draft.isSound()) {
       return stopping(draft.problems());

@@ -16,7 +16,7 @@ import org.proofcut.core.safety.Fact;
  * @param alwaysOn machines on which a step must say it all the same
  * @param noRuleYet why no rule asks for it; empty if one does
  */
-record FactEntry(
+public record FactEntry(
     Fact.Type type,
     Optional<String> unit,
     String says,

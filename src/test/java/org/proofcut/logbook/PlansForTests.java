@@ -83,6 +83,7 @@ final class PlansForTests {
                   List.of(new GearNeed(SHIELD.id(), GearNeed.State.REQUIRED)),
                   List.of(new Check(Pause.BEFORE_POWER, "Table?", "clear")),
                   Citation.COMMON_PRACTICE,
+                  "",
                   Arrays.stream(Fact.values())
                       .flatMap(
                           fact ->
@@ -97,6 +98,7 @@ final class PlansForTests {
                   List.of(),
                   List.of(),
                   Citation.GEOMETRY,
+                  "",
                   List.of(new Seen("limit", new Amount(new BigDecimal("11.30"), "m/s")))));
 
   private static final Planner PLANNER =

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.proofcut.core.evidence.AtLeastOne;
 import org.proofcut.core.evidence.Citation;
 import org.proofcut.core.evidence.Worked;
 

@@ -55,7 +55,7 @@ public final class Demo {
             "extraction",
             "yes"),
         machine(
-            "hand-router",
+            "hand-held-router",
             "name",
             "plunge router",
             "speeds",
@@ -189,13 +189,15 @@ public final class Demo {
         gear("eye-protection", "clear safety glasses", "Z87+", "shelf 1, left"),
         gear("ear-protection", "ear muffs", "SNR 30", "hook 3"),
         gear("dust-mask", "half mask with particle filters", "P3", "sealed box 2"),
+        gear("safety-shoes", "safety shoes", "S3", "under the bench"),
         gear("gloves", "thin grip gloves", "", "hook 5"),
         aid("push-stick"),
         aid("push-block"),
         aid("featherboard"),
         aid("straightedge"),
-        aid("clamps"),
-        aid("square-block"));
+        aid("square-block"),
+        aid("roller-stand"),
+        aid("sled"));
   }
 
   /** The demo job. */

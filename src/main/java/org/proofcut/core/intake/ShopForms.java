@@ -148,7 +148,7 @@ public final class ShopForms {
 
   private static ItemForm<HandRouter> handRouter() {
     return new ItemForm<>(
-        "hand-router",
+        "hand-held-router",
         "Hand-held router",
         List.of(NAME, SPEEDS, BASE, DEPTH_STEP, LARGEST_CUTTER, GUARD, EXTRACTION),
         (id, form) -> {

@@ -72,8 +72,7 @@ public final class HandRouterSetup {
             RouterCuts.fits(cutter, router.largestCutter(), conditions),
             widening.refusal(),
             RouterCuts.deepEnough(cutter, depth.value(), conditions),
-            aid("straightedge", "a straightedge"),
-            aid("clamps", "clamps"),
+            aid("straightedge", "a straightedge with clamps"),
             speed.refusal());
     if (refusal.isPresent()) {
       return refusal.get();

@@ -27,6 +27,6 @@ public record HandRouter(
 
   @Override
   public String kind() {
-    return "hand-router";
+    return "hand-held-router";
   }
 }

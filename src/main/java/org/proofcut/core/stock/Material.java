@@ -5,6 +5,7 @@ public enum Material {
   PLYWOOD("plywood"),
   MDF("MDF"),
   PARTICLEBOARD("particleboard"),
+  HARDBOARD("hardboard"),
   HARDWOOD("solid hardwood"),
   SOFTWOOD("solid softwood");
 

@@ -73,6 +73,7 @@ public final class PlansForTests {
             new GearNeed("gloves", GearNeed.State.FORBIDDEN)),
         List.of(new Check(Pause.BEFORE_POWER, "What lies on the table?", "Only the work")),
         Citation.COMMON_PRACTICE,
+        "",
         List.of());
   }
 

@@ -58,7 +58,7 @@ class StepFactsTest {
       case TEXT -> "rip";
       case TEXTS -> List.of("plywood");
       case YES_NO -> true;
-      case COUNT -> 2L;
+      case COUNT, SPEED -> 2L;
       case LENGTH -> Length.of("18 mm");
     };
   }

@@ -1,0 +1,109 @@
+package org.proofcut.bench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import org.junit.jupiter.api.Test;
+import org.proofcut.content.Content;
+import org.proofcut.core.casework.CaseLimits;
+import org.proofcut.core.fit.FitLimits;
+import org.proofcut.core.intake.Demo;
+import org.proofcut.core.intake.ItemForm;
+import org.proofcut.core.intake.JobForm;
+import org.proofcut.core.intake.ShopForms;
+import org.proofcut.core.measure.LengthUnit;
+import org.proofcut.core.operation.OperationLimits;
+import org.proofcut.core.plan.Book;
+import org.proofcut.core.plan.Plan;
+import org.proofcut.core.plan.Planner;
+import org.proofcut.core.safety.Check.Pause;
+import org.proofcut.core.safety.SignalWord;
+import org.proofcut.core.setup.SetupLimits;
+import org.proofcut.core.shop.Cutter;
+import org.proofcut.core.shop.Machine;
+import org.proofcut.core.shop.OwnedGear;
+import org.proofcut.core.shop.Shop;
+
+/** The demo job with the content that the service runs on. */
+class DemoJobTest {
+
+  private static final Plan PLAN = plan();
+
+  @Test
+  void demo_canBeBegun() {
+    assertEquals(java.util.List.of(), PLAN.problems());
+    assertTrue(PLAN.isSound());
+    for (var s : PLAN.sheets()) {
+      System.out.println(s.number() + " " + s.operation().title() + " stop=" + s.isStopped());
+      for (var p : Pause.values()) {
+        System.out.println(
+            "   " + p + " " + s.checklist().at(p).stream().map(i -> i.id()).toList());
+      }
+      for (var f : s.findings()) {
+        System.out.println("   " + f.word() + " " + f.rule() + " " + f.effect());
+      }
+    }
+  }
+
+  @Test
+  void noSheet_asksMoreThanNineThingsAtOnce() {
+    for (var sheet : PLAN.sheets()) {
+      for (var pause : Pause.values()) {
+        int items = sheet.checklist().at(pause).size();
+        assertTrue(items <= 9, sheet.id() + " asks " + items + " things at " + pause);
+      }
+    }
+  }
+
+  @Test
+  void noSheet_hasMoreThanTwoDangers() {
+    for (var sheet : PLAN.sheets()) {
+      long dangers =
+          sheet.findings().stream().filter(finding -> finding.word() == SignalWord.DANGER).count();
+      assertTrue(dangers <= 2, sheet.id() + " has " + dangers + " dangers");
+    }
+  }
+
+  static Plan plan() {
+    return planner().plan(JobForm.read(Demo.job()).value().orElseThrow(), shop());
+  }
+
+  static Planner planner() {
+    var content = Content.bundled();
+    return new Planner(
+        new Book(
+            content.limits(CaseLimits.class),
+            content.limits(FitLimits.class),
+            content.limits(SetupLimits.class),
+            content.limits(OperationLimits.class),
+            content.rulebook(),
+            content.wording()));
+  }
+
+  static Shop shop() {
+    var machines = new ArrayList<Machine>();
+    var cutters = new ArrayList<Cutter>();
+    var gear = new ArrayList<OwnedGear>();
+    var aids = new ArrayList<String>();
+    int number = 0;
+    for (var thing : Demo.things()) {
+      var id = "demo-" + number++;
+      switch (thing.group()) {
+        case MACHINE ->
+            machines.add((Machine) made(ShopForms.of(thing.kind()).orElseThrow(), id, thing));
+        case CUTTER ->
+            cutters.add((Cutter) made(ShopForms.of(thing.kind()).orElseThrow(), id, thing));
+        case GEAR ->
+            gear.add((OwnedGear) made(ShopForms.gear(thing.kind(), thing.kind()), id, thing));
+        case AID -> aids.add(thing.kind());
+      }
+    }
+    return new Shop("demo", machines, cutters, gear, aids);
+  }
+
+  private static Object made(ItemForm<?> form, String id, Demo.Thing thing) {
+    var read = form.read(id, thing.typed(), LengthUnit.MILLIMETRE);
+    return read.value().orElseThrow(() -> new AssertionError(read.problems().toString()));
+  }
+}

@@ -4,7 +4,6 @@ import io.quarkus.runtime.Startup;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.inject.Produces;
 import java.time.Clock;
-import org.jboss.logging.Logger;
 import org.proofcut.content.Content;
 import org.proofcut.core.casework.CaseLimits;
 import org.proofcut.core.fit.FitLimits;
@@ -21,13 +20,11 @@ import org.proofcut.core.setup.SetupLimits;
 @ApplicationScoped
 public class House {
 
-  private static final Logger LOG = Logger.getLogger(House.class);
-
   private final Content content;
   private final Planner planner;
 
-  House() {
-    content = Content.bundled();
+  House(Content content) {
+    this.content = content;
     planner =
         new Planner(
             new Book(
@@ -37,7 +34,6 @@ public class House {
                 content.limits(OperationLimits.class),
                 content.rulebook(),
                 content.wording()));
-    LOG.info(content.summary());
   }
 
   public Content content() {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.proofcut.content.Content;
 import org.proofcut.core.casework.CaseLimits;
@@ -32,18 +33,8 @@ class DemoJobTest {
 
   @Test
   void demo_canBeBegun() {
-    assertEquals(java.util.List.of(), PLAN.problems());
+    assertEquals(List.of(), PLAN.problems());
     assertTrue(PLAN.isSound());
-    for (var s : PLAN.sheets()) {
-      System.out.println(s.number() + " " + s.operation().title() + " stop=" + s.isStopped());
-      for (var p : Pause.values()) {
-        System.out.println(
-            "   " + p + " " + s.checklist().at(p).stream().map(i -> i.id()).toList());
-      }
-      for (var f : s.findings()) {
-        System.out.println("   " + f.word() + " " + f.rule() + " " + f.effect());
-      }
-    }
   }
 
   @Test

@@ -74,10 +74,7 @@ public final class Planner {
     var found =
         SpaceCheck.assemble(
             designed, book.fitLimits().mostRoom().value(), book.caseLimits().backEase().value());
-    if (!found.faults().isEmpty() && designed.problems().isEmpty()) {
-      return found.faults();
-    }
-    return List.of();
+    return designed.design().joinery().closes() ? found.faults() : List.of();
   }
 
   /** What the maker can do about an operation for which no machine and cutter was found. */

@@ -60,7 +60,15 @@ public record CaseDesign(
    * @param backSetIn from the rear edges to the rear face of the back
    */
   public record Joinery(
-      Length topRabbet, Length bottomDado, Length shelfDado, Length backRabbet, Length backSetIn) {}
+      Length topRabbet, Length bottomDado, Length shelfDado, Length backRabbet, Length backSetIn) {
+
+    /** Whether the rear corners close: no hole beside the top, no notch behind a dado. */
+    public boolean closes() {
+      return backRabbet.equals(topRabbet)
+          && bottomDado.isAtMost(backRabbet)
+          && shelfDado.isAtMost(backRabbet);
+    }
+  }
 
   /**
    * The board under the bottom, between the sides.

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
@@ -128,12 +127,15 @@ final class FormReader {
 
   String choice(Field field) {
     var text = raw(field.name());
+    var words = field.choices().stream().map(Field.Choice::words).toList();
     if (field.choices().stream().noneMatch(choice -> choice.value().equals(text))) {
       problems.add(
           stops(
               field,
               text.isEmpty() ? "Nothing was chosen" : "\"" + shortened(text) + "\" is no choice",
-              field.choices().stream().map(Field.Choice::words).collect(Collectors.joining(", "))));
+              words.isEmpty()
+                  ? "something to choose from, entered first"
+                  : String.join(", ", words)));
     }
     return text;
   }

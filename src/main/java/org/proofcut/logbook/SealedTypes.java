@@ -1,11 +1,14 @@
 package org.proofcut.logbook;
 
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
+import com.fasterxml.jackson.databind.JavaType;
 import com.fasterxml.jackson.databind.cfg.MapperConfig;
 import com.fasterxml.jackson.databind.introspect.Annotated;
 import com.fasterxml.jackson.databind.introspect.AnnotatedClass;
 import com.fasterxml.jackson.databind.introspect.NopAnnotationIntrospector;
 import com.fasterxml.jackson.databind.jsontype.NamedType;
+import com.fasterxml.jackson.databind.jsontype.TypeResolverBuilder;
+import com.fasterxml.jackson.databind.jsontype.impl.StdTypeResolverBuilder;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -17,11 +20,15 @@ final class SealedTypes extends NopAnnotationIntrospector {
 
   private static final long serialVersionUID = 1L;
 
+  private static final JsonTypeInfo.Value BY_NAME =
+      JsonTypeInfo.Value.construct(
+          JsonTypeInfo.Id.NAME, JsonTypeInfo.As.PROPERTY, "is", null, false, true);
+
   @Override
-  public JsonTypeInfo.Value findPolymorphicTypeInfo(MapperConfig<?> config, Annotated annotated) {
-    return annotated instanceof AnnotatedClass && isSealedInterface(annotated.getRawType())
-        ? JsonTypeInfo.Value.construct(
-            JsonTypeInfo.Id.NAME, JsonTypeInfo.As.PROPERTY, "is", null, false, true)
+  public TypeResolverBuilder<?> findTypeResolver(
+      MapperConfig<?> config, AnnotatedClass annotated, JavaType baseType) {
+    return isSealedInterface(annotated.getRawType())
+        ? new StdTypeResolverBuilder().init(BY_NAME, null)
         : null;
   }
 

@@ -2,6 +2,7 @@ package org.proofcut.logbook;
 
 import com.fasterxml.jackson.annotation.JsonAutoDetect.Visibility;
 import com.fasterxml.jackson.annotation.PropertyAccessor;
+import com.fasterxml.jackson.core.JsonParseException;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadFeature;
@@ -15,6 +16,7 @@ import com.fasterxml.jackson.databind.introspect.JacksonAnnotationIntrospector;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import org.proofcut.core.evidence.Problem;
 
 /**
@@ -35,6 +37,7 @@ final class Written<T> {
           .annotationIntrospector(
               AnnotationIntrospector.pair(new SealedTypes(), new JacksonAnnotationIntrospector()))
           // The components of a record are what it is; its other methods are worked out of them.
+          .visibility(PropertyAccessor.FIELD, Visibility.ANY)
           .visibility(PropertyAccessor.GETTER, Visibility.NONE)
           .visibility(PropertyAccessor.IS_GETTER, Visibility.NONE)
           .disable(SerializationFeature.FAIL_ON_EMPTY_BEANS)
@@ -72,37 +75,41 @@ final class Written<T> {
    */
   T read(String json, String where) {
     try {
-      requireVersion(json, where);
+      int version = version(json);
+      if (version != VERSION) {
+        throw unreadable(where, "it was written as version " + version, null);
+      }
       Versioned<T> read = JSON.readValue(json, versioned);
       return read.content;
-    } catch (IOException e) {
-      throw unreadable(
-          where,
-          "it can't be read as version " + VERSION + ": " + e.getMessage(),
-          "what this program wrote, unchanged since",
-          e);
+    } catch (JsonProcessingException e) {
+      var place =
+          e.getLocation() == null ? "" : " near character " + e.getLocation().getCharOffset();
+      throw unreadable(where, "it is damaged" + place, e);
     }
   }
 
-  private static void requireVersion(String json, String where) throws IOException {
+  /** The version stands first, so that it is known before anything else is tried. */
+  private static int version(String json) throws JsonProcessingException {
     try (var tokens = JSON.createParser(json)) {
       if (tokens.nextToken() == JsonToken.START_OBJECT
           && "version".equals(tokens.nextFieldName())
-          && tokens.nextToken() == JsonToken.VALUE_NUMBER_INT
-          && tokens.getIntValue() != VERSION) {
-        throw unreadable(
-            where, "it was written as version " + tokens.getIntValue(), "version " + VERSION, null);
+          && tokens.nextToken() == JsonToken.VALUE_NUMBER_INT) {
+        return tokens.getIntValue();
       }
+      throw new JsonParseException(tokens, "does not begin with a version");
+    } catch (JsonProcessingException e) {
+      throw e;
+    } catch (IOException e) {
+      throw new UncheckedIOException("text in memory can't fail to be read", e);
     }
   }
 
-  private static UnreadableException unreadable(
-      String where, String what, String allowed, Throwable cause) {
+  private static UnreadableException unreadable(String where, String what, Throwable cause) {
     return new UnreadableException(
         Problem.stops(
             where,
             what,
-            allowed,
+            "version " + VERSION + ", unchanged since it was written",
             "It is kept as it is: open it with the version of the program that wrote it, or put"
                 + " back a copy of the logbook"),
         cause);

@@ -40,21 +40,37 @@ public final class Proof {
     if (setting.isEmpty()) {
       return new Verdict(measure, found, Outcome.OTHER_CUTTER, Optional.empty());
     }
-    return correction(measure, ends, setting.get())
-        .map(by -> new Verdict(measure, found, Outcome.CHANGE, Optional.of(by)))
-        .orElseGet(() -> new Verdict(measure, found, Outcome.UNEVEN, Optional.empty()));
+    var correction = correction(measure, ends, setting.get());
+    if (correction.isPresent()) {
+      return new Verdict(measure, found, Outcome.CHANGE, correction);
+    }
+    // Would even readings come in? Then it is their spread that keeps them out.
+    var even = new Band(ends.middle(), ends.middle());
+    var outcome =
+        correction(measure, even, setting.get()).isPresent()
+            ? Outcome.UNEVEN
+            : Outcome.OTHER_CUTTER;
+    return new Verdict(measure, found, outcome, Optional.empty());
   }
 
-  /**
-   * The step nearest to the ideal that brings both ends in; none where the steps are too coarse.
-   */
+  /** The step nearest to the ideal that brings both ends in; none where no step does. */
   private static Optional<Correction> correction(Measure measure, Band ends, Setting setting) {
-    var ideal = measure.target().value().minus(ends.middle());
+    var accepted = measure.accepted();
+    // As near to the target as both ends allow: the target may lie to one side in the band, and a
+    // setting can't be nothing or less.
+    var ideal =
+        measure
+            .target()
+            .value()
+            .minus(ends.middle())
+            .max(accepted.least().minus(ends.least()))
+            .max(setting.step().minus(setting.set().value()))
+            .min(accepted.most().minus(ends.most()));
     for (var rounding : List.of(Rounding.NEAREST, Rounding.UP, Rounding.DOWN)) {
       var by = ideal.roundedTo(setting.step(), rounding);
       var moved = ends.movedBy(by);
-      if (measure.accepted().contains(moved.least())
-          && measure.accepted().contains(moved.most())
+      if (accepted.contains(moved.least())
+          && accepted.contains(moved.most())
           && setting.set().value().plus(by).isPositive()) {
         return Optional.of(new Correction(setting.role(), by));
       }

@@ -24,9 +24,9 @@ public record Verdict(
     PROVEN,
     /** One setting moved puts it right. */
     CHANGE,
-    /** Even and off, but nothing on this set-up moves it: another cutter is needed. */
+    /** Even and off, and nothing that can be set on this set-up puts it right. */
     OTHER_CUTTER,
-    /** The readings differ among themselves by more than is accepted: nothing set puts it right. */
+    /** The readings differ among themselves by more than a setting could bring in. */
     UNEVEN
   }
 

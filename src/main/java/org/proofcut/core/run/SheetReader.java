@@ -147,30 +147,9 @@ final class SheetReader {
     found.clear();
     provenBy = Optional.empty();
     for (var correction : corrected.corrections()) {
-      setup = setup.map(one -> moved(one, correction));
+      setup = setup.map(one -> one.movedBy(correction.role(), correction.by()));
       askAgain(new Item.Figure(correction.role()).id());
     }
-  }
-
-  private static Setup moved(Setup setup, Verdict.Correction correction) {
-    var settings =
-        setup.settings().stream()
-            .map(
-                setting ->
-                    setting.role() == correction.role()
-                        ? setting.movedBy(correction.by())
-                        : setting)
-            .toList();
-    return new Setup(
-        setup.asked(),
-        setup.machine(),
-        setup.cutter(),
-        setup.guide(),
-        settings,
-        setup.passes(),
-        setup.speed(),
-        setup.feed(),
-        setup.measures());
   }
 
   private void readAgain(Entry entry, Act.ReadAgain again) {

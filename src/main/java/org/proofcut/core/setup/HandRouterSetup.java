@@ -62,21 +62,10 @@ public final class HandRouterSetup {
       Worked<Length> distance,
       boolean slot) {
     var speed = Speeds.choose(router, cutter, limits);
-    // A cutter wider than a rabbet just runs off its edge.
     var widening =
-        !slot && cutter.diameter().isAtLeast(width.value())
-            ? RouterCuts.Widening.none()
-            : RouterCuts.widening(width, accepted, cutter, conditions);
-    var refusal =
-        RouterTableSetup.firstOf(
-            RouterCuts.fits(cutter, router.largestCutter(), conditions),
-            widening.refusal(),
-            RouterCuts.deepEnough(cutter, depth.value(), conditions),
-            aid("straightedge", "a straightedge with clamps"),
-            speed.refusal());
-    if (refusal.isPresent()) {
-      return refusal.get();
-    }
+        slot
+            ? RouterCuts.widening(width, accepted, cutter, conditions)
+            : RouterCuts.rabbetWidening(width, cutter, conditions);
     var made = slot ? cutter.diameter().plus(widening.thickness()) : width.value();
     var guide = straightedge(width, distance, made, slot);
     var depthSetting =
@@ -85,6 +74,21 @@ public final class HandRouterSetup {
             "from the base to the end of the cutter",
             depth.as("depth of the cutter"),
             router.depthStep());
+    var measures = measures(width, accepted, depth, distance, widening, slot);
+    var refusal =
+        RouterTableSetup.firstOf(
+            RouterCuts.fits(cutter, router.largestCutter(), conditions),
+            insideBase(),
+            widening.refusal(),
+            RouterCuts.reaches(cutter, depthSetting, asked.work(), conditions),
+            RouterCuts.staysOnWork(distance.value(), made, asked.work(), conditions),
+            settable(measures, guide, made, depthSetting),
+            carried(guide, asked.work()),
+            aid("straightedge", "a straightedge with clamps"),
+            speed.refusal());
+    if (refusal.isPresent()) {
+      return refusal.get();
+    }
     var settings = new ArrayList<Setting>();
     settings.add(guide.setting());
     widening.strip().ifPresent(settings::add);
@@ -98,7 +102,59 @@ public final class HandRouterSetup {
         passes(guide, widening, depthSetting),
         speed.speed().orElseThrow(),
         Feed.AWAY_FROM_YOU,
-        measures(width, accepted, depth, distance, widening, slot));
+        measures);
+  }
+
+  /** The cutter has to turn inside the base edge, or it cuts into the straightedge. */
+  private Optional<Refusal> insideBase() {
+    var gap = baseEdgeToCuttingEdge().value();
+    if (gap.isPositive()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Refusal(
+            Refusal.Reason.CUTTER_DOES_NOT_FIT_MACHINE,
+            cutter.name()
+                + " would reach to the base edge or past it, into the straightedge: the centre is "
+                + conditions.shown(router.baseEdgeToCentre())
+                + " inside it",
+            "Use a smaller cutter, or measure the base of " + router.name() + " again"));
+  }
+
+  /** The straightedge is clamped on the piece itself, so that it lies as high as the base. */
+  private Optional<Refusal> carried(Straightedge guide, Work work) {
+    var at = guide.setting().set().value();
+    var across = work.acrossGuide().least();
+    if (at.isAtMost(across)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Refusal(
+            Refusal.Reason.WORK_TOO_SMALL,
+            "The straightedge would lie "
+                + conditions.shown(at)
+                + " from the reference edge, off a piece that reaches out "
+                + conditions.shown(across),
+            "Cut it on a larger piece and cut that to size afterwards"));
+  }
+
+  private Optional<Refusal> settable(
+      List<Measure> measures, Straightedge guide, Length made, Setting depth) {
+    for (var measure : measures) {
+      var asSet =
+          switch (measure.dimension()) {
+            case WIDTH -> measures.size() == 3 ? made : guide.nearestEdge();
+            case DEPTH -> depth.set().value();
+            case DISTANCE ->
+                guide.nearSide() ? guide.nearestEdge() : guide.nearestEdge().minus(made);
+            case SIZE -> throw new AssertionError("nothing is parted by hand");
+          };
+      var refusal = RouterCuts.settable(measure, asSet, conditions);
+      if (refusal.isPresent()) {
+        return refusal;
+      }
+    }
+    return Optional.empty();
   }
 
   /** Where the straightedge lies, and on which side of the cut. */
@@ -162,7 +218,7 @@ public final class HandRouterSetup {
               ? new Band(wall, wall.plus(cutter.diameter()))
               : new Band(wall.minus(cutter.diameter()), wall);
       boolean partWidth = !passes.isEmpty() && !stripOn || takes.least().isNegative();
-      for (var reached : Depths.reach(depth.set(), cutter, limits)) {
+      for (var reached : Depths.reach(depth, cutter, limits)) {
         passes.add(
             new Pass(
                 passes.size() + 1,

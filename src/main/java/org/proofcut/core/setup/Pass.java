@@ -16,6 +16,16 @@ import org.proofcut.core.measure.Length;
  */
 public record Pass(int number, boolean stripOn, Worked<Length> depth, Band takes, Engages engages) {
 
+  Pass deeperBy(Length by) {
+    var moved =
+        Worked.called("depth of pass " + number + ", corrected")
+            .by("as set before + correction")
+            .with("as set before", depth)
+            .with("correction", Worked.measured("correction from the proof cut", by))
+            .is(depth.value().plus(by));
+    return new Pass(number, stripOn, moved, takes, engages);
+  }
+
   /** The side of the cutter that meets new wood. */
   public enum Engages {
     /** A full-width cut: wood on both sides, the work held to its guide. */

@@ -5,7 +5,6 @@ import java.util.Optional;
 import org.proofcut.core.evidence.Worked;
 import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
-import org.proofcut.core.measure.Rounding;
 import org.proofcut.core.shop.StraightCutter;
 
 /** What slots and rabbets on the table and by hand have in common: widening and its limits. */
@@ -31,7 +30,22 @@ final class RouterCuts {
     return Optional.empty();
   }
 
-  static Optional<Refusal> deepEnough(StraightCutter cutter, Length depth, Conditions conditions) {
+  /** Why this cutter can't reach the depth, as set, in stock of this thickness, if so. */
+  static Optional<Refusal> reaches(
+      StraightCutter cutter, Setting setting, Work work, Conditions conditions) {
+    var depth = setting.set().value();
+    var thinnest = work.thickness().least();
+    if (depth.isAtLeast(thinnest)) {
+      return Optional.of(
+          new Refusal(
+              Refusal.Reason.TOO_DEEP,
+              "A cut "
+                  + conditions.shown(depth)
+                  + " deep would go through stock that is "
+                  + conditions.caliper(thinnest)
+                  + " at its thinnest",
+              "Make the housing shallower"));
+    }
     if (depth.isGreaterThan(cutter.cuttingLength())) {
       return Optional.of(
           new Refusal(
@@ -45,18 +59,57 @@ final class RouterCuts {
                   + " deep",
               "Use a cutter with longer edges"));
     }
-    return Optional.empty();
+    return Depths.tooCoarse(setting, cutter, conditions);
+  }
+
+  /** Wood has to stay beyond the cut: work cut off between cutter and guide is thrown. */
+  static Optional<Refusal> staysOnWork(
+      Length distance, Length width, Work work, Conditions conditions) {
+    var across = work.acrossGuide().least();
+    if (!distance.isNegative() && distance.plus(width).isLessThan(across)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Refusal(
+            Refusal.Reason.WORK_TOO_SMALL,
+            "A cut from "
+                + conditions.shown(distance)
+                + " to "
+                + conditions.shown(distance.plus(width))
+                + " runs off a piece that reaches out "
+                + conditions.shown(across),
+            "Move the housing, or make the piece larger"));
+  }
+
+  /** What the settings come to on their own steps has to be accepted, or no proof ever would be. */
+  static Optional<Refusal> settable(Measure measure, Length asSet, Conditions conditions) {
+    var accepted = measure.accepted();
+    if (accepted.contains(asSet)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Refusal(
+            Refusal.Reason.STEP_TOO_COARSE,
+            measure.dimension().words()
+                + ": set on its steps it would come to "
+                + conditions.caliper(asSet)
+                + ", outside "
+                + conditions.caliper(accepted.least())
+                + " to "
+                + conditions.caliper(accepted.most()),
+            measure.dimension() == Measure.Dimension.WIDTH
+                ? "Use a cutter that needs no strip, or sort the parts by thickness"
+                : "Use a machine that can be set more finely"));
   }
 
   /**
-   * A narrower cutter makes a width in two passes, one with a strip of exactly what is missing.
+   * A narrower cutter makes a slot in two passes, one with a strip of exactly what is missing.
    *
    * @param width the width aimed at
    * @return the strip as set, or why this cutter is too narrow
    */
   static Widening widening(
       Worked<Length> width, Band accepted, StraightCutter cutter, Conditions conditions) {
-    var limits = conditions.limits();
     var diameter = cutter.diameter();
     if (diameter.isGreaterThan(accepted.most())) {
       return Widening.no(
@@ -72,35 +125,64 @@ final class RouterCuts {
     if (accepted.contains(diameter)) {
       return Widening.none();
     }
-    var missing = width.value().minus(diameter);
-    var advance = diameter.minus(limits.leastOverlap().value());
     // One strip, one step aside: a third pass would need a second strip and a second proof.
-    if (missing.isGreaterThan(advance)) {
-      long passes = 1 + missing.dividedBy(advance.max(new Length(1)), Rounding.UP);
-      return Widening.no(
-          new Refusal(
-              Refusal.Reason.CUTTER_TOO_NARROW,
-              cutter.name()
-                  + " would need "
-                  + passes
-                  + " passes side by side for a width of "
-                  + conditions.caliper(width.value()),
-              "Use a cutter of "
-                  + conditions.shown(width.value().plus(limits.leastOverlap().value()).half())
-                  + " or more"));
+    var overlap = conditions.limits().leastOverlap().value();
+    var least = width.value().plus(overlap).half();
+    if (diameter.isLessThan(least)) {
+      return Widening.no(tooNarrow(cutter, width, least, conditions));
     }
     var exact =
         Worked.called("thickness of the spacer strip")
             .by("width − diameter of the cutter")
             .with("width", width)
             .with("diameter of the cutter", diameter(cutter))
-            .is(missing);
+            .is(width.value().minus(diameter));
     return Widening.by(
         Setting.of(
             Setting.Role.STRIP,
             "its thickness by caliper: it makes the width",
             exact,
-            limits.fineStep().value()));
+            conditions.limits().fineStep().value()));
+  }
+
+  /**
+   * A rabbet is open at the edge, so its width is made by the guide alone. Every cutter runs off
+   * the edge by as much as two passes overlap, at once or in a first pass with a strip: one that
+   * only just covered it would leave a fin at the edge when it is a little under its mark. The
+   * strip may then be anything about half the width.
+   */
+  static Widening rabbetWidening(
+      Worked<Length> width, StraightCutter cutter, Conditions conditions) {
+    var overlap = conditions.limits().leastOverlap().value();
+    if (cutter.diameter().isAtLeast(width.value().plus(overlap))) {
+      return Widening.none();
+    }
+    var least = width.value().half().plus(overlap);
+    if (cutter.diameter().isLessThan(least)) {
+      return Widening.no(tooNarrow(cutter, width, least, conditions));
+    }
+    var exact =
+        Worked.called("thickness of the spacer strip")
+            .by("width ÷ 2: each pass takes half, and the first runs off the edge")
+            .with("width", width)
+            .is(width.value().half());
+    return Widening.by(
+        Setting.of(
+            Setting.Role.STRIP,
+            "its thickness, about: the last pass makes the width",
+            exact,
+            conditions.limits().markStep().value()));
+  }
+
+  private static Refusal tooNarrow(
+      StraightCutter cutter, Worked<Length> width, Length least, Conditions conditions) {
+    return new Refusal(
+        Refusal.Reason.CUTTER_TOO_NARROW,
+        cutter.name()
+            + " can't make a width of "
+            + conditions.caliper(width.value())
+            + " in two passes that overlap",
+        "Use a cutter of " + conditions.shown(least) + " or more");
   }
 
   static Worked<Length> diameter(StraightCutter cutter) {

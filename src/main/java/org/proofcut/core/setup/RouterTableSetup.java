@@ -52,24 +52,32 @@ public final class RouterTableSetup {
     var widening = RouterCuts.widening(asked.width(), asked.accepted(), cutter, conditions);
     var strip = widening.thickness();
     var fence = slotFence(asked, widening);
+    var height = height(asked.depth());
+    var made = cutter.diameter().plus(strip);
+    var near = fence.set().value();
+    var width =
+        RouterCuts.width(asked.width(), asked.accepted(), widening.strip().map(Setting::role));
+    var depth = RouterCuts.depth(asked.depth(), limits, Setting.Role.HEIGHT);
+    var distance = RouterCuts.distance(asked.distance(), limits, Setting.Role.FENCE);
     var refusal =
         firstOf(
             RouterCuts.fits(cutter, table.largestCutter(), conditions),
             widening.refusal(),
-            RouterCuts.deepEnough(cutter, asked.depth().value(), conditions),
-            tooCoarse(cutter.diameter().plus(strip), asked.accepted()),
-            outOfReach(fence.set().value()),
+            RouterCuts.reaches(cutter, height, asked.work(), conditions),
+            RouterCuts.staysOnWork(asked.distance().value(), made, asked.work(), conditions),
+            RouterCuts.settable(width, made, conditions),
+            RouterCuts.settable(depth, height.set().value(), conditions),
+            RouterCuts.settable(distance, near.minus(strip), conditions),
+            outOfReach(near),
             supports(asked.work()),
             speed.refusal());
     if (refusal.isPresent()) {
       return refusal.get();
     }
-    var height = height(asked.depth());
     var settings = new ArrayList<Setting>();
     settings.add(fence);
     widening.strip().ifPresent(settings::add);
     settings.add(height);
-    var near = fence.set().value();
     var passes = new ArrayList<Pass>();
     for (boolean stripOn : widening.stripOnByPass()) {
       var from = stripOn ? near.minus(strip) : near;
@@ -77,7 +85,7 @@ public final class RouterTableSetup {
       // The first pass across meets wood on both sides; a second one only what is left, away from
       // the fence.
       boolean second = !passes.isEmpty() && !stripOn;
-      for (var reached : Depths.reach(height.set(), cutter, limits)) {
+      for (var reached : Depths.reach(height, cutter, limits)) {
         passes.add(
             new Pass(
                 passes.size() + 1,
@@ -96,10 +104,7 @@ public final class RouterTableSetup {
         passes,
         speed.speed().orElseThrow(),
         Feed.RIGHT_TO_LEFT,
-        List.of(
-            RouterCuts.width(asked.width(), asked.accepted(), widening.strip().map(Setting::role)),
-            RouterCuts.depth(asked.depth(), limits, Setting.Role.HEIGHT),
-            RouterCuts.distance(asked.distance(), limits, Setting.Role.FENCE)));
+        List.of(width, depth, distance));
   }
 
   private Setting slotFence(Slot asked, RouterCuts.Widening widening) {
@@ -129,40 +134,39 @@ public final class RouterTableSetup {
    */
   private Answer rabbet(Rabbet asked) {
     var speed = Speeds.choose(table, cutter, limits);
-    var width = asked.width().value();
-    boolean wideEnough = cutter.diameter().isAtLeast(width);
-    var widening =
-        wideEnough
-            ? RouterCuts.Widening.none()
-            : RouterCuts.widening(asked.width(), asked.accepted(), cutter, conditions);
+    var widening = RouterCuts.rabbetWidening(asked.width(), cutter, conditions);
     var fence =
         Setting.of(
             Setting.Role.FENCE,
             "to the farthest cutting edge, turned by hand until it points away from the fence",
             asked.width().as("fence to the farthest cutting edge"),
             limits.fineStep().value());
+    var height = height(asked.depth());
+    var far = fence.set().value();
+    var width = RouterCuts.width(asked.width(), asked.accepted(), Optional.of(Setting.Role.FENCE));
+    var depth = RouterCuts.depth(asked.depth(), limits, Setting.Role.HEIGHT);
     var refusal =
         firstOf(
             RouterCuts.fits(cutter, table.largestCutter(), conditions),
             widening.refusal(),
-            RouterCuts.deepEnough(cutter, asked.depth().value(), conditions),
-            tooCoarse(fence.set().value(), asked.accepted()),
+            RouterCuts.reaches(cutter, height, asked.work(), conditions),
+            RouterCuts.staysOnWork(Length.ZERO, far, asked.work(), conditions),
+            RouterCuts.settable(width, far, conditions),
+            RouterCuts.settable(depth, height.set().value(), conditions),
             supports(asked.work()),
             speed.refusal());
     if (refusal.isPresent()) {
       return refusal.get();
     }
-    var height = height(asked.depth());
     var settings = new ArrayList<Setting>();
     settings.add(fence);
     widening.strip().ifPresent(settings::add);
     settings.add(height);
-    var far = fence.set().value();
     var passes = new ArrayList<Pass>();
     for (boolean stripOn : widening.stripOnByPass()) {
       var to = stripOn ? far.minus(widening.thickness()) : far;
       var takes = new Band(to.minus(cutter.diameter()), to);
-      for (var reached : Depths.reach(height.set(), cutter, limits)) {
+      for (var reached : Depths.reach(height, cutter, limits)) {
         // New wood lies only away from the fence: at the edge itself there is none on its side.
         passes.add(new Pass(passes.size() + 1, stripOn, reached, takes, Engages.AWAY_FROM_GUIDE));
       }
@@ -176,9 +180,7 @@ public final class RouterTableSetup {
         passes,
         speed.speed().orElseThrow(),
         Feed.RIGHT_TO_LEFT,
-        List.of(
-            RouterCuts.width(asked.width(), asked.accepted(), Optional.of(Setting.Role.FENCE)),
-            RouterCuts.depth(asked.depth(), limits, Setting.Role.HEIGHT)));
+        List.of(width, depth));
   }
 
   private Setting height(Worked<Length> depth) {
@@ -187,22 +189,6 @@ public final class RouterTableSetup {
         "from the table to the top of the cutter",
         depth.as("height of the cutter"),
         table.heightStep());
-  }
-
-  private Optional<Refusal> tooCoarse(Length asSet, Band accepted) {
-    if (accepted.contains(asSet)) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.STEP_TOO_COARSE,
-            "Set on its steps it would come to "
-                + conditions.caliper(asSet)
-                + ", outside "
-                + conditions.caliper(accepted.least())
-                + " to "
-                + conditions.caliper(accepted.most()),
-            "Use a cutter that needs no strip, or sort the parts by thickness"));
   }
 
   private Optional<Refusal> outOfReach(Length fence) {

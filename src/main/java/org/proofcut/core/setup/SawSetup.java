@@ -42,21 +42,6 @@ public final class SawSetup {
 
   private Answer table(TableSaw saw) {
     var height = above("height of the blade", "height above the table", limits.bladeAbove());
-    var speed = Speeds.choose(saw, blade, limits);
-    var refusal =
-        RouterTableSetup.firstOf(
-            takes(saw, saw.blades()),
-            asked.along() ? ripReach(saw) : sledReach(saw),
-            atMost(
-                height.value(),
-                saw.greatestHeight(),
-                "The blade would stand",
-                Refusal.Reason.TOO_DEEP,
-                "Use a larger saw"),
-            speed.refusal());
-    if (refusal.isPresent()) {
-      return refusal.get();
-    }
     var place =
         asked.along()
             ? Setting.of(
@@ -72,6 +57,22 @@ public final class SawSetup {
     var up =
         Setting.of(
             Setting.Role.HEIGHT, "from the table to the top tooth", height, saw.heightStep());
+    var speed = Speeds.choose(saw, blade, limits);
+    var refusal =
+        RouterTableSetup.firstOf(
+            takes(saw, saw.blades()),
+            asked.along() ? ripReach(saw) : sledReach(saw),
+            settable(place),
+            atMost(
+                up.set().value(),
+                saw.greatestHeight(),
+                "The blade would stand",
+                Refusal.Reason.TOO_DEEP,
+                "Use a larger saw"),
+            speed.refusal());
+    if (refusal.isPresent()) {
+      return refusal.get();
+    }
     return setup(
         saw,
         asked.along() ? Guide.FENCE : Guide.SLED,
@@ -83,6 +84,18 @@ public final class SawSetup {
 
   private Answer track(TrackSaw saw) {
     var depth = above("depth of the blade", "depth below the track", limits.trackBelow());
+    var mark =
+        Setting.of(
+            Setting.Role.MARK,
+            "from the reference edge to the edge of the track",
+            asked.size().as("reference edge to the track"),
+            limits.markStep().value());
+    var down =
+        Setting.of(
+            Setting.Role.DEPTH,
+            "from the underside of the track to the lowest tooth",
+            depth,
+            saw.depthStep());
     var speed = Speeds.choose(saw, blade, limits);
     // A track lies along the cut: as long as the pieces for a rip, as wide as they are for a
     // crosscut.
@@ -96,8 +109,9 @@ public final class SawSetup {
                 "The cut would run",
                 Refusal.Reason.OUT_OF_REACH,
                 "Join a second length of track, or break the sheet down in two steps"),
+            settable(mark),
             atMost(
-                depth.value(),
+                down.set().value(),
                 saw.greatestDepth(),
                 "The blade would reach",
                 Refusal.Reason.TOO_DEEP,
@@ -106,18 +120,6 @@ public final class SawSetup {
     if (refusal.isPresent()) {
       return refusal.get();
     }
-    var mark =
-        Setting.of(
-            Setting.Role.MARK,
-            "from the reference edge to the edge of the track",
-            asked.size().as("reference edge to the track"),
-            limits.markStep().value());
-    var down =
-        Setting.of(
-            Setting.Role.DEPTH,
-            "from the underside of the track to the lowest tooth",
-            depth,
-            saw.depthStep());
     return setup(saw, Guide.TRACK, mark, down, speed.speed().orElseThrow(), Feed.ALONG_THE_TRACK);
   }
 
@@ -131,21 +133,37 @@ public final class SawSetup {
             depth.set(),
             new Band(kept, kept.plus(blade.kerf())),
             Pass.Engages.BOTH_SIDES);
-    var measures =
-        asked.toSize()
-            ? List.of(
-                new Measure(
-                    Measure.Dimension.SIZE,
-                    asked.along()
-                        ? "across the piece, near both ends"
-                        : "along the piece, near both edges",
-                    asked.size(),
-                    Band.around(asked.size().value(), limits.sizeTolerance().value()),
-                    RouterCuts.TWO_READINGS,
-                    Optional.of(place.role())))
-            : List.<Measure>of();
     return new Setup(
-        asked, saw, blade, guide, List.of(place, depth), List.of(pass), speed, feed, measures);
+        asked,
+        saw,
+        blade,
+        guide,
+        List.of(place, depth),
+        List.of(pass),
+        speed,
+        feed,
+        measures(place));
+  }
+
+  /** A rough cut has nothing to prove. */
+  private List<Measure> measures(Setting place) {
+    if (!asked.toSize()) {
+      return List.of();
+    }
+    return List.of(
+        new Measure(
+            Measure.Dimension.SIZE,
+            asked.along() ? "across the piece, near both ends" : "along the piece, near both edges",
+            asked.size(),
+            Band.around(asked.size().value(), limits.sizeTolerance().value()),
+            RouterCuts.TWO_READINGS,
+            Optional.of(place.role())));
+  }
+
+  private Optional<Refusal> settable(Setting place) {
+    return measures(place).stream()
+        .flatMap(size -> RouterCuts.settable(size, place.set().value(), conditions).stream())
+        .findFirst();
   }
 
   private Worked<Length> above(String name, String what, Worked<Length> beyond) {

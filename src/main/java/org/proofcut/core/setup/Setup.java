@@ -2,6 +2,7 @@ package org.proofcut.core.setup;
 
 import java.util.List;
 import java.util.Optional;
+import org.proofcut.core.measure.Length;
 import org.proofcut.core.shop.Cutter;
 import org.proofcut.core.shop.Machine;
 
@@ -34,6 +35,24 @@ public record Setup(
   /** The setting of this role, where the set-up has one. */
   public Optional<Setting> setting(Setting.Role role) {
     return settings.stream().filter(setting -> setting.role() == role).findFirst();
+  }
+
+  /**
+   * This set-up with one setting moved by a correction. The passes cover the same wood as before;
+   * where the height or depth moves, so does the figure that each of them is cut at.
+   */
+  public Setup movedBy(Setting.Role role, Length by) {
+    boolean deeper = role == Setting.Role.HEIGHT || role == Setting.Role.DEPTH;
+    return new Setup(
+        asked,
+        machine,
+        cutter,
+        guide,
+        settings.stream().map(one -> one.role() == role ? one.movedBy(by) : one).toList(),
+        deeper ? passes.stream().map(pass -> pass.deeperBy(by)).toList() : passes,
+        speed,
+        feed,
+        measures);
   }
 
   public boolean usesStrip() {

@@ -1,7 +1,6 @@
 package org.proofcut.core.setup;
 
 import java.math.BigDecimal;
-import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Comparator;
 import java.util.Optional;
@@ -32,12 +31,12 @@ public final class Speeds {
         PI.multiply(diameter.inMillimetres())
             .multiply(BigDecimal.valueOf(perMinute))
             .movePointLeft(3);
-    var metresPerSecond = metresPerMinute.divide(BigDecimal.valueOf(60), MathContext.DECIMAL64);
+    var metresPerSecond = metresPerMinute.divide(BigDecimal.valueOf(60), 1, RoundingMode.CEILING);
     return Worked.called("rim speed")
         .by("π × diameter × speed, to 0.1 m/s upward")
         .with("diameter", Worked.given("diameter of the cutter", diameter, Citation.ENTERED))
         .with("speed", Worked.given("revolutions a minute", perMinute, Citation.ENTERED))
-        .is(new Amount(metresPerSecond.setScale(1, RoundingMode.CEILING), "m/s"));
+        .is(new Amount(metresPerSecond, "m/s"));
   }
 
   /**

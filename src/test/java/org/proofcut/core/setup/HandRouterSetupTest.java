@@ -125,13 +125,10 @@ class HandRouterSetupTest {
     }
 
     @Test
-    void straightedgeOrClampsMissing() {
+    void straightedgeMissing() {
       var asked = CutsForTests.slot("6 mm", "480 mm", SIDE);
-      for (var only : List.of("straightedge", "clamps")) {
-        assertRefused(
-            Reason.AID_MISSING, HandRouterSetup.slot(asked, HAND, SIXTEEN, withAids(only)));
-      }
-      setup(HandRouterSetup.slot(asked, HAND, SIXTEEN, withAids("straightedge", "clamps")));
+      assertRefused(Reason.AID_MISSING, HandRouterSetup.slot(asked, HAND, SIXTEEN, withAids()));
+      setup(HandRouterSetup.slot(asked, HAND, SIXTEEN, withAids("straightedge")));
     }
 
     @Test

@@ -137,8 +137,7 @@ class MethodsTest {
             .thenComparing(setup -> machines.indexOf(setup.machine()));
     if (asked instanceof CutAsked.Slot slot) {
       return byMachine
-          .thenComparing(
-              setup -> setup.cutter().diameter().minus(slot.width().value()).abs())
+          .thenComparing(setup -> setup.cutter().diameter().minus(slot.width().value()).abs())
           .thenComparing(setup -> setup.cutter().id());
     }
     return byMachine
@@ -196,8 +195,7 @@ class MethodsTest {
   }
 
   private static CutAsked.Parting parting(boolean toSize, boolean along) {
-    return new CutAsked.Parting(
-        Worked.entered("size", Length.of("400 mm")), toSize, along, side());
+    return new CutAsked.Parting(Worked.entered("size", Length.of("400 mm")), toSize, along, side());
   }
 
   private static Work side() {

@@ -55,7 +55,8 @@ class LieTest {
           continue;
         }
         for (var turn : turns()) {
-          var lie = new Lie(role, looks(turn, FACES.get(role)), guided, looks(turn, EDGES.get(guided)));
+          var lie =
+              new Lie(role, looks(turn, FACES.get(role)), guided, looks(turn, EDGES.get(guided)));
           for (var edge : Edge.values()) {
             if (dot(FACES.get(role), EDGES.get(edge)) == 0) {
               assertEquals(edge, lie.edgeTowards(looks(turn, EDGES.get(edge))), lie.toString());
@@ -129,8 +130,7 @@ class LieTest {
     var product = new int[3][3];
     for (int row = 0; row < 3; row++) {
       for (int column = 0; column < 3; column++) {
-        product[row][column] =
-            dot(a[row], new int[] {b[0][column], b[1][column], b[2][column]});
+        product[row][column] = dot(a[row], new int[] {b[0][column], b[1][column], b[2][column]});
       }
     }
     return product;

@@ -19,7 +19,6 @@ import net.jqwik.api.Tuple;
 import net.jqwik.api.statistics.Statistics;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.Rounding;
-import org.proofcut.core.proof.Verdict.Outcome;
 import org.proofcut.core.setup.CutSimulation;
 import org.proofcut.core.setup.CutSimulation.Truth;
 import org.proofcut.core.setup.Measure;

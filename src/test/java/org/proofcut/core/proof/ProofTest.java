@@ -51,8 +51,7 @@ class ProofTest {
 
   @Test
   void missingReading_isAskedFor() {
-    assertEquals(
-        Outcome.MORE_READINGS, judge(Dimension.WIDTH, "17.87 mm", "17.87 mm").outcome());
+    assertEquals(Outcome.MORE_READINGS, judge(Dimension.WIDTH, "17.87 mm", "17.87 mm").outcome());
     assertTrue(judge(Dimension.DISTANCE, "100 mm", "100 mm").isProven());
   }
 
@@ -109,8 +108,7 @@ class ProofTest {
   void cutTooWideEvenWithoutAStrip_wantsAnotherCutter() {
     // 17.87 − 19.81: the strip of 1.88 would have to be less than nothing.
     assertEquals(
-        Outcome.OTHER_CUTTER,
-        judge(Dimension.WIDTH, "19.81 mm", "19.81 mm", "19.81 mm").outcome());
+        Outcome.OTHER_CUTTER, judge(Dimension.WIDTH, "19.81 mm", "19.81 mm", "19.81 mm").outcome());
   }
 
   @Test
@@ -162,7 +160,6 @@ class ProofTest {
       assertTrue(hundredths.stream().map(n -> n + by).allMatch(n -> 1_783 <= n && n <= 1_791));
     }
   }
-
 
   private static void assertChange(Role role, String by, Verdict verdict) {
     assertEquals(Outcome.CHANGE, verdict.outcome());

@@ -24,11 +24,7 @@ final class CutsForTests {
   /** (17.66 + 17.78) ÷ 2 + 0.15 = 17.87 wide; 17.78 + 0.05 to 17.66 + 0.25 accepted. */
   static CutAsked.Slot slot(String depth, String distance, Work work) {
     return new CutAsked.Slot(
-        entered("17.87 mm"),
-        band("17.83 mm", "17.91 mm"),
-        entered(depth),
-        entered(distance),
-        work);
+        entered("17.87 mm"), band("17.83 mm", "17.91 mm"), entered(depth), entered(distance), work);
   }
 
   /** A slot whose entering sheet varies by all that a fit allows: one width serves. */

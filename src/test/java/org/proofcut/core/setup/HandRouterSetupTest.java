@@ -72,8 +72,7 @@ class HandRouterSetupTest {
       var setup = setup(slot("480 mm", cutter("17.87 mm")));
       // 480 − (80 − 8.935) = 408.935, by rule 408.9; the near wall at 479.965
       assertSet("408.9 mm", Setting.Role.STRAIGHTEDGE, setup);
-      assertPass(
-          setup.passes().get(0), false, "6 mm", "479.965 mm", "497.835 mm", BOTH_SIDES);
+      assertPass(setup.passes().get(0), false, "6 mm", "479.965 mm", "497.835 mm", BOTH_SIDES);
       assertEquals(1, setup.passes().size());
     }
 
@@ -161,8 +160,7 @@ class HandRouterSetupTest {
     void widthThatTheStripsStepsMiss() {
       var asked = CutsForTests.slotOfOneWidth(SIDE);
       setup(HandRouterSetup.slot(asked, HAND, cutter("15.99 mm"), CONDITIONS));
-      assertRefused(
-          Reason.STEP_TOO_COARSE, HandRouterSetup.slot(asked, HAND, SIXTEEN, CONDITIONS));
+      assertRefused(Reason.STEP_TOO_COARSE, HandRouterSetup.slot(asked, HAND, SIXTEEN, CONDITIONS));
     }
 
     @Test
@@ -189,7 +187,6 @@ class HandRouterSetupTest {
   }
 
   private static Answer slot(String depth, String distance, Work work, StraightCutter cutter) {
-    return HandRouterSetup.slot(
-        CutsForTests.slot(depth, distance, work), HAND, cutter, CONDITIONS);
+    return HandRouterSetup.slot(CutsForTests.slot(depth, distance, work), HAND, cutter, CONDITIONS);
   }
 }

@@ -73,10 +73,8 @@ class SawSetupTest {
     void bladeOfAnotherSize_isRefused() {
       setup(rip(blade("230 mm", Optional.of(7_000))));
       setup(rip(blade("254 mm", Optional.of(7_000))));
-      assertRefused(
-          Reason.CUTTER_DOES_NOT_FIT_MACHINE, rip(blade("229.9 mm", Optional.of(7_000))));
-      assertRefused(
-          Reason.CUTTER_DOES_NOT_FIT_MACHINE, rip(blade("254.1 mm", Optional.of(7_000))));
+      assertRefused(Reason.CUTTER_DOES_NOT_FIT_MACHINE, rip(blade("229.9 mm", Optional.of(7_000))));
+      assertRefused(Reason.CUTTER_DOES_NOT_FIT_MACHINE, rip(blade("254.1 mm", Optional.of(7_000))));
     }
 
     @Test
@@ -193,8 +191,7 @@ class SawSetupTest {
       var asked =
           new Parting(entered("406 mm"), false, true, work("2440 mm", "1220 mm", "17.78 mm"));
       assertRefused(
-          Reason.CUTTER_DOES_NOT_FIT_MACHINE,
-          SawSetup.track(asked, TRACK, RIP_BLADE, CONDITIONS));
+          Reason.CUTTER_DOES_NOT_FIT_MACHINE, SawSetup.track(asked, TRACK, RIP_BLADE, CONDITIONS));
     }
 
     private Answer rip(String size, String along, String thickness) {

@@ -23,6 +23,7 @@ import org.proofcut.core.setup.CutAsked;
 import org.proofcut.core.setup.Measure;
 import org.proofcut.core.setup.Measure.Dimension;
 import org.proofcut.core.setup.RouterTableSetup;
+import org.proofcut.core.setup.SawSetup;
 import org.proofcut.core.setup.Setting.Role;
 import org.proofcut.core.setup.Setup;
 import org.proofcut.core.setup.ShopsForTests;
@@ -138,6 +139,52 @@ class ProofTest {
     var wider = SETUP.movedBy(Role.STRIP, Length.of("0.02 mm"));
     assertEquals(Length.of("1.9 mm"), wider.setting(Role.STRIP).orElseThrow().set().value());
     assertEquals(SETUP.passes(), wider.passes());
+  }
+
+  /** A saw whose fence, stop or mark reads 0.7 too little makes every piece 0.7 too large. */
+  @Test
+  void saws_areProvenAfterOneCorrection() {
+    for (var setup : List.of(rip(), crosscut(), alongTheTrack())) {
+      var off = Length.of("0.7 mm");
+      var size = setup.measures().get(0);
+      var verdict = Proof.judge(size, sawn(setup, off), setup);
+      var correction = verdict.correction().orElseThrow();
+      assertEquals(setup.settings().get(0).role(), correction.role());
+      var again = setup.movedBy(correction.role(), correction.by());
+      assertTrue(Proof.judge(size, sawn(again, off), again).isProven());
+    }
+  }
+
+  private static List<Length> sawn(Setup setup, Length off) {
+    var piece = setup.settings().get(0).set().value().plus(off);
+    return List.of(piece, piece);
+  }
+
+  private static Setup rip() {
+    return (Setup)
+        SawSetup.table(
+            parting(true), ShopsForTests.SAW, ShopsForTests.RIP_BLADE, ShopsForTests.CONDITIONS);
+  }
+
+  private static Setup crosscut() {
+    return (Setup)
+        SawSetup.table(
+            parting(false), ShopsForTests.SAW, ShopsForTests.RIP_BLADE, ShopsForTests.CONDITIONS);
+  }
+
+  private static Setup alongTheTrack() {
+    return (Setup)
+        SawSetup.track(
+            parting(true),
+            ShopsForTests.TRACK,
+            ShopsForTests.TRACK_BLADE,
+            ShopsForTests.CONDITIONS);
+  }
+
+  private static CutAsked.Parting parting(boolean along) {
+    var size = Worked.entered("size", Length.of("394.34 mm"));
+    return new CutAsked.Parting(
+        size, true, along, new Work(at("900 mm"), at("400 mm"), at("17.7 mm")));
   }
 
   /** In hundredths of a millimetre, by plain whole numbers. */

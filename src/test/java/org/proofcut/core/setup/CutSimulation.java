@@ -3,6 +3,7 @@ package org.proofcut.core.setup;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
+import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.shop.HandRouter;
 import org.proofcut.core.shop.RouterTable;
@@ -76,9 +77,10 @@ public final class CutSimulation {
    * @param nearest where new wood began, from the centre of the cutter, away from the guide
    * @param farthest where it ended
    * @param bite most that was taken off in height; zero where nothing new was met
+   * @param covers from the reference edge, where the cutter ran
    */
   public record Met(
-      BigInteger drag, BigInteger pull, Length nearest, Length farthest, Length bite) {
+      BigInteger drag, BigInteger pull, Length nearest, Length farthest, Length bite, Band covers) {
 
     public boolean isClimb() {
       return drag.signum() > 0;
@@ -190,15 +192,16 @@ public final class CutSimulation {
       pull = pull.add(area.multiply(BigInteger.valueOf(outward)));
     }
     wood = List.copyOf(after);
+    var covers = new Band(from, from.plus(diameter));
     if (bite == 0) {
-      return new Met(drag, pull, Length.ZERO, Length.ZERO, Length.ZERO);
+      return new Met(drag, pull, Length.ZERO, Length.ZERO, Length.ZERO, covers);
     }
     var centre = from.plus(diameter.half());
     var one = new Length(first).minus(centre);
     var other = new Length(last).minus(centre);
     return guideIsNear
-        ? new Met(drag, pull, one, other, new Length(bite))
-        : new Met(drag, pull, other.negated(), one.negated(), new Length(bite));
+        ? new Met(drag, pull, one, other, new Length(bite), covers)
+        : new Met(drag, pull, other.negated(), one.negated(), new Length(bite), covers);
   }
 
   private static void keep(List<Column> columns, long from, long to, long depth) {

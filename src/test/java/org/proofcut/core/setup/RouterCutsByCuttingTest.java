@@ -49,6 +49,7 @@ class RouterCutsByCuttingTest {
       var met = cut.passes().get(i);
       assertFalse(met.isClimb(), () -> "climb cut in " + setup.settings() + setup.passes());
       assertTrue(met.pressesOn(), () -> "pulled off its guide in " + setup.settings());
+      assertEquals(met.covers(), setup.passes().get(i).takes());
       assertSideAsSaid(setup.passes().get(i), met, setup.cutter().diameter());
       var most =
           setup

@@ -186,8 +186,9 @@ public final class Permission {
   }
 
   private static Optional<Problem> corrected(SheetProgress progress) {
+    // A whole proof cut that is off: what is half measured is measured first.
     boolean something =
-        progress.verdicts().stream().anyMatch(verdict -> verdict.outcome() != Outcome.PROVEN)
+        progress.verdicts().stream().anyMatch(Permission::isOff)
             && progress.verdicts().stream()
                 .noneMatch(
                     verdict ->
@@ -199,6 +200,13 @@ public final class Permission {
             "There is nothing to correct",
             "a proof cut that is off, with its readings complete",
             "Take the readings first");
+  }
+
+  private static boolean isOff(Verdict verdict) {
+    return switch (verdict.outcome()) {
+      case CHANGE, OTHER_CUTTER, UNEVEN -> true;
+      case MORE_READINGS, PROVEN -> false;
+    };
   }
 
   private static Optional<Problem> signedOff(SheetProgress progress) {

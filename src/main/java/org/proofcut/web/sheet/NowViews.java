@@ -1,0 +1,421 @@
+package org.proofcut.web.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.proofcut.bench.Work;
+import org.proofcut.content.Content;
+import org.proofcut.core.checklist.Item;
+import org.proofcut.core.evidence.Problem;
+import org.proofcut.core.plan.OperationSheet;
+import org.proofcut.core.proof.Verdict;
+import org.proofcut.core.proof.Verdict.Outcome;
+import org.proofcut.core.run.ProofState;
+import org.proofcut.core.run.SheetProgress;
+import org.proofcut.core.safety.Check.Pause;
+import org.proofcut.core.setup.Measure;
+import org.proofcut.core.setup.Setting;
+import org.proofcut.web.part.Carried;
+import org.proofcut.web.sheet.SheetView.ItemView;
+import org.proofcut.web.sheet.SheetView.Now;
+import org.proofcut.web.sheet.SheetView.Question;
+import org.proofcut.web.sheet.SheetView.Reason;
+import org.proofcut.web.sheet.SheetView.VerdictView;
+import org.proofcut.web.sheet.SheetViews.Typed;
+
+/** The one thing to do now, whatever pause the sheet is at. */
+final class NowViews {
+
+  private static final String FOUND = "found";
+
+  private final Content content;
+  private final Work work;
+  private final SheetProgress progress;
+  private final OperationSheet sheet;
+  private final Shows shows;
+  private final Typed typed;
+  private final Carrier carrier;
+
+  /** Adds to a form what every form of this sheet sends along. */
+  interface Carrier {
+    List<Carried> with(Carried... own);
+  }
+
+  NowViews(
+      Content content,
+      Work work,
+      SheetProgress progress,
+      Shows shows,
+      Typed typed,
+      Carrier carrier) {
+    this.content = content;
+    this.work = work;
+    this.progress = progress;
+    this.sheet = progress.sheet();
+    this.shows = shows;
+    this.typed = typed;
+    this.carrier = carrier;
+  }
+
+  Now now() {
+    return switch (progress.stage()) {
+      case LOCKED -> says("Not open yet", progress.lockedBecause() + ". All of it can be read.");
+      case SET -> items("Set, power off", Pause.SET, lostProof());
+      case BEFORE_POWER ->
+          items("Before power", Pause.BEFORE_POWER, "Put on and take off, left to right.");
+      case PROOF -> proof();
+      case CUT -> cut();
+      case LEAVE_SAFE -> leaveSafe();
+      case DONE -> done();
+    };
+  }
+
+  // ---- items ---------------------------------------------------------------------------------
+
+  private Now items(String heading, Pause pause, String says) {
+    var reasons = new ArrayList<Reason>();
+    if (pause == Pause.BEFORE_POWER) {
+      progress.open(pause).stream()
+          .filter(Item.Gear.class::isInstance)
+          .map(Item.Gear.class::cast)
+          .filter(Item.Gear::on)
+          .forEach(gear -> reasons.add(goingWithout(gear)));
+    }
+    return new Now(
+        heading,
+        says,
+        itemViews(pause),
+        nextFigure(pause).map(this::readBack).orElse(null),
+        List.of(),
+        null,
+        List.of(),
+        reasons,
+        null);
+  }
+
+  /** Looks and figures one after another; only the first open one can be answered. */
+  private List<ItemView> itemViews(Pause pause) {
+    var views = new ArrayList<ItemView>();
+    boolean found = false;
+    for (var item : sheet.checklist().at(pause)) {
+      if (item instanceof Item.Gear) {
+        continue;
+      }
+      boolean done = progress.isConfirmed(item);
+      boolean next = !done && !found && gearIsAnswered(pause);
+      found |= !done;
+      views.add(view(views.size() + 1, item, done, next));
+    }
+    return views;
+  }
+
+  private boolean gearIsAnswered(Pause pause) {
+    return progress.open(pause).stream().noneMatch(Item.Gear.class::isInstance);
+  }
+
+  private ItemView view(int number, Item item, boolean done, boolean next) {
+    if (item instanceof Item.Figure figure) {
+      var setting = setting(figure);
+      return new ItemView(
+          number,
+          setting.role().words() + ", " + setting.from(),
+          shows.figure(setting).text(),
+          done ? Boolean.TRUE : null,
+          next ? Boolean.TRUE : null,
+          null,
+          List.of());
+    }
+    var look = (Item.Look) item;
+    return new ItemView(
+        number,
+        look.ask(),
+        done ? progress.answers().get(look.id()) : look.answer(),
+        done ? Boolean.TRUE : null,
+        next ? Boolean.TRUE : null,
+        next ? action() : null,
+        carrier.with(
+            new Carried("act", "confirm"),
+            new Carried("item", look.id()),
+            new Carried("answer", look.answer())));
+  }
+
+  private Optional<Item.Figure> nextFigure(Pause pause) {
+    return progress.open(pause).stream()
+        .findFirst()
+        .filter(Item.Figure.class::isInstance)
+        .map(Item.Figure.class::cast);
+  }
+
+  /** A figure is confirmed by acting on it: it is read back, not ticked. */
+  private Question readBack(Item.Figure figure) {
+    var setting = setting(figure);
+    return question(
+        "Set the " + Verdicts.lower(setting.role().words()) + " to " + shows.figure(setting).text(),
+        Shows.readBack(setting.role()),
+        capitalFrom(setting) + ". Key in what you read, not what it should be.",
+        "confirm",
+        figure.id(),
+        "Record what I read",
+        carrier.with(new Carried("act", "confirm"), new Carried("item", figure.id())));
+  }
+
+  private static String capitalFrom(Setting setting) {
+    return SheetViews.capital(setting.from());
+  }
+
+  private Setting setting(Item.Figure figure) {
+    return progress.setup().flatMap(setup -> setup.setting(figure.role())).orElseThrow();
+  }
+
+  private Reason goingWithout(Item.Gear gear) {
+    return new Reason(
+        "Not wearing: " + gear.name(),
+        "Not wearing " + gear.name() + ", because",
+        typed.isFor("without", gear.id()) ? typed.text() : "",
+        typed.isFor("without", gear.id()) ? typed.problem().orElse(null) : null,
+        "Record the reason and go on without",
+        carrier.with(new Carried("act", "without"), new Carried("item", gear.id())));
+  }
+
+  // ---- proof ---------------------------------------------------------------------------------
+
+  private Now proof() {
+    if (progress.proof() instanceof ProofState.ReadAgainFirst) {
+      return readAgain();
+    }
+    var verdicts =
+        progress.verdicts().stream()
+            .filter(verdict -> verdict.outcome() != Outcome.MORE_READINGS)
+            .map(this::verdict)
+            .toList();
+    var next =
+        progress.verdicts().stream()
+            .filter(verdict -> verdict.outcome() == Outcome.MORE_READINGS)
+            .findFirst();
+    boolean off =
+        next.isEmpty() && progress.verdicts().stream().anyMatch(verdict -> !verdict.isProven());
+    return new Now(
+        "Proof cut" + (progress.attempt() > 1 ? ", number " + progress.attempt() : ""),
+        lostProof() + "Cut the scrap piece just as the parts will be cut, then measure it.",
+        List.of(),
+        next.map(this::measure).orElse(null),
+        verdicts,
+        off ? "Changed as told. New scrap is cut" : null,
+        carrier.with(new Carried("act", "correct")),
+        List.of(dropped(), override(), disturbed()).stream()
+            .flatMap(Optional::stream)
+            .toList(),
+        null);
+  }
+
+  private Now readAgain() {
+    var first = progress.setup().orElseThrow().settings().get(0);
+    return new Now(
+        "Proven on an earlier day",
+        "One reading first: is the "
+            + Verdicts.lower(first.role().words())
+            + " still where it was proven?",
+        List.of(),
+        question(
+            "The " + Verdicts.lower(first.role().words()) + " was proven at "
+                + shows.figure(first).text(),
+            Shows.readBack(first.role()),
+            capitalFrom(first) + ". Another reading than before loses the proof.",
+            "read-again",
+            "",
+            "Record what I read",
+            carrier.with(new Carried("act", "read-again"))),
+        List.of(),
+        null,
+        List.of(),
+        disturbed().stream().toList(),
+        null);
+  }
+
+  private Question measure(Verdict verdict) {
+    var measure = verdict.measure();
+    int number = verdict.found().size() + 1;
+    var soFar =
+        verdict.found().isEmpty()
+            ? ""
+            : " So far "
+                + verdict.found().stream().map(shows::fine).collect(Collectors.joining(" and "))
+                + ".";
+    return question(
+        Shows.dimension(measure.dimension()) + ", reading " + number + " of " + measure.readings(),
+        "What does the caliper say?",
+        "Measure " + measure.what() + "." + soFar + entering(measure),
+        "reading",
+        measure.dimension().name(),
+        "Record this reading",
+        carrier.with(
+            new Carried("act", "reading"),
+            new Carried("item", measure.dimension().name()),
+            new Carried("attempt", Integer.toString(progress.attempt()))));
+  }
+
+  private String entering(Measure measure) {
+    return measure.dimension() == Measure.Dimension.WIDTH
+        ? sheet.operation()
+            .entering()
+            .map(
+                ends ->
+                    " What goes in measures "
+                        + shows.fine(ends.least())
+                        + " to "
+                        + shows.fine(ends.most())
+                        + ".")
+            .orElse("")
+        : "";
+  }
+
+  private VerdictView verdict(Verdict verdict) {
+    return new Verdicts(shows, SheetViews.fit(content))
+        .of(verdict, sheet.operation(), progress.setup().orElseThrow());
+  }
+
+  private String lostProof() {
+    if (!(progress.proof() instanceof ProofState.Lost lost)) {
+      return "";
+    }
+    if (!lost.because().isEmpty()) {
+      return "The proof is lost: " + lost.because() + ". ";
+    }
+    var changes =
+        lost.changed().stream()
+            .map(
+                change ->
+                    change.what()
+                        + (change.was().isEmpty() ? "" : " was " + change.was())
+                        + (change.is().isEmpty() ? ", is gone" : ", is " + change.is()))
+            .collect(Collectors.joining("; "));
+    return "The proof is lost, because the plan changed: " + changes + ". ";
+  }
+
+  private Optional<Reason> dropped() {
+    boolean any = progress.verdicts().stream().anyMatch(verdict -> !verdict.found().isEmpty());
+    return any
+        ? Optional.of(
+            new Reason(
+                "A reading was wrong: measure again",
+                "",
+                "",
+                null,
+                "Throw the readings of this proof cut away",
+                carrier.with(new Carried("act", "drop"))))
+        : Optional.empty();
+  }
+
+  private Optional<Reason> override() {
+    return Optional.of(
+        reason(
+            "Cut without a proof",
+            "Cutting good stock without a proof, because",
+            "override",
+            "Record the reason and open the real cut"));
+  }
+
+  private Optional<Reason> disturbed() {
+    return Optional.of(
+        reason(
+            "Something was moved or knocked",
+            "What was moved",
+            "disturbed",
+            "Record it: the proof is lost"));
+  }
+
+  private Reason reason(String heading, String label, String act, String button) {
+    return new Reason(
+        heading,
+        label,
+        typed.isFor(act, "") ? typed.text() : "",
+        typed.isFor(act, "") ? typed.problem().orElse(null) : null,
+        button,
+        carrier.with(new Carried("act", act)));
+  }
+
+  // ---- real parts, leaving, done -------------------------------------------------------------
+
+  private Now cut() {
+    boolean cuts = sheet.operation().kind().cuts();
+    var says =
+        progress.proof() instanceof ProofState.Overridden overridden
+            ? "Cut without a proof, because " + overridden.reason() + ". "
+            : sheet.needsProof() ? "The set-up is proven. " : "";
+    return new Now(
+        cuts ? "The real parts" : "Put it together",
+        says + (cuts ? "Tick each part when it is cut." : "Tick each part when it is in place."),
+        List.of(),
+        null,
+        List.of(),
+        null,
+        List.of(),
+        cuts ? disturbed().stream().toList() : List.of(),
+        null);
+  }
+
+  private Now leaveSafe() {
+    boolean all = progress.open(Pause.LEAVE_SAFE).isEmpty();
+    return new Now(
+        "Leave safe",
+        "",
+        itemViews(Pause.LEAVE_SAFE),
+        null,
+        List.of(),
+        all ? "Sign off sheet " + sheet.number() : null,
+        carrier.with(new Carried("act", "sign-off")),
+        List.of(),
+        null);
+  }
+
+  private Now done() {
+    var next = work.progress().current();
+    return new Now(
+        "Signed off",
+        next.isPresent() ? "" : "Every sheet of this job is signed off.",
+        List.of(),
+        null,
+        List.of(),
+        null,
+        List.of(),
+        List.of(),
+        next.map(open -> "/jobs/" + work.job().id() + "/sheets/" + open.sheet().number())
+            .orElse("/jobs/" + work.job().id() + "/sheets"));
+  }
+
+  private static Now says(String heading, String words) {
+    return new Now(
+        heading, words, List.of(), null, List.of(), null, List.of(), List.of(), null);
+  }
+
+  private Question question(
+      String heading,
+      String label,
+      String hint,
+      String act,
+      String item,
+      String button,
+      List<Carried> carries) {
+    boolean again = typed.isFor(act, item);
+    Problem problem = again ? typed.problem().orElse(null) : null;
+    return new Question(
+        heading,
+        label,
+        hint,
+        again ? typed.text() : "",
+        shows.unit().symbol(),
+        problem == null ? null : at(FOUND, problem),
+        button,
+        carries);
+  }
+
+  private static Problem at(String field, Problem problem) {
+    return new Problem(
+        field, problem.what(), problem.allowed(), problem.doThis(), problem.force());
+  }
+
+  private String action() {
+    return "/jobs/" + work.job().id() + "/sheets/" + sheet.number();
+  }
+}

@@ -1,0 +1,134 @@
+package org.proofcut.web.sheet;
+
+import java.util.List;
+import org.proofcut.core.drawing.Picture;
+import org.proofcut.core.drawing.Sign;
+import org.proofcut.core.evidence.Problem;
+import org.proofcut.core.measure.display.Shown;
+import org.proofcut.core.safety.SignalWord;
+import org.proofcut.web.part.Carried;
+import org.proofcut.web.part.WorkingLine;
+
+/** All that one sheet shows, as plain values. */
+record SheetView(
+    String job,
+    String jobName,
+    int number,
+    int total,
+    String title,
+    String purpose,
+    List<PauseView> pauses,
+    String lockedBecause,
+    Integer openNumber,
+    String cameBack,
+    List<FigureView> figures,
+    List<FactView> facts,
+    List<String> passes,
+    Drawn plan,
+    Drawn section,
+    String feed,
+    String feedWhy,
+    List<String> hold,
+    List<String> cutterChange,
+    List<String> refused,
+    List<ProofPieceView> proofPieces,
+    List<CautionView> first,
+    List<CautionView> more,
+    List<GearView> gear,
+    List<PartView> parts,
+    List<String> steps,
+    Now now,
+    List<Problem> problems,
+    String action,
+    List<Carried> carries) {
+
+  record PauseView(String name, String state, String href) {}
+
+  record FigureView(
+      String name,
+      String instruction,
+      Shown figure,
+      Picture rule,
+      String note,
+      List<WorkingLine> working) {}
+
+  record FactView(String name, String value, String more) {}
+
+  record Drawn(Picture wide, Picture narrow) {}
+
+  record ProofPieceView(String text) {}
+
+  record CautionView(
+      SignalWord word,
+      String hazard,
+      List<String> actions,
+      String source,
+      String why,
+      Sign sign) {}
+
+  record GearView(
+      Sign sign,
+      String name,
+      String place,
+      String ask,
+      String answer,
+      Boolean forbidden,
+      String changed,
+      String action,
+      List<Carried> carries) {}
+
+  record PartView(
+      String name, String detail, String act, String done, String action, List<Carried> carries) {}
+
+  /** One item of the pause that is open. */
+  record ItemView(
+      int number,
+      String ask,
+      String answer,
+      Boolean done,
+      Boolean now,
+      String action,
+      List<Carried> carries) {}
+
+  /** A question with a length for its answer. */
+  record Question(
+      String heading,
+      String label,
+      String hint,
+      String typed,
+      String unit,
+      Problem problem,
+      String button,
+      List<Carried> carries) {}
+
+  /** A verdict on what was measured. */
+  record VerdictView(Boolean proven, String word, String means, String doThis, Picture bar) {}
+
+  /** A reason to write down. */
+  record Reason(
+      String heading,
+      String label,
+      String typed,
+      Problem problem,
+      String button,
+      List<Carried> carries) {}
+
+  /**
+   * What is to be done now.
+   *
+   * @param heading what this is, as the heading of the part
+   * @param says one sentence; may be empty
+   * @param complete said when all items are answered; null before
+   * @param button words of a button without a question; null where there is none
+   */
+  record Now(
+      String heading,
+      String says,
+      List<ItemView> items,
+      Question question,
+      List<VerdictView> verdicts,
+      String button,
+      List<Carried> buttonCarries,
+      List<Reason> reasons,
+      String next) {}
+}

@@ -1,0 +1,389 @@
+package org.proofcut.web.sheet;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.proofcut.bench.Work;
+import org.proofcut.bench.WorkBench;
+import org.proofcut.content.Content;
+import org.proofcut.core.checklist.Item;
+import org.proofcut.core.drawing.CutSection;
+import org.proofcut.core.drawing.MachinePlan;
+import org.proofcut.core.drawing.Sign;
+import org.proofcut.core.evidence.Problem;
+import org.proofcut.core.fit.FitLimits;
+import org.proofcut.core.operation.PartCut;
+import org.proofcut.core.plan.OperationSheet;
+import org.proofcut.core.run.Stage;
+import org.proofcut.core.run.SheetProgress;
+import org.proofcut.core.safety.Check.Pause;
+import org.proofcut.core.safety.Control;
+import org.proofcut.core.safety.Finding;
+import org.proofcut.core.setup.Pass;
+import org.proofcut.core.setup.Setting;
+import org.proofcut.core.setup.Setup;
+import org.proofcut.web.part.Carried;
+import org.proofcut.web.part.WorkingLine;
+import org.proofcut.web.sheet.SheetView.CautionView;
+import org.proofcut.web.sheet.SheetView.Drawn;
+import org.proofcut.web.sheet.SheetView.FactView;
+import org.proofcut.web.sheet.SheetView.FigureView;
+import org.proofcut.web.sheet.SheetView.GearView;
+import org.proofcut.web.sheet.SheetView.PartView;
+import org.proofcut.web.sheet.SheetView.PauseView;
+import org.proofcut.web.sheet.SheetView.ProofPieceView;
+
+/** Writes out one sheet as it stands. */
+final class SheetViews {
+
+  /** Cautions that stand in full on the sheet; the rest is one tap away. */
+  private static final int IN_FULL = 3;
+
+  private final Content content;
+  private final Work work;
+  private final SheetProgress progress;
+  private final OperationSheet sheet;
+  private final Shows shows;
+  private final Typed typed;
+  private final Instant now;
+
+  SheetViews(
+      Content content, Work work, SheetProgress progress, Shows shows, Typed typed, Instant now) {
+    this.content = content;
+    this.work = work;
+    this.progress = progress;
+    this.sheet = progress.sheet();
+    this.shows = shows;
+    this.typed = typed;
+    this.now = now;
+  }
+
+  SheetView view() {
+    var setup = progress.setup();
+    var wording = content.operations().get(sheet.operation().kind().id());
+    var machine = setup.map(one -> one.machine().kind()).orElse("none");
+    var cautions = sheet.findings().stream().map(this::caution).toList();
+    int inFull = Math.min(IN_FULL, cautions.size());
+    return new SheetView(
+        work.job().id(),
+        work.plan().designed().design().name(),
+        sheet.number(),
+        work.plan().sheets().size(),
+        sheet.operation().title(),
+        wording.purpose(),
+        pauses(),
+        progress.lockedBecause(),
+        work.progress().current().map(open -> open.sheet().number()).orElse(null),
+        cameBack(),
+        setup.map(this::figures).orElse(List.of()),
+        setup.map(this::facts).orElse(List.of()),
+        setup.map(this::passes).orElse(List.of()),
+        setup.map(this::plan).orElse(null),
+        setup.map(this::section).orElse(null),
+        setup.map(one -> one.feed().words()).orElse(null),
+        setup.map(one -> one.feed().why()).orElse(null),
+        wording.holdOn(machine),
+        Optional.ofNullable(content.cutterChanges().get(machine))
+            .map(change -> change.steps())
+            .orElse(List.of()),
+        refused(),
+        proofPieces(),
+        cautions.subList(0, inFull),
+        cautions.subList(inFull, cautions.size()),
+        gear(),
+        parts(),
+        wording.steps(),
+        new NowViews(content, work, progress, shows, typed, this::carries).now(),
+        typed.problem().map(List::of).orElse(List.of()),
+        action(),
+        carries());
+  }
+
+  // ---- what is set ---------------------------------------------------------------------------
+
+  private List<FigureView> figures(Setup setup) {
+    return setup.settings().stream().map(this::figure).toList();
+  }
+
+  private FigureView figure(Setting setting) {
+    var shown = shows.figure(setting);
+    return new FigureView(
+        setting.role().words(),
+        setting.from(),
+        shown,
+        shows.rule(setting),
+        shows.leftover(shown),
+        WorkingLine.of(setting.set(), shows.caliper()));
+  }
+
+  private List<FactView> facts(Setup setup) {
+    var speed = setup.speed();
+    var facts = new ArrayList<FactView>();
+    facts.add(new FactView("machine", setup.machine().name(), null));
+    facts.add(new FactView("cutter", setup.cutter().name(), null));
+    facts.add(
+        new FactView(
+            "speed step",
+            speed.step().mark(),
+            String.format(Locale.ROOT, "%,d/min, rim %s", speed.step().perMinute(), speed.rim().value())));
+    facts.add(new FactView("passes", Integer.toString(setup.passes().size()), null));
+    facts.add(new FactView("guided by", setup.guide().words(), null));
+    return facts;
+  }
+
+  private List<String> passes(Setup setup) {
+    return setup.passes().size() == 1
+        ? List.of()
+        : setup.passes().stream().map(pass -> pass(pass, setup)).toList();
+  }
+
+  private String pass(Pass pass, Setup setup) {
+    var strip =
+        setup.usesStrip() ? (pass.stripOn() ? "strip in, " : "strip out, ") : "";
+    var meets =
+        switch (pass.engages()) {
+          case BOTH_SIDES -> "full width, held to the guide";
+          case AWAY_FROM_GUIDE -> "new wood only on the side away from the fence";
+          case TOWARD_GUIDE -> "new wood only on the side of the straightedge";
+        };
+    return strip + shows.text(pass.depth().value()) + " deep: " + meets;
+  }
+
+  private Drawn plan(Setup setup) {
+    return new Drawn(
+        MachinePlan.of(sheet.operation(), setup, shows.unit(), 600),
+        MachinePlan.of(sheet.operation(), setup, shows.unit(), 350));
+  }
+
+  private Drawn section(Setup setup) {
+    return new Drawn(
+        CutSection.of(sheet.operation(), setup, shows.unit(), 600),
+        CutSection.of(sheet.operation(), setup, shows.unit(), 350));
+  }
+
+  private List<String> refused() {
+    return sheet.operation()
+        .choice()
+        .map(
+            choice ->
+                choice.refused().stream()
+                    .map(one -> one.machine() + ", " + one.cutter() + ": " + one.why().what())
+                    .toList())
+        .orElse(List.of());
+  }
+
+  private List<ProofPieceView> proofPieces() {
+    return sheet.proofPieces().stream()
+        .map(
+            piece ->
+                new ProofPieceView(
+                    piece.sheet()
+                        + ", at least "
+                        + shows.text(piece.alongGuide())
+                        + " along the guide and "
+                        + shows.text(piece.acrossGuide())
+                        + " out from it: "
+                        + piece.purpose()))
+        .toList();
+  }
+
+  // ---- what can hurt, what is worn -----------------------------------------------------------
+
+  private CautionView caution(Finding finding) {
+    var actions = finding.controls().stream().map(Control::action).toList();
+    var seen =
+        finding.seen().stream()
+            .map(one -> one.name().replace('_', ' ') + " " + seen(one.value()))
+            .toList();
+    return new CautionView(
+        finding.word(),
+        finding.hazard(),
+        actions,
+        finding.says().isEmpty()
+            ? finding.because().text()
+            : finding.says() + " (" + finding.because().text() + ")",
+        "Rule " + finding.rule() + (seen.isEmpty() ? "" : ": " + String.join(", ", seen)),
+        Sign.GENERAL_WARNING);
+  }
+
+  private String seen(Object value) {
+    return value instanceof org.proofcut.core.measure.Length length
+        ? shows.text(length)
+        : String.valueOf(value);
+  }
+
+  private List<GearView> gear() {
+    boolean asked = progress.stage() == Stage.BEFORE_POWER;
+    return sheet.checklist().at(Pause.BEFORE_POWER).stream()
+        .filter(Item.Gear.class::isInstance)
+        .map(Item.Gear.class::cast)
+        .map(gear -> gear(gear, asked))
+        .toList();
+  }
+
+  private GearView gear(Item.Gear gear, boolean asked) {
+    var name =
+        gear.on()
+            ? capital(gear.name())
+            : capital(content.gear().get(gear.kind()).name()) + " off";
+    var place =
+        gear.on() && !gear.atHand()
+            ? "none in the shop"
+            : gear.place().isEmpty() && gear.on() ? "no place entered" : gear.place();
+    var answer = progress.answers().get(gear.id());
+    return new GearView(
+        sign(gear),
+        name,
+        place,
+        gear.ask(),
+        answer,
+        gear.on() ? null : Boolean.TRUE,
+        changedSince(gear),
+        asked && answer == null ? action() : null,
+        carries(
+            new Carried("act", "confirm"),
+            new Carried("item", gear.id()),
+            new Carried("answer", gear.answer())));
+  }
+
+  /** What flips from one sheet to the next is what is forgotten. */
+  private String changedSince(Item.Gear gear) {
+    return work.plan()
+        .sheet(sheet.number() - 1)
+        .flatMap(
+            before ->
+                before.checklist().items().stream()
+                    .filter(Item.Gear.class::isInstance)
+                    .map(Item.Gear.class::cast)
+                    .filter(one -> one.kind().equals(gear.kind()) && one.on() != gear.on())
+                    .findFirst()
+                    .map(one -> "changed since sheet " + before.number()))
+        .orElse(null);
+  }
+
+  private Sign sign(Item.Gear gear) {
+    var kind = content.gear().get(gear.kind());
+    var number = gear.on() ? kind.sign() : kind.offSign().orElse("");
+    return Arrays.stream(Sign.values())
+        .filter(sign -> !number.isEmpty() && sign.see().equals(number))
+        .findFirst()
+        .orElse(gear.on() ? Sign.MUST : Sign.NO_REACHING_IN);
+  }
+
+  // ---- parts ---------------------------------------------------------------------------------
+
+  private List<PartView> parts() {
+    boolean open = progress.stage() == Stage.CUT || !sheet.operation().kind().cuts();
+    return sheet.operation().parts().stream().map(part -> part(part, open)).toList();
+  }
+
+  private PartView part(PartCut part, boolean open) {
+    boolean cut = progress.cut().contains(part.id());
+    boolean mayAct = progress.stage() == Stage.CUT;
+    return new PartView(
+        capital(part.name()),
+        detail(part),
+        capital(part.name()) + (sheet.operation().kind().cuts() ? " is cut" : " is in place"),
+        cut ? (sheet.operation().kind().cuts() ? "Cut" : "In place") : null,
+        open && mayAct ? action() : null,
+        carries(new Carried("act", "cut"), new Carried("part", part.id())));
+  }
+
+  private String detail(PartCut part) {
+    var details = new ArrayList<String>();
+    part.size().ifPresent(size -> details.add(size.name() + ": " + shows.text(size.value())));
+    part.handling()
+        .ifPresent(
+            handling -> {
+              details.add(handling.face());
+              details.add(handling.rides().words() + " on the guide");
+              details.add(handling.leads().words() + " leads");
+              handling.breakout().ifPresent(details::add);
+            });
+    return String.join(" · ", details);
+  }
+
+  // ---- where the work stands -----------------------------------------------------------------
+
+  private List<PauseView> pauses() {
+    var stage = progress.stage();
+    var pauses = new ArrayList<PauseView>();
+    pauses.add(pause("Set", stage, Stage.SET));
+    pauses.add(pause("Before power", stage, Stage.BEFORE_POWER));
+    if (sheet.needsProof()) {
+      pauses.add(pause("Proof cut", stage, Stage.PROOF));
+    }
+    pauses.add(
+        pause(sheet.operation().kind().cuts() ? "Real parts" : "Assemble", stage, Stage.CUT));
+    pauses.add(pause("Leave safe", stage, Stage.LEAVE_SAFE));
+    return pauses;
+  }
+
+  private static PauseView pause(String name, Stage stage, Stage own) {
+    var state =
+        stage == own
+            ? "now"
+            : stage != Stage.LOCKED && stage.ordinal() > own.ordinal() ? "done" : "later";
+    return new PauseView(name, state, stage == own ? "#now" : null);
+  }
+
+  /** After a while away: when, and where it was left. */
+  private String cameBack() {
+    if (!progress.isOpen() || progress.lastAct().isEmpty()) {
+      return null;
+    }
+    var away = Duration.between(progress.lastAct().get(), now);
+    if (away.toMinutes() < 2 && !progress.held()) {
+      return null;
+    }
+    long minutes = away.toMinutes();
+    var when =
+        minutes < 1
+            ? "just now"
+            : minutes < 120
+                ? minutes + (minutes == 1 ? " minute ago" : " minutes ago")
+                : away.toHours() < 48
+                    ? away.toHours() + " hours ago"
+                    : away.toDays() + " days ago";
+    var again =
+        progress.askedAgain().isEmpty() ? "" : " What fades in the meantime is asked again.";
+    return (progress.held() ? "You put the work down " : "You stopped ") + when + "." + again;
+  }
+
+  private String action() {
+    return "/jobs/" + work.job().id() + "/sheets/" + sheet.number();
+  }
+
+  private List<Carried> carries(Carried... own) {
+    var carries = new ArrayList<Carried>(List.of(own));
+    carries.add(new Carried("entry", WorkBench.newEntryId()));
+    carries.add(new Carried("operation", sheet.id()));
+    carries.add(new Carried("fingerprint", sheet.marks().fingerprint()));
+    return carries;
+  }
+
+  static String capital(String words) {
+    return words.isEmpty()
+        ? words
+        : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+  }
+
+  static FitLimits fit(Content content) {
+    return content.limits(FitLimits.class);
+  }
+
+  /** What was typed and why it was refused, to be shown again. */
+  record Typed(
+      String act, String item, String text, Optional<Problem> problem) {
+
+    static final Typed NOTHING = new Typed("", "", "", Optional.empty());
+
+    boolean isFor(String otherAct, String otherItem) {
+      return act.equals(otherAct) && (otherItem.isEmpty() || item.equals(otherItem));
+    }
+  }
+}

@@ -1,0 +1,81 @@
+package org.proofcut.web.sheet;
+
+import org.proofcut.core.drawing.Picture;
+import org.proofcut.core.drawing.RulePicture;
+import org.proofcut.core.measure.Length;
+import org.proofcut.core.measure.LengthUnit;
+import org.proofcut.core.measure.display.Scale;
+import org.proofcut.core.measure.display.Shown;
+import org.proofcut.core.setup.Measure;
+import org.proofcut.core.setup.Setting;
+
+/** How lengths are written on a sheet, in the unit of the job. */
+record Shows(LengthUnit unit) {
+
+  /** From this step on a rule can be read; finer settings are made by caliper or feeler. */
+  private static final Length RULE_STEP = Length.ofMicrometres(100);
+
+  Scale caliper() {
+    return Scale.caliper(unit);
+  }
+
+  /** On the scale that the setting is really made with. */
+  Scale scale(Setting setting) {
+    return setting.step().isLessThan(RULE_STEP) ? caliper() : Scale.rule(unit);
+  }
+
+  Shown figure(Setting setting) {
+    return scale(setting).show(setting.set().value());
+  }
+
+  /** A piece of rule, where a rule makes the setting. */
+  Picture rule(Setting setting) {
+    return setting.step().isLessThan(RULE_STEP)
+        ? null
+        : RulePicture.at(setting.set().value(), unit);
+  }
+
+  String text(Length length) {
+    return Scale.rule(unit).show(length).text();
+  }
+
+  String fine(Length length) {
+    return caliper().show(length).text();
+  }
+
+  /** What rounding left over, where it can be told; null where the figure is exact. */
+  String leftover(Shown shown) {
+    if (shown.isExact()) {
+      return null;
+    }
+    var by = caliper().show(shown.leftover().abs());
+    if (by.leftover().abs().equals(shown.leftover().abs())) {
+      return null;
+    }
+    return shown.leftover().isPositive()
+        ? by.text() + " more than this reads"
+        : by.text() + " less than this reads";
+  }
+
+  /** The question by which a figure is read back. */
+  static String readBack(Setting.Role role) {
+    return switch (role) {
+      case FENCE -> "What do you read at the fence?";
+      case STRIP -> "What does the caliper say of the strip?";
+      case HEIGHT -> "What do you read for the height?";
+      case DEPTH -> "What do you read for the depth?";
+      case STOP -> "What do you read at the stop?";
+      case STRAIGHTEDGE -> "What do you read at the straightedge?";
+      case MARK -> "What do you read at the mark?";
+    };
+  }
+
+  static String dimension(Measure.Dimension dimension) {
+    return switch (dimension) {
+      case WIDTH -> "Width of the cut";
+      case DEPTH -> "Depth of the cut";
+      case DISTANCE -> "Distance from the reference edge";
+      case SIZE -> "Size of the piece";
+    };
+  }
+}

@@ -1,0 +1,149 @@
+package org.proofcut.web.sheet;
+
+import java.util.Locale;
+import org.proofcut.core.drawing.FitBar;
+import org.proofcut.core.drawing.Picture;
+import org.proofcut.core.fit.FitLimits;
+import org.proofcut.core.fit.Tightness;
+import org.proofcut.core.measure.Band;
+import org.proofcut.core.operation.Operation;
+import org.proofcut.core.proof.Verdict;
+import org.proofcut.core.setup.CutAsked;
+import org.proofcut.core.setup.Measure.Dimension;
+import org.proofcut.core.setup.Setup;
+import org.proofcut.web.sheet.SheetView.VerdictView;
+
+/** What a verdict means at the bench, and the one thing to do about it. */
+final class Verdicts {
+
+  private final Shows shows;
+  private final FitLimits fit;
+
+  Verdicts(Shows shows, FitLimits fit) {
+    this.shows = shows;
+    this.fit = fit;
+  }
+
+  VerdictView of(Verdict verdict, Operation operation, Setup setup) {
+    var ends = verdict.ends().orElseThrow();
+    return new VerdictView(
+        verdict.isProven(),
+        verdict.isProven() ? "Proven" : "Not yet",
+        Shows.dimension(verdict.measure().dimension()) + ": " + means(verdict, ends, operation),
+        doThis(verdict, setup),
+        bar(verdict, ends, operation));
+  }
+
+  private String means(Verdict verdict, Band ends, Operation operation) {
+    var found = shows.fine(ends.least()) + " to " + shows.fine(ends.most()) + ". ";
+    if (isSlotWidth(verdict, operation)) {
+      var room = room(ends, operation.entering().orElseThrow());
+      return found
+          + "Room for the part that goes in: "
+          + shows.fine(room.least())
+          + " to "
+          + shows.fine(room.most())
+          + ": "
+          + tightness(room)
+          + ".";
+    }
+    var accepted = verdict.measure().accepted();
+    return found
+        + "Accepted: "
+        + shows.fine(accepted.least())
+        + " to "
+        + shows.fine(accepted.most())
+        + ".";
+  }
+
+  private String tightness(Band room) {
+    var tightest = Tightness.of(room.least(), fit);
+    var loosest = Tightness.of(room.most(), fit);
+    return tightest == loosest
+        ? tightest.words()
+        : "the thickest part is "
+            + asState(tightest)
+            + ", the thinnest is "
+            + asState(loosest);
+  }
+
+  private static String asState(Tightness tightness) {
+    return switch (tightness) {
+      case WILL_NOT_ENTER -> "too thick to go in";
+      case MALLET -> "so tight that it needs a mallet";
+      case SNUG -> "snug";
+      case RIGHT -> "right for glue";
+      case SCREWED_ONLY -> "loose";
+      case LOOSE -> "too loose";
+    };
+  }
+
+  private String doThis(Verdict verdict, Setup setup) {
+    return switch (verdict.outcome()) {
+      case PROVEN -> "";
+      case MORE_READINGS -> "Go on measuring.";
+      case UNEVEN ->
+          "The readings differ among themselves by more than is accepted, and no setting mends"
+              + " that. Look for chips under the work, a worn cutter or a loose guide. Cut new"
+              + " scrap.";
+      case OTHER_CUTTER ->
+          "No setting of this set-up mends it. Use another cutter: enter it in the shop, and the"
+              + " sheet is worked out anew.";
+      case CHANGE -> {
+        var correction = verdict.correction().orElseThrow();
+        var setting = setup.setting(correction.role()).orElseThrow();
+        var more = correction.by().isPositive();
+        yield correction.role().words()
+            + " "
+            + shows.fine(correction.by().abs())
+            + (more ? " more: " : " less: ")
+            + shows.scale(setting).show(setting.set().value().plus(correction.by())).text()
+            + ". Cut new scrap and measure again.";
+      }
+    };
+  }
+
+  /** Width of a slot against the room it leaves; all else against what is accepted. */
+  private Picture bar(Verdict verdict, Band ends, Operation operation) {
+    if (isSlotWidth(verdict, operation)) {
+      var room = room(ends, operation.entering().orElseThrow());
+      return new FitBar(
+              fit.leastRoom().value(),
+              fit.mostRoom().value(),
+              room.least(),
+              room.most(),
+              "too tight",
+              "right",
+              "too loose")
+          .drawn(shows.caliper());
+    }
+    var accepted = verdict.measure().accepted();
+    var small = smallWord(verdict.measure().dimension());
+    return new FitBar(
+            accepted.least(), accepted.most(), ends.least(), ends.most(), small[0], "right", small[1])
+        .drawn(shows.caliper());
+  }
+
+  private static String[] smallWord(Dimension dimension) {
+    return switch (dimension) {
+      case WIDTH -> new String[] {"too narrow", "too wide"};
+      case DEPTH -> new String[] {"too shallow", "too deep"};
+      case DISTANCE -> new String[] {"too near", "too far"};
+      case SIZE -> new String[] {"too small", "too large"};
+    };
+  }
+
+  private static boolean isSlotWidth(Verdict verdict, Operation operation) {
+    return verdict.measure().dimension() == Dimension.WIDTH
+        && operation.asked().orElseThrow() instanceof CutAsked.Slot;
+  }
+
+  private static Band room(Band slot, Band entering) {
+    return new Band(
+        slot.least().minus(entering.most()), slot.most().minus(entering.least()));
+  }
+
+  static String lower(String words) {
+    return words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
+  }
+}

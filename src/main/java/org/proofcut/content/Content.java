@@ -3,12 +3,8 @@ package org.proofcut.content;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import org.proofcut.core.checklist.CutterChange;
-import org.proofcut.core.checklist.OperationWording;
 import org.proofcut.core.checklist.Wording;
 import org.proofcut.core.safety.Fact;
-import org.proofcut.core.shop.GearKind;
-import org.proofcut.core.shop.WorkAid;
 import org.proofcut.rulebook.CelRulebook;
 
 /**
@@ -18,10 +14,7 @@ import org.proofcut.rulebook.CelRulebook;
  * Content.bundled().limits(SetupLimits.class)}.
  *
  * @param sources the published sources that rules and limits cite
- * @param gear kinds of protective gear, by id
- * @param aids things that hold or push the work, by id
- * @param operations wording of the operations, by id
- * @param cutterChanges how a cutter is changed, by kind of machine
+ * @param wording operations, gear, aids and cutter changes, in words
  * @param trouble what to do when something has gone wrong, by id
  * @param limitRecords limits as other rooms take them, by class; see {@link #limits}
  * @param facts what a condition may ask, as told to whoever writes rules
@@ -31,10 +24,7 @@ import org.proofcut.rulebook.CelRulebook;
 public record Content(
     CelRulebook rulebook,
     Map<String, Source> sources,
-    Map<String, GearKind> gear,
-    Map<String, WorkAid> aids,
-    Map<String, OperationWording> operations,
-    Map<String, CutterChange> cutterChanges,
+    Wording wording,
     Map<String, Trouble> trouble,
     Map<Class<?>, Record> limitRecords,
     Map<Fact, FactEntry> facts,
@@ -62,11 +52,6 @@ public record Content(
       throw new IllegalArgumentException(type + " is read from no folder");
     }
     return type.cast(limitRecords.get(type));
-  }
-
-  /** The words that checklists are made from. */
-  public Wording wording() {
-    return new Wording(operations, gear, aids, cutterChanges);
   }
 
   /** For the log: {@code 42 rules from 120 files}. */

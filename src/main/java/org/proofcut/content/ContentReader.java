@@ -22,6 +22,7 @@ import org.proofcut.content.yaml.Spot;
 import org.proofcut.content.yaml.YamlFile;
 import org.proofcut.core.checklist.CutterChange;
 import org.proofcut.core.checklist.OperationWording;
+import org.proofcut.core.checklist.Wording;
 import org.proofcut.core.evidence.Citation;
 import org.proofcut.core.safety.Fact;
 import org.proofcut.core.shop.GearKind;
@@ -96,7 +97,8 @@ final class ContentReader {
     var operations = operations();
     var limits = new LinkedHashMap<String, Located<Limit>>();
     under("safety/limits/").forEach(file -> addById(file, Limit.class, limits));
-    var vocabulary = vocabulary(facts, gear.keySet(), aids.keySet(), values(limits));
+    var vocabulary =
+        vocabulary(facts, gear.keySet(), aids.keySet(), allLimits(limits, limitRecords.values()));
     var rules = new RuleReader(binder, faults, vocabulary, gear.keySet());
     rules.read(under("safety/"), paths);
     refuseUnread();
@@ -108,10 +110,7 @@ final class ContentReader {
         ? new Content(
             new CelRulebook(vocabulary, rules.rules()),
             values(sources),
-            gear,
-            aids,
-            operations,
-            changes,
+            new Wording(operations, gear, aids, changes),
             trouble,
             limitRecords,
             facts,
@@ -159,6 +158,26 @@ final class ContentReader {
               });
     }
     return operations;
+  }
+
+  private Map<String, Limit> allLimits(
+      Map<String, Located<Limit>> ofRules, Collection<Record> ofRooms) {
+    var all = new LinkedHashMap<>(values(ofRules));
+    for (var record : ofRooms) {
+      LimitFolder.single(record)
+          .forEach(
+              (id, limit) -> {
+                if (all.putIfAbsent(id, limit) != null) {
+                  faults.add(
+                      ofRules.containsKey(id) ? ofRules.get(id).spot() : Spot.of("safety/limits"),
+                      "\"%s\" is already a limit of %s"
+                          .formatted(id, record.getClass().getSimpleName()),
+                      "each limit once",
+                      "Take it out; conditions can use the other one.");
+                }
+              });
+    }
+    return all;
   }
 
   private static Vocabulary vocabulary(

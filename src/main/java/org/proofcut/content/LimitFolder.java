@@ -1,10 +1,19 @@
 package org.proofcut.content;
 
+import java.lang.reflect.RecordComponent;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import org.proofcut.core.casework.CaseLimits;
+import org.proofcut.core.evidence.Worked;
 import org.proofcut.core.fit.FitLimits;
+import org.proofcut.core.measure.Length;
 import org.proofcut.core.operation.OperationLimits;
+import org.proofcut.core.safety.Fact;
 import org.proofcut.core.setup.SetupLimits;
+import org.proofcut.rulebook.Limit;
 
 /**
  * A folder of limits and the record that a room takes them as.
@@ -19,8 +28,48 @@ record LimitFolder(String path, Class<? extends Record> type) {
   /** The rooms that take their limits from content; one line each. */
   static final List<LimitFolder> ALL =
       List.of(
-          new LimitFolder("casework/limits", CaseLimits.class),
           new LimitFolder("fit/limits", FitLimits.class),
+          new LimitFolder("casework/limits", CaseLimits.class),
           new LimitFolder("setup/limits", SetupLimits.class),
           new LimitFolder("operation/limits", OperationLimits.class));
+
+  /** The limits of a record that are one number each, by the names that conditions use. */
+  static Map<String, Limit> single(Record limits) {
+    var single = new LinkedHashMap<String, Limit>();
+    for (var component : limits.getClass().getRecordComponents()) {
+      var worked = (Worked<?>) read(limits, component);
+      type(worked.value())
+          .ifPresent(
+              type ->
+                  single.put(
+                      snake(component.getName()),
+                      new Limit(worked.name(), type, number(worked.value()), worked.source())));
+    }
+    return single;
+  }
+
+  private static Optional<Fact.Type> type(Object value) {
+    if (value instanceof Length) {
+      return Optional.of(Fact.Type.LENGTH);
+    }
+    return value instanceof Integer ? Optional.of(Fact.Type.COUNT) : Optional.empty();
+  }
+
+  private static Object number(Object value) {
+    return value instanceof Integer count ? (Object) count.longValue() : value;
+  }
+
+  private static String snake(String name) {
+    return name.replaceAll("([A-Z])", "_$1").toLowerCase(Locale.ROOT);
+  }
+
+  private static Object read(Record limits, RecordComponent component) {
+    try {
+      var accessor = component.getAccessor();
+      accessor.setAccessible(true);
+      return accessor.invoke(limits);
+    } catch (ReflectiveOperationException e) {
+      throw new IllegalStateException(component + " can't be read", e);
+    }
+  }
 }

@@ -11,7 +11,8 @@ import org.proofcut.core.safety.StepFacts;
 /**
  * The rules of the house. Judging takes no lock and changes nothing, so one rulebook serves all.
  *
- * @param rules in any order; what they find is given gravest first
+ * @param rules given in any order; of equally grave findings, that of the rule for fewer machines
+ *     and operations comes first, because it says more of this step
  */
 public record CelRulebook(Vocabulary vocabulary, List<Rule> rules) implements Rulebook {
 
@@ -19,7 +20,7 @@ public record CelRulebook(Vocabulary vocabulary, List<Rule> rules) implements Ru
   public static final String UNKNOWN_WORD = "unknown-word";
 
   public CelRulebook {
-    rules = List.copyOf(rules);
+    rules = rules.stream().sorted(Rule.NARROWEST_FIRST).toList();
   }
 
   @Override

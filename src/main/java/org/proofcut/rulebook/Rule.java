@@ -38,6 +38,12 @@ public record Rule(
     Citation because,
     String sourceSays) {
 
+  /** The rule for fewer machines first, then for fewer operations; by id where that is the same. */
+  static final Comparator<Rule> NARROWEST_FIRST =
+      Comparator.comparingInt((Rule rule) -> breadth(rule.machines))
+          .thenComparingInt(rule -> breadth(rule.operations))
+          .thenComparing(Rule::id);
+
   public Rule {
     was = List.copyOf(was);
     operations = List.copyOf(operations);
@@ -61,6 +67,11 @@ public record Rule(
     } catch (CelEvaluationException | RuntimeException e) {
       return Optional.of(couldNotCheck(step, values));
     }
+  }
+
+  /** Naming none means all. */
+  private static int breadth(List<String> scope) {
+    return scope.isEmpty() ? Integer.MAX_VALUE : scope.size();
   }
 
   private static boolean isFor(List<String> scope, StepFacts step, Fact fact) {

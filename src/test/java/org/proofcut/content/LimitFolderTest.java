@@ -1,10 +1,12 @@
 package org.proofcut.content;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
@@ -20,6 +22,8 @@ class LimitFolderTest {
 
     record SpeedBand(Length toDiameter, int turnsPerMinute) {}
   }
+
+  record ClashingLimits(Worked<Length> smallCutter) {}
 
   private static final String PASSES =
       """
@@ -68,6 +72,28 @@ class LimitFolderTest {
   }
 
   @Test
+  void limits_ofOneNumber_canStandInACondition() {
+    var limits = read(PASSES, READINGS).orThrow().rulebook().vocabulary().limits();
+
+    assertEquals(Length.of("1 mm"), limits.get("overlap").value());
+    assertEquals(4L, limits.get("readings").value());
+    assertFalse(limits.containsKey("speed_bands"));
+  }
+
+  @Test
+  void limits_ofTwoRoomsWithOneName_areRefused() {
+    var clash = READINGS.replace("readings:", "small-cutter:").replace("value: 4", "value: 5 mm");
+    var files = new TreeMap<>(ContentSource.bundled().files());
+    files.put("clash/limits/clash.yaml", clash.getBytes(StandardCharsets.UTF_8));
+    var folders = new ArrayList<>(LimitFolder.ALL);
+    folders.add(new LimitFolder("clash/limits", ClashingLimits.class));
+
+    assertEquals(
+        List.of("\"small_cutter\" is already a limit of ClashingLimits"),
+        what(ContentReader.read(new ContentSource(files), folders)));
+  }
+
+  @Test
   void limits_ofNoFolder_areAFaultOfTheProgram() {
     assertThrows(
         IllegalArgumentException.class, () -> Content.bundled().limits(SampleLimits.class));
@@ -86,7 +112,8 @@ class LimitFolderTest {
     var files = new TreeMap<>(ContentSource.bundled().files());
     files.put("sample/limits/passes.yaml", passes.getBytes(StandardCharsets.UTF_8));
     files.put("sample/limits/readings.yaml", readings.getBytes(StandardCharsets.UTF_8));
-    return ContentReader.read(
-        new ContentSource(files), List.of(new LimitFolder("sample/limits", SampleLimits.class)));
+    var folders = new ArrayList<>(LimitFolder.ALL);
+    folders.add(new LimitFolder("sample/limits", SampleLimits.class));
+    return ContentReader.read(new ContentSource(files), folders);
   }
 }

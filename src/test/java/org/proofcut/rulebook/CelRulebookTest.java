@@ -107,6 +107,32 @@ class CelRulebookTest {
     }
   }
 
+  @Test
+  void judge_equallyGrave_givesTheNarrowerRuleFirst() {
+    var wide = always("a-wide", Effect.CAUTION, SignalWord.WARNING);
+    var narrow =
+        new Rule(
+            "z-narrow",
+            List.of(),
+            List.of("dado"),
+            wide.machines(),
+            Optional.empty(),
+            wide.effect(),
+            wide.word(),
+            wide.hazard(),
+            wide.controls(),
+            List.of(),
+            List.of(),
+            wide.because(),
+            "");
+
+    assertEquals(
+        List.of("z-narrow", "a-wide"),
+        book(wide, narrow).judge(step("router-table").build()).stream()
+            .map(Finding::rule)
+            .toList());
+  }
+
   @Nested
   class Compile {
 

@@ -36,13 +36,9 @@ public record Finding(
     CAUTION
   }
 
-  /**
-   * The gravest first: stops, then by signal word, then by rule so that the order is always one.
-   */
+  /** The gravest first: stops, then by signal word. */
   public static final Comparator<Finding> GRAVEST_FIRST =
-      Comparator.comparing(Finding::effect)
-          .thenComparing(Finding::word)
-          .thenComparing(Finding::rule);
+      Comparator.comparing(Finding::effect).thenComparing(Finding::word);
 
   /** One fact or limit that a condition looked at. */
   public record Seen(String name, Object value) {}
@@ -52,10 +48,5 @@ public record Finding(
     gear = List.copyOf(gear);
     checks = List.copyOf(checks);
     seen = List.copyOf(seen);
-  }
-
-  /** Whether nothing but worn gear stands between the maker and the hazard. */
-  public boolean restsOnGearAlone() {
-    return controls.stream().allMatch(control -> control.kind() == Control.Kind.GEAR);
   }
 }

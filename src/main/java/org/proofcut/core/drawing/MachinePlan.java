@@ -1,36 +1,32 @@
 package org.proofcut.core.drawing;
 
-import org.proofcut.core.drawing.Drawing.Anchor;
-import org.proofcut.core.drawing.Drawing.Type;
 import org.proofcut.core.measure.LengthUnit;
-import org.proofcut.core.measure.display.Scale;
 import org.proofcut.core.operation.Operation;
+import org.proofcut.core.setup.Guide;
 import org.proofcut.core.setup.Setup;
 
-/** A cut as seen from above by the person at the machine. */
+/**
+ * A cut as seen from above by the person at the machine: guide, cutter, work, what turns, what moves
+ * where, and the figure that decides most.
+ */
 public final class MachinePlan {
 
   private MachinePlan() {}
 
   /**
-   * The plan of one set-up, to scale.
+   * The plan of one set-up, to scale; a long part is broken rather than shrunk.
    *
-   * @param widthPx width at which the page shows it
+   * @param operation the parts and how they lie
+   * @param setup the set-up of that operation
+   * @param unit in which figures are written
+   * @param widthPx width at which the page shows it, at least 300
    */
   public static Picture of(Operation operation, Setup setup, LengthUnit unit, int widthPx) {
-    var place = setup.settings().get(0);
-    var words =
-        operation.title()
-            + ". "
-            + place.role().words()
-            + " "
-            + Scale.caliper(unit).show(place.set().value())
-            + " "
-            + place.from()
-            + ". "
-            + setup.feed().words()
-            + ".";
-    var sheet = Drawing.of(widthPx, widthPx * 3 / 4, words);
-    return sheet.text(sheet.px(8, 40), words, Type.CAPTION, Anchor.START).picture();
+    return switch (setup.feed()) {
+      case RIGHT_TO_LEFT -> RouterTablePlan.of(operation, setup, unit, widthPx);
+      case AWAY_FROM_YOU -> RouterTablePlan.of(operation, setup, unit, widthPx);
+      case INTO_THE_BLADE -> RouterTablePlan.of(operation, setup, unit, widthPx);
+      case ALONG_THE_TRACK -> RouterTablePlan.of(operation, setup, unit, widthPx);
+    };
   }
 }

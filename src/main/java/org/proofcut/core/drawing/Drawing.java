@@ -63,6 +63,10 @@ public final class Drawing {
 
   /** Sizes of type. Nothing smaller is drawn; on a phone's width each is a little smaller. */
   public enum Type {
+    /** Words of a plan: read at arm's length on every screen. */
+    NOTE(24, 24, "400"),
+    /** Words of a plan that matter most. */
+    STRESS(24, 24, "700"),
     CAPTION(24, 18, "400"),
     LABEL(28, 20, "700"),
     FIGURE(34, 26, "700");
@@ -131,7 +135,7 @@ public final class Drawing {
   private static final long ARROWS_INSIDE = 44_000;
 
   private final int width;
-  private final int height;
+  private int height;
   private final String words;
   private final Svg shapes = new Svg();
   private final Svg texts = new Svg();
@@ -154,6 +158,12 @@ public final class Drawing {
    */
   public static Drawing of(int widthPixels, int heightPixels, String words) {
     return new Drawing(widthPixels, heightPixels, words);
+  }
+
+  /** Ends the sheet below this, where how much it holds is known only at the end. */
+  Drawing endingAt(long heightPixels) {
+    height = Math.toIntExact(heightPixels);
+    return this;
   }
 
   /**
@@ -269,10 +279,8 @@ public final class Drawing {
    * @throws IllegalArgumentException if the points lie aslant
    */
   public Drawing dimension(Point from, Point to, String figure) {
+    span(from, to);
     boolean level = from.yThousandths == to.yThousandths;
-    if (!level && from.xThousandths != to.xThousandths) {
-      throw new IllegalArgumentException("a dimension is level or upright");
-    }
     boolean forward =
         level ? from.xThousandths <= to.xThousandths : from.yThousandths <= to.yThousandths;
     var low = forward ? from : to;
@@ -280,16 +288,6 @@ public final class Drawing {
     long span = level ? high.xThousandths - low.xThousandths : high.yThousandths - low.yThousandths;
     long half = pixels(Type.FIGURE) / 2;
     boolean inside = span >= ARROWS_INSIDE;
-    if (inside) {
-      line(Line.PLAIN, low, high);
-      head(low, level ? 180 : 270, 15);
-      head(high, level ? 0 : 90, 15);
-    } else {
-      line(Line.PLAIN, level ? low.left(30) : low.up(30), low);
-      line(Line.PLAIN, high, level ? high.right(30) : high.down(30));
-      head(low, level ? 0 : 90, 15);
-      head(high, level ? 180 : 270, 15);
-    }
     var middle =
         new Point(
             (low.xThousandths + high.xThousandths) / 2, (low.yThousandths + high.yThousandths) / 2);
@@ -306,6 +304,30 @@ public final class Drawing {
     }
     return text(
         forward ? middle.up(10) : middle.down(2 * half + 2), figure, Type.FIGURE, Anchor.MIDDLE);
+  }
+
+  /** The lines of a dimension, where its figure stands elsewhere. */
+  Drawing span(Point from, Point to) {
+    boolean level = from.yThousandths == to.yThousandths;
+    if (!level && from.xThousandths != to.xThousandths) {
+      throw new IllegalArgumentException("a dimension is level or upright");
+    }
+    boolean forward =
+        level ? from.xThousandths <= to.xThousandths : from.yThousandths <= to.yThousandths;
+    var low = forward ? from : to;
+    var high = forward ? to : from;
+    long span = level ? high.xThousandths - low.xThousandths : high.yThousandths - low.yThousandths;
+    if (span >= ARROWS_INSIDE) {
+      line(Line.PLAIN, low, high);
+      head(low, level ? 180 : 270, 15);
+      head(high, level ? 0 : 90, 15);
+    } else {
+      line(Line.PLAIN, level ? low.left(30) : low.up(30), low);
+      line(Line.PLAIN, high, level ? high.right(30) : high.down(30));
+      head(low, level ? 0 : 90, 15);
+      head(high, level ? 180 : 270, 15);
+    }
+    return this;
   }
 
   /** The way the work or the machine is fed: a heavy arrow, level or upright. */
@@ -392,7 +414,7 @@ public final class Drawing {
 
   /** A generous guess at how wide words are set, in pixels. */
   public long widthOf(String words, Type type) {
-    long perCent = type == Type.CAPTION ? 50 : 55;
+    long perCent = type.weight.equals("400") ? 50 : 55;
     return words.codePointCount(0, words.length()) * pixels(type) * perCent / 100;
   }
 
@@ -406,7 +428,8 @@ public final class Drawing {
     return new Picture(svg.toString(), words);
   }
 
-  private long pixels(Type type) {
+  /** How large it is set, in pixels. */
+  long pixels(Type type) {
     return width < NARROW ? type.narrow : type.wide;
   }
 
@@ -467,7 +490,8 @@ public final class Drawing {
     return d.isEmpty() ? "M0 0" : d.toString();
   }
 
-  private List<String> broken(String words, Type type, long room) {
+  /** The words in lines of at most this many pixels; a single word may be wider. */
+  List<String> broken(String words, Type type, long room) {
     var lines = new ArrayList<String>();
     var line = "";
     for (var word : words.split(" ")) {

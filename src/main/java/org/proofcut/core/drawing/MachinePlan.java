@@ -1,0 +1,32 @@
+package org.proofcut.core.drawing;
+
+import org.proofcut.core.measure.LengthUnit;
+import org.proofcut.core.operation.Operation;
+import org.proofcut.core.setup.Guide;
+import org.proofcut.core.setup.Setup;
+
+/**
+ * A cut as seen from above by the person at the machine: guide, cutter, work, what turns, what moves
+ * where, and the figure that decides most.
+ */
+public final class MachinePlan {
+
+  private MachinePlan() {}
+
+  /**
+   * The plan of one set-up, to scale; a long part is broken rather than shrunk.
+   *
+   * @param operation the parts and how they lie
+   * @param setup the set-up of that operation
+   * @param unit in which figures are written
+   * @param widthPx width at which the page shows it, at least 300
+   */
+  public static Picture of(Operation operation, Setup setup, LengthUnit unit, int widthPx) {
+    return switch (setup.feed()) {
+      case RIGHT_TO_LEFT -> RouterTablePlan.of(operation, setup, unit, widthPx);
+      case AWAY_FROM_YOU -> RouterTablePlan.of(operation, setup, unit, widthPx);
+      case INTO_THE_BLADE -> RouterTablePlan.of(operation, setup, unit, widthPx);
+      case ALONG_THE_TRACK -> RouterTablePlan.of(operation, setup, unit, widthPx);
+    };
+  }
+}

@@ -2,12 +2,11 @@ package org.proofcut.core.drawing;
 
 import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.operation.Operation;
-import org.proofcut.core.setup.Guide;
 import org.proofcut.core.setup.Setup;
 
 /**
- * A cut as seen from above by the person at the machine: guide, cutter, work, what turns, what moves
- * where, and the figure that decides most.
+ * A cut as seen from above by the person at the machine: guide, cutter, work, what turns, what
+ * moves where, and the figure that decides most.
  */
 public final class MachinePlan {
 

@@ -264,7 +264,9 @@ final class RouterTablePlan {
     var to = at(cutter, edge);
     long line = 22_000;
     plan.line(
-        Line.THIN, new Point(8_000, face.yThousandths()), new Point(left * 1000, face.yThousandths()));
+        Line.THIN,
+        new Point(8_000, face.yThousandths()),
+        new Point(left * 1000, face.yThousandths()));
     plan.line(Line.THIN, new Point(8_000, to.yThousandths()), to);
     var from = new Point(line, face.yThousandths());
     var end = new Point(line, to.yThousandths());
@@ -280,7 +282,11 @@ final class RouterTablePlan {
     long from = x(Length.ZERO) + 10;
     long to =
         (along.isBroken()
-                ? sheet.drawing().at(pixel.times(OUTFEED).plus(along.breaks().get(0)), Length.ZERO).xThousandths() / 1000
+                ? sheet
+                        .drawing()
+                        .at(pixel.times(OUTFEED).plus(along.breaks().get(0)), Length.ZERO)
+                        .xThousandths()
+                    / 1000
                 : x(workLength()))
             - 12;
     long round = turning() + 14;
@@ -322,7 +328,8 @@ final class RouterTablePlan {
 
   private java.util.List<String> notes() {
     var notes = new ArrayList<>(words.notes());
-    notes.add("White: cut. Dashed: still to cut. It is cut from below, and drawn as if seen through.");
+    notes.add(
+        "White: cut. Dashed: still to cut. It is cut from below, and drawn as if seen through.");
     notes.add(
         "To scale but for what the zigzag lines leave out; fence"
             + (words.backed() ? ", scrap" : "")

@@ -9,7 +9,13 @@ import org.proofcut.core.safety.Check.Pause;
 
 /** What state the machine should be in while the work is put down. */
 record HoldView(
-    String job, String jobName, int number, int total, String title, List<String> state, String where) {
+    String job,
+    String jobName,
+    int number,
+    int total,
+    String title,
+    List<String> state,
+    String where) {
 
   static HoldView of(Work work, SheetProgress progress) {
     var sheet = progress.sheet();

@@ -203,9 +203,7 @@ final class NowViews {
         verdicts,
         off ? "Changed as told. New scrap is cut" : null,
         carrier.with(new Carried("act", "correct")),
-        List.of(dropped(), override(), disturbed()).stream()
-            .flatMap(Optional::stream)
-            .toList(),
+        List.of(dropped(), override(), disturbed()).stream().flatMap(Optional::stream).toList(),
         null);
   }
 
@@ -218,7 +216,9 @@ final class NowViews {
             + " still where it was proven?",
         List.of(),
         question(
-            "The " + Verdicts.lower(first.role().words()) + " was proven at "
+            "The "
+                + Verdicts.lower(first.role().words())
+                + " was proven at "
                 + shows.figure(first).text(),
             Shows.readBack(first.role()),
             capitalFrom(first) + ". Another reading than before loses the proof.",
@@ -257,7 +257,8 @@ final class NowViews {
 
   private String entering(Measure measure) {
     return measure.dimension() == Measure.Dimension.WIDTH
-        ? sheet.operation()
+        ? sheet
+            .operation()
             .entering()
             .map(
                 ends ->
@@ -385,8 +386,7 @@ final class NowViews {
   }
 
   private static Now says(String heading, String words) {
-    return new Now(
-        heading, words, List.of(), null, List.of(), null, List.of(), List.of(), null);
+    return new Now(heading, words, List.of(), null, List.of(), null, List.of(), List.of(), null);
   }
 
   private Question question(
@@ -411,8 +411,7 @@ final class NowViews {
   }
 
   private static Problem at(String field, Problem problem) {
-    return new Problem(
-        field, problem.what(), problem.allowed(), problem.doThis(), problem.force());
+    return new Problem(field, problem.what(), problem.allowed(), problem.doThis(), problem.force());
   }
 
   private String action() {

@@ -108,5 +108,4 @@ record SheetList(
                                 + piece.purpose()))
         .toList();
   }
-
 }

@@ -140,8 +140,7 @@ public class SheetPages {
   public Response trouble(@QueryParam("back") String back) {
     boolean safe = back != null && back.matches("/jobs/[A-Za-z0-9-]+/sheets/[0-9]+");
     return page(
-        Templates.trouble(
-            List.copyOf(house.content().trouble().values()), safe ? back : "/"),
+        Templates.trouble(List.copyOf(house.content().trouble().values()), safe ? back : "/"),
         200,
         Optional.empty());
   }
@@ -208,8 +207,7 @@ public class SheetPages {
         job,
         form,
         device,
-        new Act.ReadingTaken(
-            Integer.parseInt(form.get("attempt")), dimension.get(), found.get()));
+        new Act.ReadingTaken(Integer.parseInt(form.get("attempt")), dimension.get(), found.get()));
   }
 
   /** The readings of every measure of this proof cut go, each by an act of its own. */
@@ -241,8 +239,7 @@ public class SheetPages {
     var entry = form.get("entry").isBlank() ? WorkBench.newEntryId() : form.get("entry");
     return bench.act(
         job,
-        new WorkBench.Sent(
-            entry, device, form.get("operation"), form.get("fingerprint"), act));
+        new WorkBench.Sent(entry, device, form.get("operation"), form.get("fingerprint"), act));
   }
 
   private static Optional<Length> length(String text, Shows shows) {
@@ -267,12 +264,10 @@ public class SheetPages {
 
   // ---- pages ---------------------------------------------------------------------------------
 
-  private Response show(
-      Work work, SheetProgress progress, Typed typed, int status, String tablet) {
+  private Response show(Work work, SheetProgress progress, Typed typed, int status, String tablet) {
     var problems = new ArrayList<>(work.problems());
     var view =
-        new SheetViews(house.content(), work, progress, shows(work), typed, clock.instant())
-            .view();
+        new SheetViews(house.content(), work, progress, shows(work), typed, clock.instant()).view();
     if (problems.isEmpty()) {
       return page(Templates.sheet(view), status, Optional.ofNullable(tablet));
     }
@@ -307,7 +302,8 @@ public class SheetPages {
 
   private static Response page(
       TemplateInstance template, int status, Optional<String> knownTablet) {
-    var answer = Response.status(status).entity(template).type(MediaType.TEXT_HTML + ";charset=UTF-8");
+    var answer =
+        Response.status(status).entity(template).type(MediaType.TEXT_HTML + ";charset=UTF-8");
     if (knownTablet.isEmpty()) {
       answer.cookie(
           new NewCookie.Builder("tablet")
@@ -342,5 +338,4 @@ public class SheetPages {
       return get("found").isEmpty() ? get("reason") : get("found");
     }
   }
-
 }

@@ -59,12 +59,7 @@ record SheetView(
   record ProofPieceView(String text) {}
 
   record CautionView(
-      SignalWord word,
-      String hazard,
-      List<String> actions,
-      String source,
-      String why,
-      Sign sign) {}
+      SignalWord word, String hazard, List<String> actions, String source, String why, Sign sign) {}
 
   record GearView(
       Sign sign,

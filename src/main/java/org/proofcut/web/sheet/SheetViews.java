@@ -18,8 +18,8 @@ import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.fit.FitLimits;
 import org.proofcut.core.operation.PartCut;
 import org.proofcut.core.plan.OperationSheet;
-import org.proofcut.core.run.Stage;
 import org.proofcut.core.run.SheetProgress;
+import org.proofcut.core.run.Stage;
 import org.proofcut.core.safety.Check.Pause;
 import org.proofcut.core.safety.Control;
 import org.proofcut.core.safety.Finding;
@@ -64,7 +64,7 @@ final class SheetViews {
 
   SheetView view() {
     var setup = progress.setup();
-    var wording = content.operations().get(sheet.operation().kind().id());
+    var wording = content.wording().operations().get(sheet.operation().kind().id());
     var machine = setup.map(one -> one.machine().kind()).orElse("none");
     var cautions = sheet.findings().stream().map(this::caution).toList();
     int inFull = Math.min(IN_FULL, cautions.size());
@@ -87,7 +87,7 @@ final class SheetViews {
         setup.map(one -> one.feed().words()).orElse(null),
         setup.map(one -> one.feed().why()).orElse(null),
         wording.holdOn(machine),
-        Optional.ofNullable(content.cutterChanges().get(machine))
+        Optional.ofNullable(content.wording().cutterChanges().get(machine))
             .map(change -> change.steps())
             .orElse(List.of()),
         refused(),
@@ -129,7 +129,8 @@ final class SheetViews {
         new FactView(
             "speed step",
             speed.step().mark(),
-            String.format(Locale.ROOT, "%,d/min, rim %s", speed.step().perMinute(), speed.rim().value())));
+            String.format(
+                Locale.ROOT, "%,d/min, rim %s", speed.step().perMinute(), speed.rim().value())));
     facts.add(new FactView("passes", Integer.toString(setup.passes().size()), null));
     facts.add(new FactView("guided by", setup.guide().words(), null));
     return facts;
@@ -142,8 +143,7 @@ final class SheetViews {
   }
 
   private String pass(Pass pass, Setup setup) {
-    var strip =
-        setup.usesStrip() ? (pass.stripOn() ? "strip in, " : "strip out, ") : "";
+    var strip = setup.usesStrip() ? (pass.stripOn() ? "strip in, " : "strip out, ") : "";
     var meets =
         switch (pass.engages()) {
           case BOTH_SIDES -> "full width, held to the guide";
@@ -166,7 +166,8 @@ final class SheetViews {
   }
 
   private List<String> refused() {
-    return sheet.operation()
+    return sheet
+        .operation()
         .choice()
         .map(
             choice ->
@@ -203,9 +204,9 @@ final class SheetViews {
         finding.word(),
         finding.hazard(),
         actions,
-        finding.says().isEmpty()
+        finding.sourceSays().isEmpty()
             ? finding.because().text()
-            : finding.says() + " (" + finding.because().text() + ")",
+            : finding.sourceSays() + " (" + finding.because().text() + ")",
         "Rule " + finding.rule() + (seen.isEmpty() ? "" : ": " + String.join(", ", seen)),
         Sign.GENERAL_WARNING);
   }
@@ -229,7 +230,7 @@ final class SheetViews {
     var name =
         gear.on()
             ? capital(gear.name())
-            : capital(content.gear().get(gear.kind()).name()) + " off";
+            : capital(content.wording().gear().get(gear.kind()).name()) + " off";
     var place =
         gear.on() && !gear.atHand()
             ? "none in the shop"
@@ -266,7 +267,7 @@ final class SheetViews {
   }
 
   private Sign sign(Item.Gear gear) {
-    var kind = content.gear().get(gear.kind());
+    var kind = content.wording().gear().get(gear.kind());
     var number = gear.on() ? kind.sign() : kind.offSign().orElse("");
     return Arrays.stream(Sign.values())
         .filter(sign -> !number.isEmpty() && sign.see().equals(number))
@@ -346,9 +347,7 @@ final class SheetViews {
             ? "just now"
             : minutes < 120
                 ? minutes + (minutes == 1 ? " minute ago" : " minutes ago")
-                : away.toHours() < 48
-                    ? away.toHours() + " hours ago"
-                    : away.toDays() + " days ago";
+                : away.toHours() < 48 ? away.toHours() + " hours ago" : away.toDays() + " days ago";
     var again =
         progress.askedAgain().isEmpty() ? "" : " What fades in the meantime is asked again.";
     return (progress.held() ? "You put the work down " : "You stopped ") + when + "." + again;
@@ -377,8 +376,7 @@ final class SheetViews {
   }
 
   /** What was typed and why it was refused, to be shown again. */
-  record Typed(
-      String act, String item, String text, Optional<Problem> problem) {
+  record Typed(String act, String item, String text, Optional<Problem> problem) {
 
     static final Typed NOTHING = new Typed("", "", "", Optional.empty());
 

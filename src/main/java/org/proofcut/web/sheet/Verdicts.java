@@ -61,10 +61,7 @@ final class Verdicts {
     var loosest = Tightness.of(room.most(), fit);
     return tightest == loosest
         ? tightest.words()
-        : "the thickest part is "
-            + asState(tightest)
-            + ", the thinnest is "
-            + asState(loosest);
+        : "the thickest part is " + asState(tightest) + ", the thinnest is " + asState(loosest);
   }
 
   private static String asState(Tightness tightness) {
@@ -120,7 +117,13 @@ final class Verdicts {
     var accepted = verdict.measure().accepted();
     var small = smallWord(verdict.measure().dimension());
     return new FitBar(
-            accepted.least(), accepted.most(), ends.least(), ends.most(), small[0], "right", small[1])
+            accepted.least(),
+            accepted.most(),
+            ends.least(),
+            ends.most(),
+            small[0],
+            "right",
+            small[1])
         .drawn(shows.caliper());
   }
 
@@ -139,8 +142,7 @@ final class Verdicts {
   }
 
   private static Band room(Band slot, Band entering) {
-    return new Band(
-        slot.least().minus(entering.most()), slot.most().minus(entering.least()));
+    return new Band(slot.least().minus(entering.most()), slot.most().minus(entering.least()));
   }
 
   static String lower(String words) {

@@ -2,8 +2,10 @@ package org.proofcut.core.drawing;
 
 import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.operation.Operation;
+import org.proofcut.core.setup.Guide;
 import org.proofcut.core.setup.Setup;
 import org.proofcut.core.shop.HandRouter;
+import org.proofcut.core.shop.SawBlade;
 
 /**
  * A cut as seen from above by the person at the machine: guide, cutter, work, what turns, what moves
@@ -22,6 +24,11 @@ public final class MachinePlan {
    * @param widthPx width at which the page shows it, at least 300
    */
   public static Picture of(Operation operation, Setup setup, LengthUnit unit, int widthPx) {
+    if (setup.cutter() instanceof SawBlade blade) {
+      return setup.guide() == Guide.TRACK
+          ? TrackPlan.of(operation, setup, blade, unit, widthPx)
+          : SawPlan.of(operation, setup, blade, unit, widthPx);
+    }
     if (setup.machine() instanceof HandRouter router) {
       return HandRouterPlan.of(operation, setup, router, unit, widthPx);
     }

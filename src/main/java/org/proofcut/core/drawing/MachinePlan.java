@@ -2,11 +2,14 @@ package org.proofcut.core.drawing;
 
 import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.operation.Operation;
+import org.proofcut.core.setup.Guide;
 import org.proofcut.core.setup.Setup;
+import org.proofcut.core.shop.HandRouter;
+import org.proofcut.core.shop.SawBlade;
 
 /**
- * A cut as seen from above by the person at the machine: guide, cutter, work, what turns, what
- * moves where, and the figure that decides most.
+ * A cut as seen from above by the person at the machine: guide, cutter, work, what turns, what moves
+ * where, and the figure that decides most.
  */
 public final class MachinePlan {
 
@@ -21,11 +24,14 @@ public final class MachinePlan {
    * @param widthPx width at which the page shows it, at least 300
    */
   public static Picture of(Operation operation, Setup setup, LengthUnit unit, int widthPx) {
-    return switch (setup.feed()) {
-      case RIGHT_TO_LEFT -> RouterTablePlan.of(operation, setup, unit, widthPx);
-      case AWAY_FROM_YOU -> RouterTablePlan.of(operation, setup, unit, widthPx);
-      case INTO_THE_BLADE -> RouterTablePlan.of(operation, setup, unit, widthPx);
-      case ALONG_THE_TRACK -> RouterTablePlan.of(operation, setup, unit, widthPx);
-    };
+    if (setup.cutter() instanceof SawBlade blade) {
+      return setup.guide() == Guide.TRACK
+          ? TrackPlan.of(operation, setup, blade, unit, widthPx)
+          : SawPlan.of(operation, setup, blade, unit, widthPx);
+    }
+    if (setup.machine() instanceof HandRouter router) {
+      return HandRouterPlan.of(operation, setup, router, unit, widthPx);
+    }
+    return RouterTablePlan.of(operation, setup, unit, widthPx);
   }
 }

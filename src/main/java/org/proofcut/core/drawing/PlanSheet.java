@@ -212,11 +212,11 @@ final class PlanSheet {
     var points = new ArrayList<Point>();
     points.add(level ? drawing.px(from, at) : drawing.px(at, from));
     long middle = (from + to) / 2;
-    int side = 1;
-    for (long along = middle - 18; along <= middle + 18; along += 12) {
-      long off = at + side * 8L;
+    for (int tooth = -2; tooth <= 2; tooth++) {
+      long along = middle + tooth * 10L;
+      // Straight up to the teeth, one to each side, straight on.
+      long off = at + (tooth == -1 ? 9 : tooth == 1 ? -9 : 0);
       points.add(level ? drawing.px(along, off) : drawing.px(off, along));
-      side = -side;
     }
     points.add(level ? drawing.px(to, at) : drawing.px(at, to));
     return points;

@@ -1,6 +1,7 @@
 package org.proofcut.core.drawing;
 
 import java.util.ArrayList;
+import java.util.List;
 import org.proofcut.core.drawing.Drawing.Anchor;
 import org.proofcut.core.drawing.Drawing.Fill;
 import org.proofcut.core.drawing.Drawing.Line;
@@ -102,11 +103,12 @@ final class RouterTablePlan {
     breaks();
     cutter(plan);
     dimension(plan);
+    sheet.note(setup.feed().words() + ".");
     labels();
     long y = sheet.bottom() + 34;
     plan.feed(plan.px(sheet.width() - 30, y), plan.px(left + OUTFEED, y));
     sheet.lower(62);
-    notes().forEach(sheet::note);
+    notes().stream().skip(1).forEach(sheet::note);
     return sheet.picture();
   }
 
@@ -132,7 +134,7 @@ final class RouterTablePlan {
     away =
         Stretch.of(
             gap,
-            new Band(Length.ZERO, pixel.times(sheet.narrow() ? 140 : 84).min(below)),
+            new Band(Length.ZERO, pixel.times(sheet.narrow() ? 164 : 110).min(below)),
             new Band(first.least().minus(pixel.times(48)).max(Length.ZERO), below));
     fenceHigh = Math.max(46, pixels(first.least().min(Length.ZERO).abs()) + 18);
     sheet.field(pixel, left, fenceHigh, 8, pixels(away.extent()) + 6);
@@ -194,10 +196,13 @@ final class RouterTablePlan {
         Fill.SHEET,
         Line.PLAIN);
     long lines = face - fenceHigh + (fenceHigh - 30) / 2;
-    sheet.plate(
-        new Column(x(cutter) + half + 10, sheet.width() - 16L, lines, face, Anchor.START),
-        "fence",
-        Type.NOTE);
+    var beside = new Column(x(cutter) + half + 10, headEnd(), lines, face, Anchor.START);
+    if (!sheet.plate(beside, "fence", Type.NOTE)) {
+      sheet.plate(
+          new Column(left + 8, x(cutter) - half - 10, lines, face, Anchor.START),
+          "fence",
+          Type.NOTE);
+    }
     if (strip.isPositive()) {
       plan.box(
           plan.px(left, face),
@@ -264,9 +269,7 @@ final class RouterTablePlan {
     var to = at(cutter, edge);
     long line = 22_000;
     plan.line(
-        Line.THIN,
-        new Point(8_000, face.yThousandths()),
-        new Point(left * 1000, face.yThousandths()));
+        Line.THIN, new Point(8_000, face.yThousandths()), new Point(left * 1000, face.yThousandths()));
     plan.line(Line.THIN, new Point(8_000, to.yThousandths()), to);
     var from = new Point(line, face.yThousandths());
     var end = new Point(line, to.yThousandths());
@@ -278,17 +281,20 @@ final class RouterTablePlan {
     }
   }
 
+  /** Where words beside the leading edge have to end: before the break, or with the work. */
+  private long headEnd() {
+    return along.breaks().stream()
+            .findFirst()
+            .map(place -> sheet.drawing().at(pixel.times(OUTFEED).plus(place), Length.ZERO))
+            .orElse(at(workLength(), Length.ZERO))
+            .left(12)
+            .xThousandths()
+        / 1000;
+  }
+
   private void labels() {
     long from = x(Length.ZERO) + 10;
-    long to =
-        (along.isBroken()
-                ? sheet
-                        .drawing()
-                        .at(pixel.times(OUTFEED).plus(along.breaks().get(0)), Length.ZERO)
-                        .xThousandths()
-                    / 1000
-                : x(workLength()))
-            - 12;
+    long to = headEnd();
     long round = turning() + 14;
     long near = y(first.least());
     long far = y(lastWall);
@@ -322,14 +328,17 @@ final class RouterTablePlan {
     sheet.sayOrNote(below, words.face(), Type.NOTE);
     if (words.backed()) {
       long tail = x(workLength()) - 6;
-      sheet.say(new Column(tail - 66, tail, under, under + 31, Anchor.END), "scrap", Type.NOTE);
+      long room = along.isBroken() ? headEnd() + 12 + GAP + 12 : from;
+      sheet.say(new Column(room, tail, under, under + 31, Anchor.END), "scrap", Type.NOTE);
     }
   }
 
-  private java.util.List<String> notes() {
+  private List<String> notes() {
     var notes = new ArrayList<>(words.notes());
     notes.add(
-        "White: cut. Dashed: still to cut. It is cut from below, and drawn as if seen through.");
+        "White: cut. Dashed: still to cut"
+            + (lastWall.isGreaterThan(first.most()) ? ", with pass 2 at the far side" : "")
+            + ". The cut is underneath, drawn as if seen through.");
     notes.add(
         "To scale but for what the zigzag lines leave out; fence"
             + (words.backed() ? ", scrap" : "")

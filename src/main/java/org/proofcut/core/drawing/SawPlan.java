@@ -1,0 +1,328 @@
+package org.proofcut.core.drawing;
+
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.List;
+import org.proofcut.core.drawing.Drawing.Anchor;
+import org.proofcut.core.drawing.Drawing.Fill;
+import org.proofcut.core.drawing.Drawing.Line;
+import org.proofcut.core.drawing.Drawing.Point;
+import org.proofcut.core.drawing.Drawing.Type;
+import org.proofcut.core.drawing.PlanSheet.Column;
+import org.proofcut.core.measure.Band;
+import org.proofcut.core.measure.Length;
+import org.proofcut.core.measure.LengthUnit;
+import org.proofcut.core.measure.Rounding;
+import org.proofcut.core.operation.Operation;
+import org.proofcut.core.setup.Guide;
+import org.proofcut.core.setup.Setting;
+import org.proofcut.core.setup.Setup;
+import org.proofcut.core.shop.SawBlade;
+
+/**
+ * A table saw from above: a rip along the fence, which stands on the right, or a crosscut on the
+ * sled with its stop on the left. Lengths across count from the fence or stop to the blade, along
+ * from the edge of the work that is nearest to the person.
+ */
+final class SawPlan {
+
+  private static final int GAP = 18;
+  private static final int FEED_LANE = 62;
+  private static final int GUIDE = 84;
+  private static final int WASTE = 62;
+  private static final int STAND = 64;
+
+  private final Setup setup;
+  private final PlanWords words;
+  private final PlanSheet sheet;
+  private final boolean sled;
+  private final String figure;
+  private final Length size;
+  private final Length kerf;
+  private final Length exposed;
+  private final Length depth;
+  private final Length pixel;
+
+  /** Along the cut, where the front of the blade stands. */
+  private final Length front;
+
+  private Stretch across;
+  private Stretch along;
+
+  private SawPlan(Operation operation, Setup setup, SawBlade blade, LengthUnit unit, int width) {
+    this.setup = setup;
+    this.words = new PlanWords(operation, setup, unit);
+    this.sled = setup.guide() == Guide.SLED;
+    this.figure = words.figure(setup.settings().get(0));
+    this.size = setup.settings().get(0).set().value();
+    this.kerf = blade.kerf();
+    var height = setup.setting(Setting.Role.HEIGHT).orElseThrow().set().value();
+    this.exposed = exposed(blade.diameter(), height);
+    this.sheet = new PlanSheet(width, words.all(layout(), notes()));
+    this.pixel = new Length(Math.max(1, exposed.picometres() / (sheet.narrow() ? 170 : 190)));
+    // On the sled the work reaches across the blade; along the fence it comes from far in front.
+    var work = setup.asked().work();
+    this.depth = sled ? work.acrossGuide().most() : work.alongGuide().most();
+    this.front = depth.minus(sled ? pixel.times(80).min(depth.half()) : exposed.plus(pixel.times(96)));
+  }
+
+  static Picture of(
+      Operation operation, Setup setup, SawBlade blade, LengthUnit unit, int width) {
+    return new SawPlan(operation, setup, blade, unit, width).drawn();
+  }
+
+  /** How long the blade stands out of the table: 2·√(2Rh − h²), the root rounded down. */
+  static Length exposed(Length diameter, Length height) {
+    var h = BigInteger.valueOf(height.picometres());
+    var square = BigInteger.valueOf(diameter.picometres()).multiply(h).subtract(h.multiply(h));
+    return new Length(square.max(BigInteger.ONE).sqrt().longValueExact()).times(2);
+  }
+
+  private Picture drawn() {
+    sheet.head("From above; you stand at the bottom, left of the blade's line.");
+    long room = sheet.width() - FEED_LANE - 8L - (sled ? 24 : GUIDE);
+    long kept = room - WASTE - pixels(kerf);
+    long byGuide = Math.min(kept / 3, 130);
+    var gap = pixel.times(GAP);
+    across =
+        Stretch.of(
+            gap,
+            new Band(Length.ZERO, pixel.times(byGuide).min(size)),
+            new Band(
+                size.minus(pixel.times(kept - byGuide - GAP)).max(Length.ZERO),
+                size.plus(kerf).plus(pixel.times(WASTE))));
+    // From the front of the blade down to where words, figure and the near end have room.
+    var piece = front.minus(pixel.times(150)).max(Length.ZERO);
+    var top = depth.max(front.plus(exposed)).plus(pixel.times(sled ? 34 : 30));
+    along =
+        sled
+            ? Stretch.of(gap, new Band(Length.ZERO, pixel.times(24).min(depth)), new Band(piece, top))
+            : Stretch.of(gap, new Band(piece, top));
+    sheet.field(
+        pixel, FEED_LANE + (sled ? 24 : 0), 6, 8, pixels(along.extent()) + nearRoom());
+    var plan = sheet.drawing();
+    keepClear(plan);
+    guide(plan);
+    work(plan);
+    breaks();
+    blade(plan);
+    sheet.note(setup.feed().words() + ".");
+    dimension(plan);
+    plan.feed(
+        plan.px(FEED_LANE / 2 - 4, sheet.bottom() - 30), plan.px(FEED_LANE / 2 - 4, sheet.top() + 60));
+    labels();
+    notes().stream().skip(1).forEach(sheet::note);
+    return sheet.picture();
+  }
+
+  private long nearRoom() {
+    return (sled ? 46 : 0) + STAND;
+  }
+
+  private long pixels(Length of) {
+    return of.dividedBy(pixel, Rounding.UP);
+  }
+
+  /** A place so far from fence or stop, and so far away from the near edge of the work. */
+  private Point at(Length fromGuide, Length away) {
+    var right = across.at(fromGuide);
+    return sheet
+        .drawing()
+        .at(sled ? right : across.extent().minus(right), along.extent().minus(along.at(away)));
+  }
+
+  private long x(Length fromGuide) {
+    return at(fromGuide, depth).xThousandths() / 1000;
+  }
+
+  private long y(Length away) {
+    return at(Length.ZERO, away).yThousandths() / 1000;
+  }
+
+  private Length shownFrom() {
+    return sled ? Length.ZERO : front.minus(pixel.times(150)).max(Length.ZERO);
+  }
+
+  private Length farEnd() {
+    return size.plus(kerf).plus(pixel.times(WASTE));
+  }
+
+  /** In line with the blade, before the work and behind it. */
+  private void keepClear(Drawing plan) {
+    var one = at(size, depth).xThousandths() / 1000;
+    var other = at(size.plus(kerf), depth).xThousandths() / 1000;
+    long middle = (one + other) / 2;
+    plan.box(
+        plan.px(middle - 26, sheet.top()), plan.px(middle + 26, sheet.bottom()), Fill.WASTE, Line.DASHED);
+  }
+
+  private void guide(Drawing plan) {
+    if (sled) {
+      long near = y(Length.ZERO);
+      plan.box(
+          plan.px(FEED_LANE, y(depth.max(front.plus(exposed))) - 22),
+          plan.px(sheet.width() - 8L, near + 40),
+          Fill.NONE,
+          Line.PLAIN);
+      plan.box(plan.px(FEED_LANE, near), plan.px(sheet.width() - 8L, near + 40), Fill.MACHINE, Line.PLAIN);
+      plan.box(plan.px(FEED_LANE + 2, near - 26), plan.px(x(Length.ZERO), near), Fill.MACHINE, Line.PLAIN);
+    } else {
+      plan.box(
+          plan.px(x(Length.ZERO), sheet.top() + 6),
+          plan.px(x(Length.ZERO) + GUIDE - 8L, sheet.bottom() - 16),
+          Fill.MACHINE,
+          Line.PLAIN);
+    }
+  }
+
+  private void work(Drawing plan) {
+    var from = shownFrom();
+    var wasteFrom = size.plus(kerf);
+    plan.box(at(Length.ZERO, from), at(size, depth), Fill.WOOD, Line.PLAIN);
+    plan.box(at(wasteFrom, front), at(farEnd(), depth), Fill.WASTE, Line.PLAIN);
+    plan.box(at(size, from), at(farEnd(), front), Fill.SHEET, Line.NONE);
+    plan.box(at(wasteFrom, from), at(farEnd(), depth), Fill.WASTE, Line.PLAIN);
+    plan.box(at(size, from), at(wasteFrom, front), Fill.WOOD, Line.NONE);
+    plan.line(Line.DASHED, at(size, from), at(size, front));
+    plan.line(Line.DASHED, at(wasteFrom, from), at(wasteFrom, front));
+    plan.box(at(size, front), at(wasteFrom, depth), Fill.SHEET, Line.THIN);
+    sheet.goesOnBeside(y(depth) - 6, y(from) + 6, at(farEnd(), from), sled);
+  }
+
+  private void breaks() {
+    var plan = sheet.drawing();
+    for (var place : across.breaks()) {
+      var from =
+          sled
+              ? plan.at(place, Length.ZERO)
+              : plan.at(across.extent().minus(place), Length.ZERO).left(GAP);
+      sheet.breakDown(y(depth) - 6, y(shownFrom()) + (sled ? 46 : 6), from, GAP);
+    }
+    for (var place : along.breaks()) {
+      var from = plan.at(Length.ZERO, along.extent().minus(place)).up(GAP);
+      sheet.breakAcross(FEED_LANE - 4, sheet.width() - 4L, from, GAP);
+    }
+    if (!sled && shownFrom().isPositive()) {
+      long left = Math.min(x(farEnd()), x(Length.ZERO)) - 6;
+      sheet.goesOnBelow(left, x(Length.ZERO), at(Length.ZERO, shownFrom()));
+    }
+  }
+
+  private void blade(Drawing plan) {
+    var wasteFrom = size.plus(kerf);
+    var back = front.plus(exposed);
+    plan.box(at(size, front), at(wasteFrom, back), Fill.INK, Line.NONE);
+    // The riving knife: thinner than the kerf, close behind the blade.
+    var thin = new Length(kerf.picometres() / 8);
+    var knife = back.plus(pixel.times(4));
+    plan.box(
+        at(size.plus(thin), knife),
+        at(wasteFrom.minus(thin), knife.plus(pixel.times(34))),
+        Fill.SHEET,
+        Line.PLAIN);
+    var one = at(size, front).down(12);
+    var other = at(wasteFrom, knife.plus(pixel.times(36)));
+    long left = Math.min(one.xThousandths(), other.xThousandths()) / 1000 - 20;
+    long right = Math.max(one.xThousandths(), other.xThousandths()) / 1000 + 20;
+    plan.box(
+        plan.px(left, other.yThousandths() / 1000), plan.px(right, one.yThousandths() / 1000), Fill.NONE, Line.PLAIN);
+  }
+
+  private void dimension(Drawing plan) {
+    var guide = at(Length.ZERO, front);
+    var tooth = at(size, front);
+    long line = (y(front) + 96) * 1000;
+    var from = new Point(Math.min(guide.xThousandths(), tooth.xThousandths()), line);
+    var to = new Point(Math.max(guide.xThousandths(), tooth.xThousandths()), line);
+    plan.line(Line.THIN, tooth, new Point(tooth.xThousandths(), line + 8_000));
+    plan.span(from, to);
+    long left = across.isBroken() && sled ? breakEnd() : from.xThousandths() / 1000 + 12;
+    long right = across.isBroken() && !sled ? breakEnd() : to.xThousandths() / 1000 - 12;
+    long half = plan.widthOf(figure, Type.FIGURE) / 2;
+    long middle = (left + right) / 2;
+    boolean between = right - left > 2 * half;
+    if (between) {
+      plan.text(plan.px(middle, line / 1000 - 12), figure, Type.FIGURE, Anchor.MIDDLE);
+      return;
+    }
+    var over =
+        new Column(
+            from.xThousandths() / 1000 - 4,
+            to.xThousandths() / 1000 + 4,
+            line / 1000 - 46,
+            line / 1000 - 8,
+            Anchor.MIDDLE);
+    if (!sheet.plate(over, figure, Type.FIGURE)) {
+      sheet.note(figure + " " + setup.settings().get(0).from() + ".");
+    }
+  }
+
+  /** Where the piece beside the blade ends at the break. */
+  private long breakEnd() {
+    var place = across.breaks().get(0).plus(pixel.times(GAP));
+    var end = sheet.drawing().at(sled ? place : across.extent().minus(place), Length.ZERO);
+    return end.xThousandths() / 1000 + (sled ? 12 : -12);
+  }
+
+  private void labels() {
+    long blade = x(size);
+    long guardSide = 28;
+    long left = sled ? (across.isBroken() ? breakEnd() : x(Length.ZERO) + 10) : blade + guardSide;
+    long right =
+        sled ? blade - guardSide : (across.isBroken() ? breakEnd() : x(Length.ZERO) - 10);
+    long top = Math.max(y(depth), y(front.plus(exposed))) + 6;
+    var beside = new Column(left, right, top, y(front) + 50, sled ? Anchor.END : Anchor.START);
+    sheet.sayOrNote(beside, "guard over blade and riving knife", Type.NOTE);
+    sheet.sayOrNote(beside, words.face(), Type.NOTE);
+    sheet.sayOrNote(
+        beside, words.rides() + (sled ? " against the sled's fence" : " on the fence"), Type.NOTE);
+    long near = y(shownFrom()) + (sled ? 5 : 0);
+    if (sled) {
+      sheet.plate(
+          new Column(FEED_LANE + 34, blade - 30, near, near + 36, Anchor.START), "sled's fence", Type.NOTE);
+      sheet.note("The stop is on the left of the sled, the offcut lies free on the right.");
+    } else {
+      long post = x(Length.ZERO);
+      sheet.plate(
+          new Column(post + 4, post + GUIDE - 12L, y(front) - 60, y(front), Anchor.MIDDLE), "fence", Type.NOTE);
+    }
+    long stand = sheet.bottom() - STAND + 18;
+    if (!sheet.plate(
+        new Column(
+            blade - 120,
+            Math.min(blade + 120, sheet.width() - 8L),
+            stand,
+            stand + 34,
+            sled ? Anchor.END : Anchor.MIDDLE),
+        "keep clear",
+        Type.STRESS)) {
+      sheet.note("Hatched: keep clear.");
+    }
+  }
+
+  private List<String> notes() {
+    var notes = new ArrayList<>(words.notes());
+    notes.add(
+        "Keep out of the line of the blade, where a piece is thrown; never reach behind the blade.");
+    notes.add(
+        "To scale but for what the zigzag lines leave out; "
+            + (sled ? "sled, " : "fence, ")
+            + "guard, knife and waste not to size.");
+    return notes;
+  }
+
+  private String layout() {
+    return (sled
+            ? "The work lies on the sled, its "
+                + words.rides()
+                + " against the sled's fence, which is nearest to you, one end against the stop on"
+                + " the left. The offcut lies free on the right. "
+            : "The fence is on the right, with the "
+                + words.rides()
+                + " of the work against it; the waste is on the left of the blade. ")
+        + "The work lies "
+        + words.face()
+        + " and moves away from you into the blade; behind the blade stands the riving knife, over"
+        + " both the guard. The strip in line with the blade is hatched on both sides: keep clear.";
+  }
+}

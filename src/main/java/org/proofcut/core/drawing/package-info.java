@@ -10,7 +10,19 @@
     question = "What does this look like, to scale?",
     gives = "Pictures: SVG text with the same thing said in words",
     notHere = "how big a picture stands on a page, and its ink and paper (proofcut.css)",
-    mayImport = {"core.measure", "core.measure.display", "core.safety"})
+    mayImport = {
+      "core.measure",
+      "core.measure.display",
+      "core.evidence",
+      "core.readings",
+      "core.stock",
+      "core.shop",
+      "core.part",
+      "core.casework",
+      "core.setup",
+      "core.operation",
+      "core.safety"
+    })
 package org.proofcut.core.drawing;
 
 import org.proofcut.Room;

@@ -87,7 +87,8 @@ public class ShopFloor {
         .map(type::cast);
   }
 
-  private LengthUnit unitOf(ShopItem item) {
+  /** The unit that bare numbers of a thing take: the one it was entered in, whatever the shop's. */
+  public LengthUnit unitOf(ShopItem item) {
     return item.typed().getOrDefault(UNIT, "mm").equals("in")
         ? LengthUnit.INCH
         : LengthUnit.MILLIMETRE;
@@ -127,7 +128,8 @@ public class ShopFloor {
       return new Read<>(Optional.empty(), List.of(noSuchKind(kind)));
     }
     var itemId = id.orElseGet(() -> UUID.randomUUID().toString());
-    var read = form.get().read(itemId, typed, unit());
+    var unit = id.flatMap(this::item).map(this::unitOf).orElseGet(this::unit);
+    var read = form.get().read(itemId, typed, unit);
     if (read.value().isEmpty()) {
       return new Read<>(Optional.empty(), read.problems());
     }
@@ -135,7 +137,7 @@ public class ShopFloor {
     form.get()
         .fields()
         .forEach(field -> kept.put(field.name(), typed.getOrDefault(field.name(), "")));
-    kept.put(UNIT, unit() == LengthUnit.INCH ? "in" : "mm");
+    kept.put(UNIT, unit == LengthUnit.INCH ? "in" : "mm");
     logbook.keep(new ShopItem(itemId, shelf, kind, kept));
     return new Read<>(Optional.of(itemId), List.of());
   }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.intake.Demo;
 import org.proofcut.core.intake.ItemForm;
@@ -190,12 +191,27 @@ public class ShopFloor {
 
   /** Whether anything of the demo shop is still there. */
   public boolean hasDemo() {
-    return items().stream().anyMatch(item -> item.id().startsWith(DEMO));
+    return demoItems().findAny().isPresent();
+  }
+
+  /** What of the demo shop is still there, as the maker calls it. */
+  public List<String> demoNames() {
+    return demoItems().map(this::nameOf).toList();
   }
 
   /** Takes everything of the demo shop out again. */
   public void discardDemo() {
-    items().stream().map(ShopItem::id).filter(id -> id.startsWith(DEMO)).forEach(logbook::remove);
+    demoItems().map(ShopItem::id).forEach(logbook::remove);
+  }
+
+  private Stream<ShopItem> demoItems() {
+    return items().stream().filter(item -> item.id().startsWith(DEMO));
+  }
+
+  private String nameOf(ShopItem item) {
+    return item.shelf() == Shelf.AID
+        ? house.content().aids().get(item.kind()).name()
+        : item.typed().getOrDefault("name", item.kind());
   }
 
   private static final String DEMO = "demo-";

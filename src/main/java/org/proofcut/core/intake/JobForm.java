@@ -42,11 +42,11 @@ public final class JobForm {
   public static final int MOST_SHELVES = 8;
 
   public static final Field NAME = text("name", "Name of the job", "such as \"seed cupboard\"");
-  public static final Field UNIT =
-      choice(
-          "unit",
-          "A number without a unit is in",
-          List.of(new Choice("mm", "millimetres"), new Choice("in", "inches")));
+
+  static final List<Choice> UNITS =
+      List.of(new Choice("mm", "millimetres"), new Choice("in", "inches"));
+
+  public static final Field UNIT = choice("unit", "A number without a unit is in", UNITS);
   public static final Field WIDTH = length("width", "Width", "outer width, over both sides");
   public static final Field HEIGHT = length("height", "Height", "from the floor to the top face");
   public static final Field DEPTH = length("depth", "Depth", "from the front edges to the rear");

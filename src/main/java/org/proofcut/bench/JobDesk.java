@@ -4,7 +4,6 @@ import io.quarkus.runtime.StartupEvent;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
 import java.time.Clock;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -80,7 +79,7 @@ public class JobDesk {
     var job =
         new JobRecord(
             id.orElseGet(() -> UUID.randomUUID().toString()),
-            new LinkedHashMap<>(typed),
+            JobForm.filledIn(typed),
             before.map(JobRecord::created).orElse(now),
             now,
             before.map(JobRecord::demo).orElse(false));

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.intake.Demo;
 import org.proofcut.core.intake.ItemForm;
@@ -87,7 +88,8 @@ public class ShopFloor {
         .map(type::cast);
   }
 
-  private LengthUnit unitOf(ShopItem item) {
+  /** The unit that bare numbers of a thing take: the one it was entered in, whatever the shop's. */
+  public LengthUnit unitOf(ShopItem item) {
     return item.typed().getOrDefault(UNIT, "mm").equals("in")
         ? LengthUnit.INCH
         : LengthUnit.MILLIMETRE;
@@ -127,7 +129,8 @@ public class ShopFloor {
       return new Read<>(Optional.empty(), List.of(noSuchKind(kind)));
     }
     var itemId = id.orElseGet(() -> UUID.randomUUID().toString());
-    var read = form.get().read(itemId, typed, unit());
+    var unit = id.flatMap(this::item).map(this::unitOf).orElseGet(this::unit);
+    var read = form.get().read(itemId, typed, unit);
     if (read.value().isEmpty()) {
       return new Read<>(Optional.empty(), read.problems());
     }
@@ -135,7 +138,7 @@ public class ShopFloor {
     form.get()
         .fields()
         .forEach(field -> kept.put(field.name(), typed.getOrDefault(field.name(), "")));
-    kept.put(UNIT, unit() == LengthUnit.INCH ? "in" : "mm");
+    kept.put(UNIT, unit == LengthUnit.INCH ? "in" : "mm");
     logbook.keep(new ShopItem(itemId, shelf, kind, kept));
     return new Read<>(Optional.of(itemId), List.of());
   }
@@ -188,12 +191,27 @@ public class ShopFloor {
 
   /** Whether anything of the demo shop is still there. */
   public boolean hasDemo() {
-    return items().stream().anyMatch(item -> item.id().startsWith(DEMO));
+    return demoItems().findAny().isPresent();
+  }
+
+  /** What of the demo shop is still there, as the maker calls it. */
+  public List<String> demoNames() {
+    return demoItems().map(this::nameOf).toList();
   }
 
   /** Takes everything of the demo shop out again. */
   public void discardDemo() {
-    items().stream().map(ShopItem::id).filter(id -> id.startsWith(DEMO)).forEach(logbook::remove);
+    demoItems().map(ShopItem::id).forEach(logbook::remove);
+  }
+
+  private Stream<ShopItem> demoItems() {
+    return items().stream().filter(item -> item.id().startsWith(DEMO));
+  }
+
+  private String nameOf(ShopItem item) {
+    return item.shelf() == Shelf.AID
+        ? house.content().aids().get(item.kind()).name()
+        : item.typed().getOrDefault("name", item.kind());
   }
 
   private static final String DEMO = "demo-";

@@ -42,11 +42,11 @@ public final class JobForm {
   public static final int MOST_SHELVES = 8;
 
   public static final Field NAME = text("name", "Name of the job", "such as \"seed cupboard\"");
-  public static final Field UNIT =
-      choice(
-          "unit",
-          "A number without a unit is in",
-          List.of(new Choice("mm", "millimetres"), new Choice("in", "inches")));
+
+  static final List<Choice> UNITS =
+      List.of(new Choice("mm", "millimetres"), new Choice("in", "inches"));
+
+  public static final Field UNIT = choice("unit", "A number without a unit is in", UNITS);
   public static final Field WIDTH = length("width", "Width", "outer width, over both sides");
   public static final Field HEIGHT = length("height", "Height", "from the floor to the top face");
   public static final Field DEPTH = length("depth", "Depth", "from the front edges to the rear");
@@ -174,6 +174,45 @@ public final class JobForm {
   public static Field shelf(int number) {
     return length("shelf-" + number, "Shelf " + number, "from the floor to its underside")
         .mayStayEmpty();
+  }
+
+  /** Every field that the form can have, whether it was sent or not. */
+  public static List<Field> fields() {
+    var fields = new ArrayList<>(List.of(NAME, UNIT, WIDTH, HEIGHT, DEPTH));
+    for (int i = 1; i <= MOST_SHEETS; i++) {
+      fields.addAll(sheet(i));
+      for (int j = 1; j <= MOST_READINGS; j++) {
+        fields.add(reading(i, j));
+      }
+    }
+    for (var role : PartRole.values()) {
+      fields.add(sheetOf(role, List.of()));
+    }
+    fields.addAll(
+        List.of(
+            TOP_RABBET,
+            BOTTOM_DADO,
+            SHELF_DADO,
+            BACK_RABBET,
+            BACK_SET_IN,
+            PLINTH_HEIGHT,
+            PLINTH_SET_BACK));
+    for (int i = 1; i <= MOST_SHELVES; i++) {
+      fields.add(shelf(i));
+    }
+    return fields;
+  }
+
+  /** What was typed into fields of this form: nothing else that was sent, and nothing empty. */
+  public static Map<String, String> filledIn(Map<String, String> typed) {
+    var filled = new LinkedHashMap<String, String>();
+    for (var field : fields()) {
+      var text = typed.getOrDefault(field.name(), "");
+      if (!text.isBlank()) {
+        filled.put(field.name(), text);
+      }
+    }
+    return filled;
   }
 
   private Read<CaseDesign> read() {

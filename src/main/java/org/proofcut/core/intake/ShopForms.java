@@ -7,10 +7,12 @@ import static org.proofcut.core.intake.Field.text;
 import static org.proofcut.core.intake.Field.yesNo;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
+import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.shop.Cutter;
 import org.proofcut.core.shop.HandRouter;
 import org.proofcut.core.shop.Machine;
@@ -93,6 +95,14 @@ public final class ShopForms {
       text("place", "Where it lives", "such as \"hook 3\"; leave empty if nowhere yet")
           .mayStayEmpty();
 
+  /** Name of the shop itself. */
+  public static final Field SHOP_NAME =
+      text("name", "Name of the shop", "stands on its pages, such as \"the long shed\"");
+
+  /** Unit of the shop itself. */
+  public static final Field SHOP_UNIT =
+      Field.choice("unit", "What is entered from now on, without a unit, is in", JobForm.UNITS);
+
   /** Kinds of machine. */
   public static final List<ItemForm<? extends Machine>> MACHINES =
       List.of(routerTable(), handRouter(), tableSaw(), trackSaw());
@@ -102,6 +112,17 @@ public final class ShopForms {
       List.of(straightCutter(), sawBlade());
 
   private ShopForms() {}
+
+  /** The shop itself: its name, and the unit that bare numbers of new things take. */
+  public record About(String name, LengthUnit unit) {}
+
+  /** What was typed of the shop itself, or what is wrong with it. */
+  public static Read<About> about(Map<String, String> typed) {
+    var form = new FormReader(typed, LengthUnit.MILLIMETRE);
+    var name = form.text(SHOP_NAME);
+    var unit = form.choice(SHOP_UNIT).equals("in") ? LengthUnit.INCH : LengthUnit.MILLIMETRE;
+    return form.result(() -> new About(name, unit));
+  }
 
   /** The form of a kind of machine or cutter. */
   public static Optional<ItemForm<?>> of(String kind) {

@@ -7,7 +7,7 @@
     question = "What do the parts of a page show?",
     gives = "lines of working as text, the maker's choice of ground and hand",
     notHere = "what a page is about (web and the room's name)",
-    mayImport = {"core.measure", "core.measure.display", "core.evidence"})
+    mayImport = {"core.measure", "core.measure.display", "core.evidence", "core.intake"})
 package org.proofcut.web.part;
 
 import org.proofcut.Room;

@@ -1,0 +1,317 @@
+package org.proofcut.web.shop;
+
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import java.net.URI;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.proofcut.bench.House;
+import org.proofcut.bench.ShopFloor;
+import org.proofcut.bench.WorkBench;
+import org.proofcut.core.evidence.Problem;
+import org.proofcut.core.intake.Field;
+import org.proofcut.core.intake.ItemForm;
+import org.proofcut.core.intake.ShopForms;
+import org.proofcut.core.measure.LengthUnit;
+import org.proofcut.logbook.ShopItem;
+import org.proofcut.logbook.ShopItem.Shelf;
+import org.proofcut.web.part.Asked;
+import org.proofcut.web.part.Sent;
+
+/** The shop as entered, and the forms to change it. */
+@Path("/shop")
+@Produces(MediaType.TEXT_HTML)
+@Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+public class ShopPages {
+
+  private static final int NOT_ACCEPTED = 422;
+  private static final int SHOWN_FIGURES = 3;
+
+  private final ShopFloor floor;
+  private final WorkBench bench;
+  private final House house;
+
+  ShopPages(ShopFloor floor, WorkBench bench, House house) {
+    this.floor = floor;
+    this.bench = bench;
+    this.house = house;
+  }
+
+  /** All things of one kind. */
+  record Kind(String title, List<Thing> things, String addHref, String addLabel) {}
+
+  record Thing(String id, String name, String figures) {}
+
+  record Aid(String kind, String name, boolean atHand) {}
+
+  /** A group of kinds under one heading. */
+  record Group(String id, String title, List<Kind> kinds) {}
+
+  /**
+   * The form of one thing.
+   *
+   * @param id of the thing; empty for a new one
+   * @param unit that bare numbers take
+   */
+  record ThingForm(
+      String id,
+      String title,
+      String action,
+      String unit,
+      List<Asked> fields,
+      List<Problem> refused) {}
+
+  @CheckedTemplate(basePath = "shop")
+  static class Templates {
+    private Templates() {}
+
+    static native TemplateInstance shop(
+        String name, List<Asked> about, List<Problem> refused, List<Group> groups, List<Aid> aids);
+
+    static native TemplateInstance thing(ThingForm form);
+
+    static native TemplateInstance remove(String id, String name, String kind);
+  }
+
+  @GET
+  public TemplateInstance shop() {
+    return shown(floor.about(), List.of());
+  }
+
+  /** Name and unit of the shop. */
+  @POST
+  public Response keepAbout(MultivaluedMap<String, String> form) {
+    var typed = Sent.typed(form);
+    var read = ShopForms.about(typed);
+    if (read.value().isEmpty()) {
+      return refused(shown(typed, read.problems()));
+    }
+    floor.keepAbout(read.value().get().name(), read.value().get().unit());
+    return toShop("");
+  }
+
+  @GET
+  @Path("{shelf}/new")
+  public TemplateInstance askNew(
+      @PathParam("shelf") String shelf, @QueryParam("kind") String kind) {
+    return shown(Optional.empty(), shelf(shelf), kind(kind), Map.of(), List.of());
+  }
+
+  @POST
+  @Path("{shelf}/new")
+  public Response keepNew(
+      @PathParam("shelf") String shelf,
+      @QueryParam("kind") String kind,
+      MultivaluedMap<String, String> form) {
+    return keep(Optional.empty(), shelf(shelf), kind(kind), Sent.typed(form));
+  }
+
+  @GET
+  @Path("items/{id}")
+  public TemplateInstance item(@PathParam("id") String id) {
+    var item = known(id);
+    return shown(Optional.of(id), item.shelf(), item.kind(), item.typed(), List.of());
+  }
+
+  @POST
+  @Path("items/{id}")
+  public Response keep(@PathParam("id") String id, MultivaluedMap<String, String> form) {
+    var item = known(id);
+    return keep(Optional.of(id), item.shelf(), item.kind(), Sent.typed(form));
+  }
+
+  private Response keep(Optional<String> id, Shelf shelf, String kind, Map<String, String> typed) {
+    form(shelf, kind);
+    var kept = floor.keep(id, shelf, kind, typed);
+    if (kept.value().isEmpty()) {
+      return refused(shown(id, shelf, kind, typed, kept.problems()));
+    }
+    return changed(shelf);
+  }
+
+  @GET
+  @Path("items/{id}/remove")
+  public TemplateInstance askToRemove(@PathParam("id") String id) {
+    var item = known(id);
+    return Templates.remove(id, name(item), form(item.shelf(), item.kind()).title());
+  }
+
+  @POST
+  @Path("items/{id}/remove")
+  public Response remove(@PathParam("id") String id) {
+    var item = known(id);
+    floor.remove(id);
+    return changed(item.shelf());
+  }
+
+  @POST
+  @Path("aids/{kind}")
+  public Response keepAid(@PathParam("kind") String kind, MultivaluedMap<String, String> form) {
+    if (!house.content().aids().containsKey(kind)) {
+      throw new NotFoundException();
+    }
+    switch (Sent.typed(form).getOrDefault("at-hand", "")) {
+      case "yes" -> floor.keepAid(kind, true);
+      case "no" -> floor.keepAid(kind, false);
+      default -> {
+        return toShop("#aids");
+      }
+    }
+    return changed(Shelf.AID);
+  }
+
+  /** What every job in work is planned with has changed. */
+  private Response changed(Shelf shelf) {
+    bench.planAllAgain();
+    return toShop("#" + path(shelf));
+  }
+
+  private static Response toShop(String place) {
+    return Response.seeOther(URI.create("/shop" + place)).build();
+  }
+
+  private static Response refused(TemplateInstance page) {
+    return Response.status(NOT_ACCEPTED).entity(page).build();
+  }
+
+  private TemplateInstance shown(Map<String, String> about, List<Problem> refused) {
+    var fields =
+        Stream.of(ShopForms.SHOP_NAME, ShopForms.SHOP_UNIT)
+            .map(field -> Asked.of(field, about, refused, floor.unit()))
+            .toList();
+    return Templates.shop(
+        floor.about().getOrDefault("name", ""), fields, refused, groups(), aids());
+  }
+
+  private List<Group> groups() {
+    var items = floor.items();
+    return List.of(
+        group(items, Shelf.MACHINE, "Machines", ShopForms.MACHINES.stream()),
+        group(items, Shelf.CUTTER, "Cutters and blades", ShopForms.CUTTER_KINDS.stream()),
+        group(
+            items,
+            Shelf.GEAR,
+            "Protective gear",
+            house.content().gear().keySet().stream().map(kind -> form(Shelf.GEAR, kind))));
+  }
+
+  private Group group(
+      List<ShopItem> items, Shelf shelf, String title, Stream<? extends ItemForm<?>> forms) {
+    return new Group(path(shelf), title, forms.map(form -> kind(items, shelf, form)).toList());
+  }
+
+  private Kind kind(List<ShopItem> items, Shelf shelf, ItemForm<?> form) {
+    return new Kind(
+        capital(form.title()),
+        items.stream()
+            .filter(item -> item.shelf() == shelf && item.kind().equals(form.kind()))
+            .map(item -> new Thing(item.id(), name(item), figures(item, form)))
+            .toList(),
+        "/shop/" + path(shelf) + "/new?kind=" + form.kind(),
+        "Add: " + lower(form.title()));
+  }
+
+  /** The few figures that tell two of a kind apart. */
+  private String figures(ShopItem item, ItemForm<?> form) {
+    var unit = floor.unitOf(item);
+    return form.fields().stream()
+        .filter(field -> field.entry() != Field.Entry.SPEEDS && !field.name().equals("name"))
+        .map(field -> Asked.of(field, item.typed(), List.of(), unit))
+        .filter(asked -> !asked.value().isBlank())
+        .limit(SHOWN_FIGURES)
+        .map(asked -> asked.label() + " " + asked.said())
+        .reduce((one, other) -> one + " · " + other)
+        .orElse("");
+  }
+
+  private List<Aid> aids() {
+    var atHand =
+        floor.items().stream()
+            .filter(item -> item.shelf() == Shelf.AID)
+            .map(ShopItem::kind)
+            .toList();
+    return house.content().aids().entrySet().stream()
+        .map(
+            aid ->
+                new Aid(
+                    aid.getKey(), capital(aid.getValue().name()), atHand.contains(aid.getKey())))
+        .toList();
+  }
+
+  private TemplateInstance shown(
+      Optional<String> id,
+      Shelf shelf,
+      String kind,
+      Map<String, String> typed,
+      List<Problem> refused) {
+    var form = form(shelf, kind);
+    var unit = id.map(this::known).map(floor::unitOf).orElseGet(floor::unit);
+    return Templates.thing(
+        new ThingForm(
+            id.orElse(""),
+            capital(form.title()),
+            id.map(it -> "/shop/items/" + it)
+                .orElse("/shop/" + path(shelf) + "/new?kind=" + form.kind()),
+            unit == LengthUnit.INCH ? "inches" : "millimetres",
+            form.fields().stream().map(field -> Asked.of(field, typed, refused, unit)).toList(),
+            refused));
+  }
+
+  private ItemForm<?> form(Shelf shelf, String kind) {
+    return floor.form(shelf, kind).orElseThrow(NotFoundException::new);
+  }
+
+  /** A work aid has no form: it is at hand or it is not. */
+  private ShopItem known(String id) {
+    return floor
+        .item(id)
+        .filter(item -> item.shelf() != Shelf.AID)
+        .orElseThrow(NotFoundException::new);
+  }
+
+  private static Shelf shelf(String path) {
+    return Stream.of(Shelf.MACHINE, Shelf.CUTTER, Shelf.GEAR)
+        .filter(shelf -> path(shelf).equals(path))
+        .findFirst()
+        .orElseThrow(NotFoundException::new);
+  }
+
+  private static String path(Shelf shelf) {
+    return switch (shelf) {
+      case MACHINE -> "machines";
+      case CUTTER -> "cutters";
+      case GEAR -> "gear";
+      case AID -> "aids";
+      case SHOP -> "about";
+    };
+  }
+
+  private static String kind(String asked) {
+    return asked == null ? "" : asked;
+  }
+
+  private static String name(ShopItem item) {
+    return item.typed().getOrDefault("name", item.kind());
+  }
+
+  private static String capital(String words) {
+    return words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
+  }
+
+  private static String lower(String words) {
+    return words.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + words.substring(1);
+  }
+}

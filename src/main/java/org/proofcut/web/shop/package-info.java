@@ -1,0 +1,18 @@
+/** Pages of the shop: what stands in it, and the forms to enter, change and remove a thing. */
+@Room(
+    step = 310,
+    question = "What does the maker have?",
+    gives = "pages of machines, cutters, gear and work aids",
+    notHere = "what may be typed into a form (core.intake)",
+    mayImport = {
+      "core.measure",
+      "core.evidence",
+      "core.shop",
+      "core.intake",
+      "logbook",
+      "bench",
+      "web.part"
+    })
+package org.proofcut.web.shop;
+
+import org.proofcut.Room;

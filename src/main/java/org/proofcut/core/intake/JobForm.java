@@ -176,6 +176,33 @@ public final class JobForm {
         .mayStayEmpty();
   }
 
+  /** Every field that the form can have, whether it was sent or not. */
+  public static List<Field> fields() {
+    var fields = new ArrayList<>(List.of(NAME, UNIT, WIDTH, HEIGHT, DEPTH));
+    for (int i = 1; i <= MOST_SHEETS; i++) {
+      fields.addAll(sheet(i));
+      for (int j = 1; j <= MOST_READINGS; j++) {
+        fields.add(reading(i, j));
+      }
+    }
+    for (var role : PartRole.values()) {
+      fields.add(sheetOf(role, List.of()));
+    }
+    fields.addAll(
+        List.of(
+            TOP_RABBET,
+            BOTTOM_DADO,
+            SHELF_DADO,
+            BACK_RABBET,
+            BACK_SET_IN,
+            PLINTH_HEIGHT,
+            PLINTH_SET_BACK));
+    for (int i = 1; i <= MOST_SHELVES; i++) {
+      fields.add(shelf(i));
+    }
+    return fields;
+  }
+
   private Read<CaseDesign> read() {
     var name = form.text(NAME);
     form.choice(UNIT);

@@ -79,6 +79,11 @@ public class WorkBench {
     return logbook.job(jobId).flatMap(job -> planOf(jobId).map(plan -> work(job, plan)));
   }
 
+  /** The record of a job, in the order recorded. */
+  public List<Entry> record(String jobId) {
+    return logbook.entries(jobId);
+  }
+
   private Work work(JobRecord job, PlanRecord plan) {
     var progress = progress(job.id(), plan.plan());
     var draft = desk.draft(job.typed(), progress.provenDepths());

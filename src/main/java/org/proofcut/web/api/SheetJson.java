@@ -1,0 +1,385 @@
+package org.proofcut.web.api;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import java.util.List;
+import java.util.Optional;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.proofcut.core.checklist.CutterChange;
+import org.proofcut.core.checklist.Item;
+import org.proofcut.core.checklist.Wording;
+import org.proofcut.core.evidence.Amount;
+import org.proofcut.core.evidence.Worked;
+import org.proofcut.core.measure.LengthUnit;
+import org.proofcut.core.method.Choice.Refused;
+import org.proofcut.core.operation.Handling;
+import org.proofcut.core.operation.Operation;
+import org.proofcut.core.operation.PartCut;
+import org.proofcut.core.plan.Marks;
+import org.proofcut.core.plan.OperationSheet;
+import org.proofcut.core.plan.Plan;
+import org.proofcut.core.plan.ProofPiece;
+import org.proofcut.core.setup.Measure;
+import org.proofcut.core.setup.Pass;
+import org.proofcut.core.setup.Setting;
+import org.proofcut.core.setup.Setup;
+import org.proofcut.core.setup.Speed;
+import org.proofcut.core.stock.Sheet;
+
+/** A plan with its operation sheets. */
+final class SheetJson {
+
+  private SheetJson() {}
+
+  /** A whole plan. */
+  @Schema(name = "Plan")
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
+  record Whole(
+      @Schema(description = "whether work could begin") boolean sound,
+      @Schema(description = "which plan of the job this is, once work has begun")
+          Optional<Integer> revision,
+      List<JobJson.Piece> parts,
+      List<OneSheet> sheets,
+      @Schema(description = "all that is wrong with design, shop and sheets")
+          List<ProblemDetail.One> problems) {}
+
+  /** The sheet of one operation. */
+  @Schema(name = "OperationSheet")
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
+  record OneSheet(
+      String id,
+      int number,
+      String kind,
+      String title,
+      String purpose,
+      @Schema(description = "how the work is held and supported") List<String> hold,
+      @Schema(description = "what is done, where no cutter does it") List<String> steps,
+      @Schema(description = "left out for work without a cutter") Optional<SetUp> setup,
+      @Schema(description = "ways that were tried first, and why not") List<NotSo> refused,
+      List<Run> parts,
+      @Schema(description = "names of the sheets that are cut") List<String> cut,
+      @Schema(description = "names of the sheets whose parts go in") List<String> entering,
+      @Schema(description = "operations whose proof its size stands on") List<String> waitsFor,
+      @Schema(description = "the gravest first") List<RuleJson.Found> findings,
+      List<Asked> checklist,
+      List<Scrap> proofPieces,
+      @Schema(description = "whether a proof cut is asked for") boolean needsProof,
+      @Schema(description = "of the marks; sent with every act") String fingerprint,
+      List<Mark> marks) {}
+
+  /** One state of one machine. */
+  @Schema(name = "SetUp")
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
+  record SetUp(
+      Machine machine,
+      Cutter cutter,
+      @Schema(description = "the steps of changing the cutter, power off")
+          Optional<Change> cutterChange,
+      String guide,
+      List<Figure> figures,
+      List<OnePass> passes,
+      Turning speed,
+      Direction feed,
+      List<Measured> measures) {}
+
+  /** The machine of a set-up. */
+  @Schema(name = "Machine")
+  record Machine(String id, String kind, String name) {}
+
+  /** The cutter of a set-up. */
+  @Schema(name = "Cutter")
+  record Cutter(String id, String name, LengthJson.Plain diameter, int edges) {}
+
+  /** How a cutter is changed. */
+  @Schema(name = "CutterChange")
+  record Change(List<String> steps, LengthJson.Cited because) {}
+
+  /** A figure to set. */
+  @Schema(name = "Setting")
+  record Figure(
+      String role,
+      String words,
+      @Schema(description = "between which two things it is measured") String from,
+      LengthJson.Figure set,
+      @Schema(description = "smallest change that can be set") LengthJson.Plain step) {}
+
+  /** One run of the batch past the cutter. */
+  @Schema(name = "Pass")
+  record OnePass(
+      int number,
+      boolean stripOn,
+      LengthJson.Figure depth,
+      @Schema(description = "what the cutter covers, from the reference edge")
+          LengthJson.Range takes,
+      @Schema(description = "the side of the cutter that meets new wood") String engages) {}
+
+  /** How fast the cutter turns. */
+  @Schema(name = "Speed")
+  record Turning(
+      @Schema(description = "on the dial") String mark,
+      String turnsPerMinute,
+      Number limit,
+      Number rim) {}
+
+  /** A figure that is no length. */
+  @Schema(name = "WorkedNumber")
+  record Number(
+      String name, String value, String unit, List<LengthJson.Line> working, String source) {}
+
+  /** Which way the work or the machine moves. */
+  @Schema(name = "Feed")
+  record Direction(String direction, String words, String why) {}
+
+  /** What is measured on a proof cut. */
+  @Schema(name = "Measure")
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
+  record Measured(
+      String dimension,
+      String what,
+      LengthJson.Figure target,
+      @Schema(description = "readings that prove it") LengthJson.Range accepted,
+      @Schema(description = "how many readings are taken") int readings,
+      @Schema(description = "left out where no setting moves it") Optional<String> correctedBy) {}
+
+  /** A way that was refused. */
+  @Schema(name = "Refused")
+  record NotSo(String machine, String cutter, String reason, String what, String instead) {}
+
+  /** A piece to run and tick. */
+  @Schema(name = "PartCut")
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
+  record Run(
+      String id,
+      String name,
+      Optional<LengthJson.Figure> size,
+      @Schema(description = "the edge that distances are taken from") String reference,
+      Optional<Lies> handling) {}
+
+  /** How a piece lies at the machine. */
+  @Schema(name = "Handling")
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
+  record Lies(
+      String face,
+      String rides,
+      String leads,
+      String trails,
+      @Schema(description = "what to do where the cutter comes out") Optional<String> breakout) {}
+
+  /** An item of the checklist; which fields it has depends on its type. */
+  @Schema(name = "ChecklistItem")
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
+  record Asked(
+      @Schema(description = "figure, look or gear") String type,
+      String id,
+      String pause,
+      @Schema(description = "of a figure: which setting is read back") Optional<String> role,
+      @Schema(description = "of a look and of gear") Optional<String> ask,
+      @Schema(description = "of a look and of gear: what is right") Optional<String> answer,
+      Optional<Gear> gear) {}
+
+  /** A piece of gear to put on or take off. */
+  @Schema(name = "Gear")
+  record Gear(String kind, boolean on, String name, String place, boolean atHand) {}
+
+  /** Scrap to prove a set-up on. */
+  @Schema(name = "ProofPiece")
+  record Scrap(
+      String sheet, LengthJson.Plain alongGuide, LengthJson.Plain acrossGuide, String purpose) {}
+
+  /** One thing that a set-up stands on. */
+  @Schema(name = "Mark")
+  record Mark(String what, String value) {}
+
+  static Whole whole(
+      Plan plan, Optional<Integer> revision, List<ProblemDetail.One> problems, Wording wording) {
+    var unit = plan.finished().design().unit();
+    return new Whole(
+        plan.isSound(),
+        revision,
+        JobJson.parts(plan.finished(), unit),
+        plan.sheets().stream().map(sheet -> sheet(sheet, unit, wording)).toList(),
+        problems);
+  }
+
+  private static OneSheet sheet(OperationSheet sheet, LengthUnit unit, Wording wording) {
+    var operation = sheet.operation();
+    var words = wording.operations().get(operation.kind().id());
+    var machine = operation.setup().map(setup -> setup.machine().kind()).orElse("none");
+    return new OneSheet(
+        sheet.id(),
+        sheet.number(),
+        operation.kind().id(),
+        operation.title(),
+        words.purpose(),
+        words.holdOn(machine),
+        words.steps(),
+        operation.setup().map(setup -> setup(setup, unit, wording)),
+        refused(operation),
+        operation.parts().stream().map(part -> run(part, unit)).toList(),
+        names(operation.cutSheets()),
+        names(operation.enteringSheets()),
+        operation.waitsFor(),
+        sheet.findings().stream().map(finding -> RuleJson.found(finding, unit)).toList(),
+        sheet.checklist().items().stream().map(SheetJson::asked).toList(),
+        sheet.proofPieces().stream().map(piece -> scrap(piece, unit)).toList(),
+        sheet.needsProof(),
+        sheet.marks().fingerprint(),
+        sheet.marks().all().stream().map(SheetJson::mark).toList());
+  }
+
+  private static List<String> names(List<Sheet> sheets) {
+    return sheets.stream().map(Sheet::name).toList();
+  }
+
+  private static List<NotSo> refused(Operation operation) {
+    return operation.choice().stream()
+        .flatMap(choice -> choice.refused().stream())
+        .map(SheetJson::notSo)
+        .toList();
+  }
+
+  private static NotSo notSo(Refused refused) {
+    return new NotSo(
+        refused.machine(),
+        refused.cutter(),
+        ShopJson.word(refused.why().reason()),
+        refused.why().what(),
+        refused.why().instead());
+  }
+
+  static SetUp setup(Setup setup, LengthUnit unit, Wording wording) {
+    return new SetUp(
+        new Machine(setup.machine().id(), setup.machine().kind(), setup.machine().name()),
+        new Cutter(
+            setup.cutter().id(),
+            setup.cutter().name(),
+            LengthJson.plain(setup.cutter().diameter(), unit),
+            setup.cutter().edges()),
+        Optional.ofNullable(wording.cutterChanges().get(setup.machine().kind()))
+            .map(SheetJson::change),
+        setup.guide().id(),
+        figures(setup, unit),
+        setup.passes().stream().map(pass -> pass(pass, unit)).toList(),
+        turning(setup.speed(), unit),
+        new Direction(ShopJson.word(setup.feed()), setup.feed().words(), setup.feed().why()),
+        setup.measures().stream().map(measure -> measured(measure, unit)).toList());
+  }
+
+  private static Change change(CutterChange change) {
+    return new Change(change.steps(), LengthJson.cited(change.because()));
+  }
+
+  static List<Figure> figures(Setup setup, LengthUnit unit) {
+    return setup.settings().stream().map(setting -> figure(setting, unit)).toList();
+  }
+
+  private static Figure figure(Setting setting, LengthUnit unit) {
+    return new Figure(
+        ShopJson.word(setting.role()),
+        setting.role().words(),
+        setting.from(),
+        LengthJson.figure(setting.set(), unit),
+        LengthJson.plain(setting.step(), unit));
+  }
+
+  private static OnePass pass(Pass pass, LengthUnit unit) {
+    return new OnePass(
+        pass.number(),
+        pass.stripOn(),
+        LengthJson.figure(pass.depth(), unit),
+        LengthJson.range(pass.takes(), unit),
+        ShopJson.word(pass.engages()));
+  }
+
+  private static Turning turning(Speed speed, LengthUnit unit) {
+    Worked<Amount> rim = speed.rim();
+    return new Turning(
+        speed.step().mark(),
+        Integer.toString(speed.step().perMinute()),
+        number(speed.limit(), speed.limit().value().toString(), "turns a minute", unit),
+        number(rim, rim.value().value().toPlainString(), rim.value().unit(), unit));
+  }
+
+  private static Number number(
+      Worked<?> worked, String value, String valueUnit, LengthUnit lengths) {
+    return new Number(
+        worked.name(),
+        value,
+        valueUnit,
+        LengthJson.working(worked, lengths),
+        worked.source().text());
+  }
+
+  static Measured measured(Measure measure, LengthUnit unit) {
+    return new Measured(
+        ShopJson.word(measure.dimension()),
+        measure.what(),
+        LengthJson.figure(measure.target(), unit),
+        LengthJson.range(measure.accepted(), unit),
+        measure.readings(),
+        measure.correctedBy().map(ShopJson::word));
+  }
+
+  private static Run run(PartCut part, LengthUnit unit) {
+    return new Run(
+        part.id(),
+        part.name(),
+        part.size().map(size -> LengthJson.figure(size, unit)),
+        part.reference().words(),
+        part.handling().map(SheetJson::lies));
+  }
+
+  private static Lies lies(Handling handling) {
+    return new Lies(
+        handling.face(),
+        handling.rides().words(),
+        handling.leads().words(),
+        handling.trails().words(),
+        handling.breakout());
+  }
+
+  private static Asked asked(Item item) {
+    var pause = ShopJson.word(item.pause());
+    if (item instanceof Item.Figure figure) {
+      var role = ShopJson.word(figure.role());
+      return new Asked(
+          "figure",
+          item.id(),
+          pause,
+          Optional.of(role),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty());
+    }
+    if (item instanceof Item.Look look) {
+      return new Asked(
+          "look",
+          item.id(),
+          pause,
+          Optional.empty(),
+          Optional.of(look.ask()),
+          Optional.of(look.answer()),
+          Optional.empty());
+    }
+    var gear = (Item.Gear) item;
+    return new Asked(
+        "gear",
+        item.id(),
+        pause,
+        Optional.empty(),
+        Optional.of(gear.ask()),
+        Optional.of(gear.answer()),
+        Optional.of(new Gear(gear.kind(), gear.on(), gear.name(), gear.place(), gear.atHand())));
+  }
+
+  private static Scrap scrap(ProofPiece piece, LengthUnit unit) {
+    return new Scrap(
+        piece.sheet(),
+        LengthJson.plain(piece.alongGuide(), unit),
+        LengthJson.plain(piece.acrossGuide(), unit),
+        piece.purpose());
+  }
+
+  private static Mark mark(Marks.Mark mark) {
+    return new Mark(mark.what(), mark.value());
+  }
+}

@@ -1,0 +1,89 @@
+package org.proofcut.web.api;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.proofcut.core.intake.Field;
+import org.proofcut.core.intake.ItemForm;
+import org.proofcut.logbook.ShopItem;
+import org.proofcut.logbook.ShopItem.Shelf;
+
+/** The shop and the forms that it is entered with. */
+final class ShopJson {
+
+  private ShopJson() {}
+
+  /** The whole shop. */
+  @Schema(name = "Shop")
+  record Everything(
+      String name,
+      @Schema(description = "unit of a number without one") String unit,
+      @Schema(description = "whether anything of the demo is still there") boolean demo,
+      List<Thing> items) {}
+
+  /** One thing in the shop, as typed. */
+  @Schema(name = "ShopItem")
+  record Thing(
+      String id,
+      @Schema(description = "machine, cutter, gear or aid") String shelf,
+      String kind,
+      Map<String, String> typed) {}
+
+  /** What is sent to keep a thing. */
+  @Schema(
+      name = "ShopItemTyped",
+      requiredProperties = {"shelf", "kind", "typed"})
+  record ThingTyped(
+      @Schema(description = "machine, cutter, gear or aid") String shelf,
+      String kind,
+      @Schema(description = "each field of the form by its name; a length as people write it")
+          Map<String, String> typed) {}
+
+  /** The fields of one kind of thing. */
+  @Schema(name = "Form")
+  record Form(String shelf, String kind, String title, List<Input> fields) {}
+
+  /** One field. */
+  @Schema(name = "Field")
+  record Input(
+      String name,
+      String label,
+      String hint,
+      @Schema(description = "text, length, count, yes-no, speeds or choice") String entry,
+      boolean optional,
+      List<Choice> choices) {}
+
+  /** One choice of a field. */
+  @Schema(name = "Choice")
+  record Choice(String value, String words) {}
+
+  static Thing thing(ShopItem item) {
+    return new Thing(item.id(), word(item.shelf()), item.kind(), item.typed());
+  }
+
+  static Form form(Shelf shelf, ItemForm<?> form) {
+    return new Form(word(shelf), form.kind(), form.title(), inputs(form.fields()));
+  }
+
+  static List<Input> inputs(List<Field> fields) {
+    return fields.stream()
+        .map(
+            field ->
+                new Input(
+                    field.name(),
+                    field.label(),
+                    field.hint(),
+                    word(field.entry()),
+                    field.optional(),
+                    field.choices().stream()
+                        .map(choice -> new Choice(choice.value(), choice.words()))
+                        .toList()))
+        .toList();
+  }
+
+  /** A constant as the API writes it: {@code YES_NO} is {@code yes-no}. */
+  static String word(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+}

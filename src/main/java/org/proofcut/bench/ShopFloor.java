@@ -210,7 +210,7 @@ public class ShopFloor {
 
   private String nameOf(ShopItem item) {
     return item.shelf() == Shelf.AID
-        ? house.content().aids().get(item.kind()).name()
+        ? house.content().wording().aids().get(item.kind()).name()
         : item.typed().getOrDefault("name", item.kind());
   }
 

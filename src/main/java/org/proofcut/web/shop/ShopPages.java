@@ -160,7 +160,7 @@ public class ShopPages {
   @POST
   @Path("aids/{kind}")
   public Response keepAid(@PathParam("kind") String kind, MultivaluedMap<String, String> form) {
-    if (!house.content().aids().containsKey(kind)) {
+    if (!house.content().wording().aids().containsKey(kind)) {
       throw new NotFoundException();
     }
     switch (Sent.typed(form).getOrDefault("at-hand", "")) {
@@ -205,7 +205,7 @@ public class ShopPages {
             items,
             Shelf.GEAR,
             "Protective gear",
-            house.content().gear().keySet().stream().map(kind -> form(Shelf.GEAR, kind))));
+            house.content().wording().gear().keySet().stream().map(kind -> form(Shelf.GEAR, kind))));
   }
 
   private Group group(
@@ -243,7 +243,7 @@ public class ShopPages {
             .filter(item -> item.shelf() == Shelf.AID)
             .map(ShopItem::kind)
             .toList();
-    return house.content().aids().entrySet().stream()
+    return house.content().wording().aids().entrySet().stream()
         .map(
             aid ->
                 new Aid(

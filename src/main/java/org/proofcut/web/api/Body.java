@@ -9,7 +9,6 @@ import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectReader;
 import com.fasterxml.jackson.databind.json.JsonMapper;
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -79,8 +78,6 @@ final class Body {
           place(e), "It is nested more than " + DEEPEST + " deep, or has a number too long");
     } catch (JsonProcessingException e) {
       throw notJson(place(e), "From here on it is no JSON, or has a field twice");
-    } catch (IOException e) {
-      throw new IllegalStateException("text can be read", e);
     }
   }
 

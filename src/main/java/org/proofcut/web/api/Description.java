@@ -1,6 +1,5 @@
 package org.proofcut.web.api;
 
-import io.quarkus.smallrye.openapi.OpenApiFilter;
 import java.util.ArrayList;
 import java.util.List;
 import org.eclipse.microprofile.openapi.OASFactory;
@@ -11,8 +10,7 @@ import org.eclipse.microprofile.openapi.models.PathItem;
 import org.eclipse.microprofile.openapi.models.PathItem.HttpMethod;
 
 /** Adds to the description of every operation how it can be refused, by one rule for all. */
-@OpenApiFilter(OpenApiFilter.RunStage.BUILD)
-final class Description implements OASFilter {
+public final class Description implements OASFilter {
 
   @Override
   public void filterOpenAPI(OpenAPI api) {

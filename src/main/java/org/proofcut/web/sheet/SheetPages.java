@@ -8,7 +8,6 @@ import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
-import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.NewCookie;
@@ -23,7 +22,6 @@ import java.util.UUID;
 import org.proofcut.bench.House;
 import org.proofcut.bench.Work;
 import org.proofcut.bench.WorkBench;
-import org.proofcut.content.Trouble;
 import org.proofcut.core.checklist.Item;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.measure.Length;
@@ -35,11 +33,11 @@ import org.proofcut.core.setup.Measure.Dimension;
 import org.proofcut.web.sheet.SheetViews.Typed;
 
 /** The sheets of a job in work. Every act is a form post, and leads back to the sheet. */
-@Path("/")
+@Path("/jobs/{job}/sheets")
 @Produces(MediaType.TEXT_HTML)
 public class SheetPages {
 
-  private static final int UNPROCESSABLE = 422;
+  static final int UNPROCESSABLE = 422;
 
   @CheckedTemplate(basePath = "sheet")
   static class Templates {
@@ -48,8 +46,6 @@ public class SheetPages {
     static native TemplateInstance sheet(SheetView view);
 
     static native TemplateInstance hold(HoldView view);
-
-    static native TemplateInstance trouble(List<Trouble> troubles, String back);
 
     static native TemplateInstance gone(String what, String back);
 
@@ -66,18 +62,7 @@ public class SheetPages {
     this.clock = clock;
   }
 
-  @POST
-  @Path("jobs/{job}/begin")
-  public Response begin(@PathParam("job") String job) {
-    var problems = bench.begin(job);
-    if (problems.isEmpty()) {
-      return seeOther("/jobs/" + job + "/sheets");
-    }
-    return page(Templates.cannotBegin(job, problems), UNPROCESSABLE, Optional.empty());
-  }
-
   @GET
-  @Path("jobs/{job}/sheets")
   public Response list(@PathParam("job") String job) {
     return bench
         .work(job)
@@ -86,7 +71,7 @@ public class SheetPages {
   }
 
   @GET
-  @Path("jobs/{job}/sheets/{number}")
+  @Path("{number}")
   public Response sheet(
       @PathParam("job") String job,
       @PathParam("number") String number,
@@ -98,7 +83,7 @@ public class SheetPages {
   }
 
   @POST
-  @Path("jobs/{job}/sheets/{number}")
+  @Path("{number}")
   public Response act(
       @PathParam("job") String job,
       @PathParam("number") String number,
@@ -126,23 +111,13 @@ public class SheetPages {
   }
 
   @GET
-  @Path("jobs/{job}/sheets/{number}/hold")
+  @Path("{number}/hold")
   public Response hold(@PathParam("job") String job, @PathParam("number") String number) {
     return bench
         .work(job)
         .flatMap(work -> progress(work, number).map(one -> HoldView.of(work, one)))
         .map(view -> page(Templates.hold(view), 200, Optional.empty()))
         .orElseGet(() -> gone("There is no such sheet", "/"));
-  }
-
-  @GET
-  @Path("trouble")
-  public Response trouble(@QueryParam("back") String back) {
-    boolean safe = back != null && back.matches("/jobs/[A-Za-z0-9-]+/sheets/[0-9]+");
-    return page(
-        Templates.trouble(List.copyOf(house.content().trouble().values()), safe ? back : "/"),
-        200,
-        Optional.empty());
   }
 
   // ---- acts ----------------------------------------------------------------------------------
@@ -300,7 +275,7 @@ public class SheetPages {
     return page(Templates.gone(what, back), 404, Optional.empty());
   }
 
-  private static Response page(
+  static Response page(
       TemplateInstance template, int status, Optional<String> knownTablet) {
     var answer =
         Response.status(status).entity(template).type(MediaType.TEXT_HTML + ";charset=UTF-8");

@@ -1,0 +1,37 @@
+package org.proofcut.web.sheet;
+
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.MediaType;
+import java.util.List;
+import org.proofcut.bench.House;
+import org.proofcut.content.Trouble;
+
+/** What to do when something has gone wrong, one tap from every sheet. */
+@Path("/trouble")
+@Produces(MediaType.TEXT_HTML)
+public class TroublePages {
+
+  @CheckedTemplate(basePath = "sheet")
+  static class Templates {
+    static native TemplateInstance trouble(List<Trouble> troubles, String back);
+  }
+
+  private final House house;
+
+  TroublePages(House house) {
+    this.house = house;
+  }
+
+  /** Leads back only to a sheet of this service, whatever the address says. */
+  @GET
+  public TemplateInstance trouble(@QueryParam("back") String back) {
+    boolean sheet = back != null && back.matches("/jobs/[A-Za-z0-9-]+/sheets/[0-9]+");
+    return Templates.trouble(
+        List.copyOf(house.content().trouble().values()), sheet ? back : "/");
+  }
+}

@@ -202,12 +202,12 @@ record CaseAnswer(
   }
 
   /** Whether a way was found for every cut. */
-  boolean everyCutHasAWay() {
+  public boolean everyCutHasAWay() {
     return cuts.stream().noneMatch(cut -> cut.way().isEmpty());
   }
 
   /** In one line, for the strip that stays in sight. */
-  String verdict() {
+  public String verdict() {
     if (sound) {
       return "Sound: " + sheets + " sheets";
     }

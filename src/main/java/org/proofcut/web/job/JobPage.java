@@ -30,15 +30,15 @@ record JobPage(
     refused = List.copyOf(refused);
   }
 
-  String action() {
+  public String action() {
     return id.isEmpty() ? "/jobs" : "/jobs/" + id;
   }
 
-  String sheets() {
+  public String sheets() {
     return "/jobs/" + id + "/sheets";
   }
 
-  boolean canBegin() {
+  public boolean canBegin() {
     return answer.sound() && asKept && !begun;
   }
 }

@@ -83,19 +83,19 @@ record JobSections(
         .flatMap(List::stream);
   }
 
-  boolean hasRoomForASheet() {
+  public boolean hasRoomForASheet() {
     return sheets.size() < JobForm.MOST_SHEETS;
   }
 
-  boolean hasRoomForAShelf() {
+  public boolean hasRoomForAShelf() {
     return shelves.size() < JobForm.MOST_SHELVES;
   }
 
-  int nextSheet() {
+  public int nextSheet() {
     return sheets.size() + 1;
   }
 
-  int nextShelf() {
+  public int nextShelf() {
     return shelves.size() + 1;
   }
 

@@ -209,8 +209,9 @@ public class ShopFloor {
   }
 
   private String nameOf(ShopItem item) {
-    return item.shelf() == Shelf.AID
-        ? house.content().wording().aids().get(item.kind()).name()
+    var aid = house.content().aids().get(item.kind());
+    return item.shelf() == Shelf.AID && aid != null
+        ? aid.name()
         : item.typed().getOrDefault("name", item.kind());
   }
 

@@ -150,7 +150,9 @@ public final class JobForm {
     var stem = "sheet-" + number + "-";
     return List.of(
         text(
-            stem + "name", "Sheet " + number, "what you call it, such as \"birch, from the rack\""),
+            stem + "name",
+            "Name of sheet " + number,
+            "what you call it, such as \"birch, from the rack\""),
         choice(
             stem + "material",
             "Made of",

@@ -232,7 +232,7 @@ public class ShopPages {
         .map(field -> Asked.of(field, item.typed(), List.of(), unit))
         .filter(asked -> !asked.value().isBlank())
         .limit(SHOWN_FIGURES)
-        .map(asked -> asked.label() + " " + asked.said())
+        .map(asked -> asked.label() + ": " + asked.said())
         .reduce((one, other) -> one + " · " + other)
         .orElse("");
   }

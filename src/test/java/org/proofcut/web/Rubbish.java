@@ -1,0 +1,83 @@
+package org.proofcut.web;
+
+import io.restassured.RestAssured;
+import io.restassured.response.Response;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** What people and machines type where something else was asked. */
+public final class Rubbish {
+
+  /** Half of a pair of UTF-16, which no text may end with. */
+  private static final String HALF_A_LETTER = "\ud800";
+
+  public static final List<String> ALL =
+      List.of(
+          "abc",
+          "-5",
+          "0",
+          "1e9",
+          "",
+          "   ",
+          "<script>alert(1)</script>",
+          "\"><img src=x onerror=alert(1)>",
+          "x".repeat(10_000),
+          "9".repeat(10_000),
+          "1,234.5",
+          "\u0000\u0007",
+          HALF_A_LETTER,
+          "{name}",
+          "NaN");
+
+  private Rubbish() {}
+
+  /** Sends a form as a browser would; half a letter goes as the three bytes that some send. */
+  public static Response post(String to, Map<String, String> typed) {
+    var body =
+        typed.entrySet().stream()
+            .map(field -> encoded(field.getKey()) + "=" + encoded(field.getValue()))
+            .collect(Collectors.joining("&"));
+    return postRaw(to, body);
+  }
+
+  static Response postRaw(String to, String body) {
+    return RestAssured.given()
+        .redirects()
+        .follow(false)
+        .urlEncodingEnabled(false)
+        .header("Content-Type", "application/x-www-form-urlencoded")
+        .body(body.getBytes(StandardCharsets.US_ASCII))
+        .post(to);
+  }
+
+  private static String encoded(String text) {
+    return text.equals(HALF_A_LETTER)
+        ? "%ED%A0%80"
+        : URLEncoder.encode(text, StandardCharsets.UTF_8);
+  }
+
+  /** What the server reads: three bytes that are no letter come as three marks for "unreadable". */
+  public static String asReceived(String text) {
+    return text.equals(HALF_A_LETTER) ? "\ufffd\ufffd\ufffd" : text;
+  }
+
+  /** As text stands in an attribute. */
+  public static String escaped(String text) {
+    return text.replace("&", "&amp;")
+        .replace("<", "&lt;")
+        .replace(">", "&gt;")
+        .replace("\"", "&quot;")
+        .replace("'", "&#39;");
+  }
+
+  /** The same fields with one of them typed otherwise. */
+  public static Map<String, String> with(Map<String, String> typed, String field, String text) {
+    var changed = new LinkedHashMap<>(typed);
+    changed.put(field, text);
+    return changed;
+  }
+}

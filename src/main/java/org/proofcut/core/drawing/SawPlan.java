@@ -196,11 +196,11 @@ final class SawPlan {
           sled
               ? plan.at(place, Length.ZERO)
               : plan.at(across.extent().minus(place), Length.ZERO).left(GAP);
-      sheet.breakDown(y(depth) - 6, y(shownFrom()) + (sled ? 46 : 6), from, GAP);
+      sheet.breakDown(y(depth) - 6, y(shownFrom()) + (sled ? 0 : 6), from, GAP);
     }
     for (var place : along.breaks()) {
       var from = plan.at(Length.ZERO, along.extent().minus(place)).up(GAP);
-      sheet.breakAcross(FEED_LANE - 4, sheet.width() - 4L, from, GAP);
+      sheet.breakAcross(FEED_LANE - 4, x(farEnd()) + 8, from, GAP);
     }
     if (!sled && shownFrom().isPositive()) {
       long left = Math.min(x(farEnd()), x(Length.ZERO)) - 6;

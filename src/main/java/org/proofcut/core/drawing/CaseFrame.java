@@ -13,6 +13,7 @@ import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.measure.Rounding;
 import org.proofcut.core.measure.display.Scale;
+import org.proofcut.core.part.Housing;
 
 /**
  * What a front elevation and a side section of a case have in common: the outer size and the
@@ -98,9 +99,11 @@ final class CaseFrame {
 
   /** Lays out the outer size with its dimensions. */
   void begin(String head) {
-    sheet.head(head);
     var figure = scale.show(height).number();
-    long left = sheet.drawing().widthOf(figure, Type.FIGURE) + 50;
+    // On a phone a long figure beside the case would leave no room for the case.
+    boolean beside = !sheet.narrow();
+    sheet.head(beside ? head : head + " Height " + figure + ".");
+    long left = beside ? sheet.drawing().widthOf(figure, Type.FIGURE) + 50 : 34;
     long right = widestMark() + 44;
     long room = sheet.width() - left - right;
     var pixel = new Length(across.picometres() / room + 1);
@@ -121,8 +124,9 @@ final class CaseFrame {
     var side = corner.left(18);
     plan.span(side, new Point(side.xThousandths(), far.yThousandths()));
     long base = (corner.yThousandths() + far.yThousandths()) / 2000 + plan.pixels(Type.FIGURE) / 3;
-    plan.text(
-        plan.px(side.xThousandths() / 1000 - 12, base), figure, Type.FIGURE, Anchor.END);
+    if (beside) {
+      plan.text(plan.px(side.xThousandths() / 1000 - 12, base), figure, Type.FIGURE, Anchor.END);
+    }
   }
 
   private long widestMark() {
@@ -217,7 +221,7 @@ final class CaseFrame {
     return housing(id).map(one -> one.width().value()).orElse(Length.ZERO);
   }
 
-  private Optional<org.proofcut.core.part.Housing> housing(String id) {
+  private Optional<Housing> housing(String id) {
     return design.housings().stream().filter(one -> one.id().equals(id)).findFirst();
   }
 }

@@ -228,10 +228,15 @@ final class SawPlan {
         plan.px(left, other.yThousandths() / 1000), plan.px(right, one.yThousandths() / 1000), Fill.NONE, Line.PLAIN);
   }
 
+  /** Below the front of the blade, but on the work. */
+  private long figureLine() {
+    return Math.min(y(front) + 96, y(shownFrom()) - 12);
+  }
+
   private void dimension(Drawing plan) {
     var guide = at(Length.ZERO, front);
     var tooth = at(size, front);
-    long line = (y(front) + 96) * 1000;
+    long line = figureLine() * 1000;
     var from = new Point(Math.min(guide.xThousandths(), tooth.xThousandths()), line);
     var to = new Point(Math.max(guide.xThousandths(), tooth.xThousandths()), line);
     plan.line(Line.THIN, tooth, new Point(tooth.xThousandths(), line + 8_000));
@@ -271,7 +276,8 @@ final class SawPlan {
     long right =
         sled ? blade - guardSide : (across.isBroken() ? breakEnd() : x(Length.ZERO) - 10);
     long top = Math.max(y(depth), y(front.plus(exposed))) + 6;
-    var beside = new Column(left, right, top, y(front) + 50, sled ? Anchor.END : Anchor.START);
+    var beside = new Column(
+            left, right, top, figureLine() - 48, sled ? Anchor.END : Anchor.START);
     sheet.sayOrNote(beside, "guard over blade and riving knife", Type.NOTE);
     sheet.sayOrNote(beside, words.face(), Type.NOTE);
     sheet.sayOrNote(

@@ -131,9 +131,14 @@ final class CaseFrame {
 
   private long widestMark() {
     return marks().stream()
+        .filter(this::liesInside)
         .mapToLong(mark -> sheet.drawing().widthOf(scale.show(mark).number(), Type.STRESS))
         .max()
         .orElse(0);
+  }
+
+  private boolean liesInside(Length mark) {
+    return !mark.isNegative() && mark.isAtMost(height);
   }
 
   private List<Length> marks() {
@@ -171,7 +176,7 @@ final class CaseFrame {
     var sorted = marks().stream().sorted().toList();
     long y = at(Length.ZERO, Length.ZERO).yThousandths() / 1000 + pitch / 2;
     for (var mark : sorted) {
-      if (mark.isNegative() || mark.isGreaterThan(height)) {
+      if (!liesInside(mark)) {
         outside.add(scale.show(mark).text());
         continue;
       }

@@ -160,6 +160,44 @@ class MachinePlanTest {
   }
 
   @Test
+  void sawWithoutGuardAndKnife_drawsNoneAndSaysSo() {
+    var saw = ShopsForTests.SAW;
+    var bare =
+        new TableSaw(
+            saw.id(),
+            saw.name(),
+            saw.speeds(),
+            saw.fenceReach(),
+            saw.fenceStep(),
+            saw.heightStep(),
+            saw.greatestHeight(),
+            saw.blades(),
+            saw.sledStopReach(),
+            saw.sledDepth(),
+            false,
+            false,
+            true);
+    var sheet = find(ALL_MACHINES, "rip:left-side");
+    var with = setup(sheet);
+    var without =
+        new Setup(
+            with.asked(),
+            bare,
+            with.cutter(),
+            with.guide(),
+            with.settings(),
+            with.passes(),
+            with.speed(),
+            with.feed(),
+            with.measures());
+    var picture =
+        MachinePlan.of(sheet.operation(), without, LengthUnit.MILLIMETRE, 600);
+    assertTrue(picture.words().contains("no guard and no riving knife"), picture.words());
+    assertEquals(
+        Seen.in(draw(sheet, 600)).boxes().size() - 2, Seen.in(picture).boxes().size());
+  }
+
+  @Test
   void exposed_bladeOf250At25_standsOut150() {
     // 2 · √(250 · 25 − 25²) = 2 · √5625 = 150
     assertEquals(mm(150), SawPlan.exposed(mm(250), mm(25)));

@@ -494,16 +494,18 @@ public final class Drawing {
   List<String> broken(String words, Type type, long room) {
     var lines = new ArrayList<String>();
     var line = "";
-    for (var word : words.split(" ")) {
+    // A figure stays whole: "37" on one line and "1/64" on the next would be read as two.
+    var bound = words.replaceAll("(\\d) (?=\\d+/\\d|(mm|in)\\b)", "$1\u00a0");
+    for (var word : bound.split(" ")) {
       var longer = line.isEmpty() ? word : line + " " + word;
       if (!line.isEmpty() && widthOf(longer, type) > room) {
-        lines.add(line);
+        lines.add(line.replace('\u00a0', ' '));
         line = word;
       } else {
         line = longer;
       }
     }
-    lines.add(line);
+    lines.add(line.replace('\u00a0', ' '));
     return lines;
   }
 

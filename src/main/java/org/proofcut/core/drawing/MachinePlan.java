@@ -2,10 +2,10 @@ package org.proofcut.core.drawing;
 
 import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.operation.Operation;
-import org.proofcut.core.setup.Guide;
 import org.proofcut.core.setup.Setup;
 import org.proofcut.core.shop.HandRouter;
 import org.proofcut.core.shop.SawBlade;
+import org.proofcut.core.shop.TableSaw;
 
 /**
  * A cut as seen from above by the person at the machine: guide, cutter, work, what turns, what moves
@@ -25,9 +25,9 @@ public final class MachinePlan {
    */
   public static Picture of(Operation operation, Setup setup, LengthUnit unit, int widthPx) {
     if (setup.cutter() instanceof SawBlade blade) {
-      return setup.guide() == Guide.TRACK
-          ? TrackPlan.of(operation, setup, blade, unit, widthPx)
-          : SawPlan.of(operation, setup, blade, unit, widthPx);
+      return setup.machine() instanceof TableSaw saw
+          ? SawPlan.of(operation, setup, saw, blade, unit, widthPx)
+          : TrackPlan.of(operation, setup, blade, unit, widthPx);
     }
     if (setup.machine() instanceof HandRouter router) {
       return HandRouterPlan.of(operation, setup, router, unit, widthPx);

@@ -18,6 +18,7 @@ import org.proofcut.core.setup.Guide;
 import org.proofcut.core.setup.Setting;
 import org.proofcut.core.setup.Setup;
 import org.proofcut.core.shop.SawBlade;
+import org.proofcut.core.shop.TableSaw;
 
 /**
  * A table saw from above: a rip along the fence, which stands on the right, or a crosscut on the
@@ -49,8 +50,19 @@ final class SawPlan {
   private Stretch across;
   private Stretch along;
 
-  private SawPlan(Operation operation, Setup setup, SawBlade blade, LengthUnit unit, int width) {
+  private final boolean guarded;
+  private final boolean knifed;
+
+  private SawPlan(
+      Operation operation,
+      Setup setup,
+      TableSaw saw,
+      SawBlade blade,
+      LengthUnit unit,
+      int width) {
     this.setup = setup;
+    this.guarded = saw.hasGuard();
+    this.knifed = saw.hasRivingKnife();
     this.words = new PlanWords(operation, setup, unit);
     this.sled = setup.guide() == Guide.SLED;
     this.figure = words.figure(setup.settings().get(0));
@@ -67,8 +79,13 @@ final class SawPlan {
   }
 
   static Picture of(
-      Operation operation, Setup setup, SawBlade blade, LengthUnit unit, int width) {
-    return new SawPlan(operation, setup, blade, unit, width).drawn();
+      Operation operation,
+      Setup setup,
+      TableSaw saw,
+      SawBlade blade,
+      LengthUnit unit,
+      int width) {
+    return new SawPlan(operation, setup, saw, blade, unit, width).drawn();
   }
 
   /** How long the blade stands out of the table: 2·√(2Rh − h²), the root rounded down. */
@@ -196,11 +213,11 @@ final class SawPlan {
           sled
               ? plan.at(place, Length.ZERO)
               : plan.at(across.extent().minus(place), Length.ZERO).left(GAP);
-      sheet.breakDown(y(depth) - 6, y(shownFrom()) + (sled ? 46 : 6), from, GAP);
+      sheet.breakDown(y(depth) - 6, y(shownFrom()) + (sled ? 0 : 6), from, GAP);
     }
     for (var place : along.breaks()) {
       var from = plan.at(Length.ZERO, along.extent().minus(place)).up(GAP);
-      sheet.breakAcross(FEED_LANE - 4, sheet.width() - 4L, from, GAP);
+      sheet.breakAcross(FEED_LANE - 4, x(farEnd()) + 8, from, GAP);
     }
     if (!sled && shownFrom().isPositive()) {
       long left = Math.min(x(farEnd()), x(Length.ZERO)) - 6;
@@ -215,11 +232,16 @@ final class SawPlan {
     // The riving knife: thinner than the kerf, close behind the blade.
     var thin = new Length(kerf.picometres() / 8);
     var knife = back.plus(pixel.times(4));
+    if (knifed) {
     plan.box(
         at(size.plus(thin), knife),
         at(wasteFrom.minus(thin), knife.plus(pixel.times(34))),
         Fill.SHEET,
         Line.PLAIN);
+    }
+    if (!guarded) {
+      return;
+    }
     var one = at(size, front).down(12);
     var other = at(wasteFrom, knife.plus(pixel.times(36)));
     long left = Math.min(one.xThousandths(), other.xThousandths()) / 1000 - 20;
@@ -228,10 +250,15 @@ final class SawPlan {
         plan.px(left, other.yThousandths() / 1000), plan.px(right, one.yThousandths() / 1000), Fill.NONE, Line.PLAIN);
   }
 
+  /** Below the front of the blade, but on the work. */
+  private long figureLine() {
+    return Math.min(y(front) + 96, y(shownFrom()) - 12);
+  }
+
   private void dimension(Drawing plan) {
     var guide = at(Length.ZERO, front);
     var tooth = at(size, front);
-    long line = (y(front) + 96) * 1000;
+    long line = figureLine() * 1000;
     var from = new Point(Math.min(guide.xThousandths(), tooth.xThousandths()), line);
     var to = new Point(Math.max(guide.xThousandths(), tooth.xThousandths()), line);
     plan.line(Line.THIN, tooth, new Point(tooth.xThousandths(), line + 8_000));
@@ -271,8 +298,12 @@ final class SawPlan {
     long right =
         sled ? blade - guardSide : (across.isBroken() ? breakEnd() : x(Length.ZERO) - 10);
     long top = Math.max(y(depth), y(front.plus(exposed))) + 6;
-    var beside = new Column(left, right, top, y(front) + 50, sled ? Anchor.END : Anchor.START);
-    sheet.sayOrNote(beside, "guard over blade and riving knife", Type.NOTE);
+    var beside = new Column(
+            left, right, top, figureLine() - 48, sled ? Anchor.END : Anchor.START);
+    if (guarded) {
+      sheet.sayOrNote(
+          beside, knifed ? "guard over blade and riving knife" : "guard over blade", Type.NOTE);
+    }
     sheet.sayOrNote(beside, words.face(), Type.NOTE);
     sheet.sayOrNote(
         beside, words.rides() + (sled ? " against the sled's fence" : " on the fence"), Type.NOTE);
@@ -304,6 +335,12 @@ final class SawPlan {
     var notes = new ArrayList<>(words.notes());
     notes.add(
         "Keep out of the line of the blade, where a piece is thrown; never reach behind the blade.");
+    if (!guarded || !knifed) {
+      notes.add(
+          "Entered for this saw: no "
+              + (guarded ? "riving knife" : knifed ? "guard" : "guard and no riving knife")
+              + ". None is drawn.");
+    }
     notes.add(
         "To scale but for what the zigzag lines leave out; "
             + (sled ? "sled, " : "fence, ")
@@ -322,7 +359,9 @@ final class SawPlan {
                 + " of the work against it; the waste is on the left of the blade. ")
         + "The work lies "
         + words.face()
-        + " and moves away from you into the blade; behind the blade stands the riving knife, over"
-        + " both the guard. The strip in line with the blade is hatched on both sides: keep clear.";
+        + " and moves away from you into the blade"
+        + (knifed ? "; behind the blade stands the riving knife" : "")
+        + (guarded ? "; the guard covers the blade" : "")
+        + ". The strip in line with the blade is hatched on both sides: keep clear.";
   }
 }

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.StringReader;
 import java.util.Arrays;
+import java.util.List;
 import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
@@ -85,6 +86,13 @@ class DrawingTest {
     sheet.text(
         sheet.px(10, 30), "a sentence that is far too long for a phone", Type.LABEL, Anchor.START);
     assertEquals(3, sheet.picture().svg().split("<text", -1).length);
+  }
+
+  @Test
+  void text_brokenIntoLines_keepsAFigureWhole() {
+    var sheet = Drawing.of(350, 200, "plan");
+    var lines = sheet.broken("strip for the plinth: 37 1/64 in wide", Type.NOTE, 320);
+    assertEquals(List.of("strip for the plinth:", "37 1/64 in wide"), lines);
   }
 
   @Test

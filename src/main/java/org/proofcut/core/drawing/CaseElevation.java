@@ -52,8 +52,7 @@ public final class CaseElevation {
   }
 
   /** A board that reaches into its housings, which run through to the front. */
-  private static void shelf(
-      CaseFrame frame, Length width, String id, Length underside) {
+  private static void shelf(CaseFrame frame, Length width, String id, Length underside) {
     var leftSide = "left-side:" + id;
     var rightSide = "right-side:" + id;
     frame.board(

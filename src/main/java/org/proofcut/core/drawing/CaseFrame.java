@@ -70,8 +70,7 @@ final class CaseFrame {
                 + ".");
     int number = 1;
     for (var shelf : design.design().shelves()) {
-      words.append(
-          " To the underside of shelf " + number++ + " " + scale.show(shelf) + ".");
+      words.append(" To the underside of shelf " + number++ + " " + scale.show(shelf) + ".");
     }
     return words.toString();
   }
@@ -187,11 +186,7 @@ final class CaseFrame {
         outside.add(scale.show(mark).text());
         continue;
       }
-      plan.line(
-          Line.THIN,
-          at,
-          at.right(14),
-          plan.px(x + 30, y - plan.pixels(Type.STRESS) / 3));
+      plan.line(Line.THIN, at, at.right(14), plan.px(x + 30, y - plan.pixels(Type.STRESS) / 3));
       plan.text(plan.px(x + 36, y), scale.show(mark).number(), Type.STRESS, Anchor.START);
     }
   }
@@ -201,7 +196,10 @@ final class CaseFrame {
       sheet.note(note);
     }
     if (!outside.isEmpty()) {
-      sheet.note("Not in the drawing, for want of room or outside the case: " + String.join(", ", outside) + ".");
+      sheet.note(
+          "Not in the drawing, for want of room or outside the case: "
+              + String.join(", ", outside)
+              + ".");
     }
     if (!design.problems().isEmpty()) {
       sheet.note("Drawn as entered; the design has problems, told beside it.");

@@ -80,7 +80,10 @@ public final class CaseSection {
         Line.PLAIN);
     frame.heights();
     return frame.done(
-        "Heights from the floor to the underside.", setBack, housings, "Hatched: the back. To scale.");
+        "Heights from the floor to the underside.",
+        setBack,
+        housings,
+        "Hatched: the back. To scale.");
   }
 
   private static void board(CaseFrame frame, String id, Length shoulder, Length underside) {

@@ -77,8 +77,7 @@ public final class CutSection {
             ? "To scale, but the room at both sides is drawn " + ROOM_ENLARGED + " times."
             : "To scale.");
     var sheet =
-        new PlanSheet(
-            width, operation.title() + ", in section. " + String.join(" ", notes));
+        new PlanSheet(width, operation.title() + ", in section. " + String.join(" ", notes));
     sheet.head(slot ? "Section across the slot." : "Section across the rabbet.");
     long sides = 12 + sheet.drawing().widthOf(caliper.show(stock).number(), Type.FIGURE) + 40;
     long room = width - 2 * sides;
@@ -125,7 +124,8 @@ public final class CutSection {
     long leftBase = (mid + bottom) / 2 + size * 35 / 100;
     long depthBase = Math.min((top + mid) / 2 + size * 35 / 100, leftBase - size * 5 / 4);
     plan.text(plan.px(right + 12, depthBase), rule.show(depth).number(), Type.FIGURE, Anchor.START);
-    plan.text(plan.px(right + 12, leftBase), caliper.show(left).number(), Type.FIGURE, Anchor.START);
+    plan.text(
+        plan.px(right + 12, leftBase), caliper.show(left).number(), Type.FIGURE, Anchor.START);
     plan.line(Line.THIN, plan.at(to, floor), plan.px(right + 6, mid));
     plan.line(Line.THIN, plan.px(sides - 22, top), plan.at(slot ? Length.ZERO : to, face));
     plan.line(Line.THIN, plan.px(sides - 22, bottom), plan.px(right + 6, bottom));
@@ -148,17 +148,21 @@ public final class CutSection {
 
   private String fit(boolean slot, Length made, Band goesIn) {
     var thickness =
-        "Goes in: %s to %s thick".formatted(caliper.show(goesIn.least()), caliper.show(goesIn.most()));
+        "Goes in: %s to %s thick"
+            .formatted(caliper.show(goesIn.least()), caliper.show(goesIn.most()));
     return slot
         ? thickness
             + "; room %s to %s, both sides together."
                 .formatted(
-                    caliper.show(made.minus(goesIn.most())), caliper.show(made.minus(goesIn.least())))
+                    caliper.show(made.minus(goesIn.most())),
+                    caliper.show(made.minus(goesIn.least())))
         : thickness + ", its outer face flush with the edge or under it.";
   }
 
   private static Length enlargedRoom(boolean slot, Length made, Band goesIn) {
-    return slot ? made.minus(goesIn.middle()).max(Length.ZERO).times(ROOM_ENLARGED).min(made.half()) : Length.ZERO;
+    return slot
+        ? made.minus(goesIn.middle()).max(Length.ZERO).times(ROOM_ENLARGED).min(made.half())
+        : Length.ZERO;
   }
 
   /** From wall to wall after the last pass; a rabbet begins at the edge. */
@@ -198,11 +202,12 @@ public final class CutSection {
             "To scale, the blade seen from the side.");
     var sheet =
         new PlanSheet(
-            width,
-            operation.title() + ", in section along the cut. " + String.join(" ", notes));
-    sheet.head(track ? "From the side: blade through the sheet." : "From the side: blade above the work.");
+            width, operation.title() + ", in section along the cut. " + String.join(" ", notes));
+    sheet.head(
+        track ? "From the side: blade through the sheet." : "From the side: blade above the work.");
     long leftSide = 12 + sheet.drawing().widthOf(rule.show(reach).number(), Type.FIGURE) + 40;
-    long rightSide = 12 + sheet.drawing().widthOf(caliper.show(thickness.most()).number(), Type.FIGURE) + 40;
+    long rightSide =
+        12 + sheet.drawing().widthOf(caliper.show(thickness.most()).number(), Type.FIGURE) + 40;
     long room = width - leftSide - rightSide;
     var exposed = SawPlan.exposed(setup.cutter().diameter(), reach);
     var pixel = new Length(Math.max(1, exposed.picometres() * 6 / 5 / room));
@@ -229,9 +234,21 @@ public final class CutSection {
     long yFace = plan.at(Length.ZERO, up.apply(thickness.most())).yThousandths() / 1000;
     plan.line(Line.THIN, plan.px(leftSide - 22, yTip), plan.at(span.half(), up.apply(reach)));
     plan.line(Line.THIN, plan.px(leftSide - 22, y0), table);
-    upright(plan, leftSide - 14, Math.min(y0, yTip), Math.max(y0, yTip), rule.show(reach).number(), true);
+    upright(
+        plan,
+        leftSide - 14,
+        Math.min(y0, yTip),
+        Math.max(y0, yTip),
+        rule.show(reach).number(),
+        true);
     long right = width - rightSide + 14;
-    upright(plan, right, Math.min(y0, yFace), Math.max(y0, yFace), caliper.show(thickness.most()).number(), false);
+    upright(
+        plan,
+        right,
+        Math.min(y0, yFace),
+        Math.max(y0, yFace),
+        caliper.show(thickness.most()).number(),
+        false);
     sheet.lower(26);
     notes.forEach(sheet::note);
     return sheet.picture();
@@ -239,11 +256,7 @@ public final class CutSection {
 
   /** The part of the blade beyond the face that its reach counts from. */
   private void cap(
-      Drawing plan,
-      Length middle,
-      Length radius,
-      Length reach,
-      UnaryOperator<Length> up) {
+      Drawing plan, Length middle, Length radius, Length reach, UnaryOperator<Length> up) {
     var outline = new ArrayList<Drawing.Point>();
     int steps = 48;
     for (int i = 0; i <= steps; i++) {

@@ -19,9 +19,9 @@ import org.proofcut.core.setup.Setup;
 import org.proofcut.core.shop.HandRouter;
 
 /**
- * A router in the hands from above, at the first pass: the work clamped face up, straightedge on the
- * left, pushed away. Lengths across count from the left edge of the work, along from the edge next
- * to the person.
+ * A router in the hands from above, at the first pass: the work clamped face up, straightedge on
+ * the left, pushed away. Lengths across count from the left edge of the work, along from the edge
+ * next to the person.
  */
 final class HandRouterPlan {
 
@@ -79,7 +79,8 @@ final class HandRouterPlan {
     this.router = length.half();
     this.sheet = new PlanSheet(widthPx, words.all(layout(), notes()));
     this.pixel =
-        new Length(toCentre.times(2).picometres() / (sheet.narrow() ? 166 : 230)).max(new Length(1));
+        new Length(toCentre.times(2).picometres() / (sheet.narrow() ? 166 : 230))
+            .max(new Length(1));
   }
 
   static Picture of(
@@ -191,11 +192,9 @@ final class HandRouterPlan {
       plan.box(at(near, length).up(SCRAP), at(far, length), Fill.WASTE, Line.PLAIN);
     }
     var rail = at(guide, Length.ZERO);
-    plan.box(
-        rail.left(RAIL).down(30), at(guide, length).up(SCRAP + 22), Fill.MACHINE, Line.PLAIN);
+    plan.box(rail.left(RAIL).down(30), at(guide, length).up(SCRAP + 22), Fill.MACHINE, Line.PLAIN);
     if (strip.isPositive()) {
-      plan.box(
-          rail.down(30), at(guide.plus(strip), length).up(SCRAP + 22), Fill.SHEET, Line.THIN);
+      plan.box(rail.down(30), at(guide.plus(strip), length).up(SCRAP + 22), Fill.SHEET, Line.THIN);
     }
     for (var clamp : List.of(rail.up(6), at(guide, length).down(20))) {
       plan.box(clamp.left(RAIL - 8), clamp.left(8).up(14), Fill.INK, Line.NONE);
@@ -207,8 +206,7 @@ final class HandRouterPlan {
     long above = y(length) - 6;
     long below = y(Length.ZERO) + 6;
     for (var place : across.breaks()) {
-      sheet.breakDown(
-          y(length) - 8, y(Length.ZERO) + 8, plan.at(place, Length.ZERO), GAP);
+      sheet.breakDown(y(length) - 8, y(Length.ZERO) + 8, plan.at(place, Length.ZERO), GAP);
     }
     for (var place : along.breaks()) {
       var from = plan.at(Length.ZERO, along.extent().minus(place)).up(GAP);
@@ -226,10 +224,7 @@ final class HandRouterPlan {
     var centre = at(first.middle(), router);
     var corner = at(guide.plus(strip), router.plus(toCentre));
     plan.box(
-        corner,
-        at(first.middle().plus(toCentre), router.minus(toCentre)),
-        Fill.NONE,
-        Line.THICK);
+        corner, at(first.middle().plus(toCentre), router.minus(toCentre)), Fill.NONE, Line.THICK);
     plan.circle(centre, plan.thousandths(setup.cutter().diameter().half()), Fill.INK, Line.NONE);
     plan.turning(centre, turning(), Turn.CLOCKWISE);
     var arrow = at(first.middle().plus(toCentre), router).left(26);
@@ -265,13 +260,26 @@ final class HandRouterPlan {
     long top = y(router.plus(toCentre)) + 8;
     long bottom = y(router.minus(toCentre)) - 4;
     long slotLeft = x(first.least().max(leftShown())) - turning() - 4;
-    sheet.say(new Column(beside + 4, slotLeft + turning(), top, top + 31, Anchor.START), "base", Type.NOTE);
     sheet.say(
-        new Column(x(whole.most()) + 8, x(first.middle().plus(toCentre)) - 42, top, y(router) - turning() - 12, Anchor.START),
+        new Column(beside + 4, slotLeft + turning(), top, top + 31, Anchor.START),
+        "base",
+        Type.NOTE);
+    sheet.say(
+        new Column(
+            x(whole.most()) + 8,
+            x(first.middle().plus(toCentre)) - 42,
+            top,
+            y(router) - turning() - 12,
+            Anchor.START),
         "still to cut",
         Type.NOTE);
     sheet.say(
-        new Column(x(whole.most()) + 8, x(first.middle().plus(toCentre)) - 42, bottom - 34, bottom, Anchor.START),
+        new Column(
+            x(whole.most()) + 8,
+            x(first.middle().plus(toCentre)) - 42,
+            bottom - 34,
+            bottom,
+            Anchor.START),
         "cut",
         Type.NOTE);
     if (strip.isPositive()) {

@@ -8,8 +8,8 @@ import org.proofcut.core.shop.SawBlade;
 import org.proofcut.core.shop.TableSaw;
 
 /**
- * A cut as seen from above by the person at the machine: guide, cutter, work, what turns, what moves
- * where, and the figure that decides most.
+ * A cut as seen from above by the person at the machine: guide, cutter, work, what turns, what
+ * moves where, and the figure that decides most.
  */
 public final class MachinePlan {
 

@@ -224,7 +224,8 @@ final class PlanSheet {
 
   /** The drawing with its notes under it. */
   Picture picture() {
-    var column = new Column(EDGE, width - EDGE, Math.max(bottom, top) + EDGE, ENDLESS, Anchor.START);
+    var column =
+        new Column(EDGE, width - EDGE, Math.max(bottom, top) + EDGE, ENDLESS, Anchor.START);
     for (int i = 0; i < notes.size(); i++) {
       say(column, notes.get(i), i == 0 ? Type.STRESS : Type.NOTE);
       column.y += 6;

@@ -81,9 +81,7 @@ final class PlanWords {
     var first = setup.settings().get(0).set().value();
     return operation.parts().stream()
         .filter(
-            part ->
-                part.size().isPresent()
-                    && !rule(part.size().get().value()).equals(rule(first)))
+            part -> part.size().isPresent() && !rule(part.size().get().value()).equals(rule(first)))
         .map(part -> "Then " + part.name() + ": " + rule(part.size().get().value()) + ".")
         .toList();
   }

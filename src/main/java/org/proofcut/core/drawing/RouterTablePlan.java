@@ -269,7 +269,9 @@ final class RouterTablePlan {
     var to = at(cutter, edge);
     long line = 22_000;
     plan.line(
-        Line.THIN, new Point(8_000, face.yThousandths()), new Point(left * 1000, face.yThousandths()));
+        Line.THIN,
+        new Point(8_000, face.yThousandths()),
+        new Point(left * 1000, face.yThousandths()));
     plan.line(Line.THIN, new Point(8_000, to.yThousandths()), to);
     var from = new Point(line, face.yThousandths());
     var end = new Point(line, to.yThousandths());

@@ -54,12 +54,7 @@ final class SawPlan {
   private final boolean knifed;
 
   private SawPlan(
-      Operation operation,
-      Setup setup,
-      TableSaw saw,
-      SawBlade blade,
-      LengthUnit unit,
-      int width) {
+      Operation operation, Setup setup, TableSaw saw, SawBlade blade, LengthUnit unit, int width) {
     this.setup = setup;
     this.guarded = saw.hasGuard();
     this.knifed = saw.hasRivingKnife();
@@ -75,16 +70,12 @@ final class SawPlan {
     // On the sled the work reaches across the blade; along the fence it comes from far in front.
     var work = setup.asked().work();
     this.depth = sled ? work.acrossGuide().most() : work.alongGuide().most();
-    this.front = depth.minus(sled ? pixel.times(80).min(depth.half()) : exposed.plus(pixel.times(96)));
+    this.front =
+        depth.minus(sled ? pixel.times(80).min(depth.half()) : exposed.plus(pixel.times(96)));
   }
 
   static Picture of(
-      Operation operation,
-      Setup setup,
-      TableSaw saw,
-      SawBlade blade,
-      LengthUnit unit,
-      int width) {
+      Operation operation, Setup setup, TableSaw saw, SawBlade blade, LengthUnit unit, int width) {
     return new SawPlan(operation, setup, saw, blade, unit, width).drawn();
   }
 
@@ -113,10 +104,10 @@ final class SawPlan {
     var top = depth.max(front.plus(exposed)).plus(pixel.times(sled ? 34 : 30));
     along =
         sled
-            ? Stretch.of(gap, new Band(Length.ZERO, pixel.times(24).min(depth)), new Band(piece, top))
+            ? Stretch.of(
+                gap, new Band(Length.ZERO, pixel.times(24).min(depth)), new Band(piece, top))
             : Stretch.of(gap, new Band(piece, top));
-    sheet.field(
-        pixel, FEED_LANE + (sled ? 24 : 0), 6, 8, pixels(along.extent()) + nearRoom());
+    sheet.field(pixel, FEED_LANE + (sled ? 24 : 0), 6, 8, pixels(along.extent()) + nearRoom());
     var plan = sheet.drawing();
     keepClear(plan);
     guide(plan);
@@ -126,7 +117,8 @@ final class SawPlan {
     sheet.note(setup.feed().words() + ".");
     dimension(plan);
     plan.feed(
-        plan.px(FEED_LANE / 2 - 4, sheet.bottom() - 30), plan.px(FEED_LANE / 2 - 4, sheet.top() + 60));
+        plan.px(FEED_LANE / 2 - 4, sheet.bottom() - 30),
+        plan.px(FEED_LANE / 2 - 4, sheet.top() + 60));
     labels();
     notes().stream().skip(1).forEach(sheet::note);
     return sheet.picture();
@@ -170,7 +162,10 @@ final class SawPlan {
     var other = at(size.plus(kerf), depth).xThousandths() / 1000;
     long middle = (one + other) / 2;
     plan.box(
-        plan.px(middle - 26, sheet.top()), plan.px(middle + 26, sheet.bottom()), Fill.WASTE, Line.DASHED);
+        plan.px(middle - 26, sheet.top()),
+        plan.px(middle + 26, sheet.bottom()),
+        Fill.WASTE,
+        Line.DASHED);
   }
 
   private void guide(Drawing plan) {
@@ -181,8 +176,16 @@ final class SawPlan {
           plan.px(sheet.width() - 8L, near + 40),
           Fill.NONE,
           Line.PLAIN);
-      plan.box(plan.px(FEED_LANE, near), plan.px(sheet.width() - 8L, near + 40), Fill.MACHINE, Line.PLAIN);
-      plan.box(plan.px(FEED_LANE + 2, near - 26), plan.px(x(Length.ZERO), near), Fill.MACHINE, Line.PLAIN);
+      plan.box(
+          plan.px(FEED_LANE, near),
+          plan.px(sheet.width() - 8L, near + 40),
+          Fill.MACHINE,
+          Line.PLAIN);
+      plan.box(
+          plan.px(FEED_LANE + 2, near - 26),
+          plan.px(x(Length.ZERO), near),
+          Fill.MACHINE,
+          Line.PLAIN);
     } else {
       plan.box(
           plan.px(x(Length.ZERO), sheet.top() + 6),
@@ -233,11 +236,11 @@ final class SawPlan {
     var thin = new Length(kerf.picometres() / 8);
     var knife = back.plus(pixel.times(4));
     if (knifed) {
-    plan.box(
-        at(size.plus(thin), knife),
-        at(wasteFrom.minus(thin), knife.plus(pixel.times(34))),
-        Fill.SHEET,
-        Line.PLAIN);
+      plan.box(
+          at(size.plus(thin), knife),
+          at(wasteFrom.minus(thin), knife.plus(pixel.times(34))),
+          Fill.SHEET,
+          Line.PLAIN);
     }
     if (!guarded) {
       return;
@@ -247,7 +250,10 @@ final class SawPlan {
     long left = Math.min(one.xThousandths(), other.xThousandths()) / 1000 - 20;
     long right = Math.max(one.xThousandths(), other.xThousandths()) / 1000 + 20;
     plan.box(
-        plan.px(left, other.yThousandths() / 1000), plan.px(right, one.yThousandths() / 1000), Fill.NONE, Line.PLAIN);
+        plan.px(left, other.yThousandths() / 1000),
+        plan.px(right, one.yThousandths() / 1000),
+        Fill.NONE,
+        Line.PLAIN);
   }
 
   /** Below the front of the blade, but on the work. */
@@ -295,11 +301,9 @@ final class SawPlan {
     long blade = x(size);
     long guardSide = 28;
     long left = sled ? (across.isBroken() ? breakEnd() : x(Length.ZERO) + 10) : blade + guardSide;
-    long right =
-        sled ? blade - guardSide : (across.isBroken() ? breakEnd() : x(Length.ZERO) - 10);
+    long right = sled ? blade - guardSide : (across.isBroken() ? breakEnd() : x(Length.ZERO) - 10);
     long top = Math.max(y(depth), y(front.plus(exposed))) + 6;
-    var beside = new Column(
-            left, right, top, figureLine() - 48, sled ? Anchor.END : Anchor.START);
+    var beside = new Column(left, right, top, figureLine() - 48, sled ? Anchor.END : Anchor.START);
     if (guarded) {
       sheet.sayOrNote(
           beside, knifed ? "guard over blade and riving knife" : "guard over blade", Type.NOTE);
@@ -310,12 +314,16 @@ final class SawPlan {
     long near = y(shownFrom()) + (sled ? 5 : 0);
     if (sled) {
       sheet.plate(
-          new Column(FEED_LANE + 34, blade - 30, near, near + 36, Anchor.START), "sled's fence", Type.NOTE);
+          new Column(FEED_LANE + 34, blade - 30, near, near + 36, Anchor.START),
+          "sled's fence",
+          Type.NOTE);
       sheet.note("The stop is on the left of the sled, the offcut lies free on the right.");
     } else {
       long post = x(Length.ZERO);
       sheet.plate(
-          new Column(post + 4, post + GUIDE - 12L, y(front) - 60, y(front), Anchor.MIDDLE), "fence", Type.NOTE);
+          new Column(post + 4, post + GUIDE - 12L, y(front) - 60, y(front), Anchor.MIDDLE),
+          "fence",
+          Type.NOTE);
     }
     long stand = sheet.bottom() - STAND + 18;
     if (!sheet.plate(

@@ -8,9 +8,9 @@ import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
 
 /**
- * What is shown of one direction of a drawing: pieces in order, all to one scale, and between two of
- * them a break of fixed size. A long part with a small cut in it is so drawn without shrinking the
- * cut or stretching anything.
+ * What is shown of one direction of a drawing: pieces in order, all to one scale, and between two
+ * of them a break of fixed size. A long part with a small cut in it is so drawn without shrinking
+ * the cut or stretching anything.
  */
 final class Stretch {
 

@@ -57,8 +57,7 @@ final class TrackPlan {
     this.pixel = new Length(Math.max(1, kerf.picometres() / 5));
   }
 
-  static Picture of(
-      Operation operation, Setup setup, SawBlade blade, LengthUnit unit, int width) {
+  static Picture of(Operation operation, Setup setup, SawBlade blade, LengthUnit unit, int width) {
     return new TrackPlan(operation, setup, blade, unit, width).drawn();
   }
 
@@ -123,9 +122,13 @@ final class TrackPlan {
     plan.line(Line.DASHED, at(mark, saw), at(mark, run));
     plan.line(Line.DASHED, at(wasteFrom, saw), at(wasteFrom, run));
     for (var support : supports()) {
-      plan.line(Line.DASHED, support, new Point(at(farEnd(), run).xThousandths(), support.yThousandths()));
+      plan.line(
+          Line.DASHED,
+          support,
+          new Point(at(farEnd(), run).xThousandths(), support.yThousandths()));
       var lower = support.down(18);
-      plan.line(Line.DASHED, lower, new Point(at(farEnd(), run).xThousandths(), lower.yThousandths()));
+      plan.line(
+          Line.DASHED, lower, new Point(at(farEnd(), run).xThousandths(), lower.yThousandths()));
     }
     var rail = at(mark, Length.ZERO).down(OVER);
     plan.box(rail.left(TRACK), at(mark, run).up(OVER), Fill.MACHINE, Line.PLAIN);
@@ -167,8 +170,7 @@ final class TrackPlan {
     plan.span(from, to);
     sheet.lower(44);
     long half = plan.widthOf(figure, Type.FIGURE) / 2;
-    long middle =
-        Math.max(8 + half, (from.xThousandths() + to.xThousandths()) / 2000);
+    long middle = Math.max(8 + half, (from.xThousandths() + to.xThousandths()) / 2000);
     plan.text(plan.px(middle, sheet.bottom() + 6), figure, Type.FIGURE, Anchor.MIDDLE);
     sheet.lower(14);
   }
@@ -185,7 +187,9 @@ final class TrackPlan {
     sheet.sayOrNote(kept, "reference edge on the left", Type.NOTE);
     long wide = x(farEnd()) - 6;
     sheet.say(
-        new Column(x(mark.plus(kerf)) + 40, wide, y(saw) - 20, y(saw) + 20, Anchor.START), "off", Type.NOTE);
+        new Column(x(mark.plus(kerf)) + 40, wide, y(saw) - 20, y(saw) + 20, Anchor.START),
+        "off",
+        Type.NOTE);
     sheet.note(
         "The hatched track lies on the side that is kept, its edge on the mark. Dashed under the"
             + " sheet: supports on both sides of the cut.");

@@ -275,8 +275,7 @@ public class SheetPages {
     return page(Templates.gone(what, back), 404, Optional.empty());
   }
 
-  static Response page(
-      TemplateInstance template, int status, Optional<String> knownTablet) {
+  static Response page(TemplateInstance template, int status, Optional<String> knownTablet) {
     var answer =
         Response.status(status).entity(template).type(MediaType.TEXT_HTML + ";charset=UTF-8");
     if (knownTablet.isEmpty()) {

@@ -31,7 +31,6 @@ public class TroublePages {
   @GET
   public TemplateInstance trouble(@QueryParam("back") String back) {
     boolean sheet = back != null && back.matches("/jobs/[A-Za-z0-9-]+/sheets/[0-9]+");
-    return Templates.trouble(
-        List.copyOf(house.content().trouble().values()), sheet ? back : "/");
+    return Templates.trouble(List.copyOf(house.content().trouble().values()), sheet ? back : "/");
   }
 }

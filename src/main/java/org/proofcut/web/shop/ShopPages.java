@@ -205,7 +205,8 @@ public class ShopPages {
             items,
             Shelf.GEAR,
             "Protective gear",
-            house.content().wording().gear().keySet().stream().map(kind -> form(Shelf.GEAR, kind))));
+            house.content().wording().gear().keySet().stream()
+                .map(kind -> form(Shelf.GEAR, kind))));
   }
 
   private Group group(

@@ -27,7 +27,8 @@ class CaseDrawingsTest {
 
   @Test
   void elevation_cupboard_bottomAndShelfLieAtTheirHeights() {
-    var seen = Seen.in(CaseElevation.of(made(CasesForTests.cupboard()), LengthUnit.MILLIMETRE, 600));
+    var seen =
+        Seen.in(CaseElevation.of(made(CasesForTests.cupboard()), LengthUnit.MILLIMETRE, 600));
     var outline = seen.boxes().get(0);
     double perMm = outline.height() / 900;
     assertEquals(600 * perMm, outline.width(), 0.01);
@@ -57,13 +58,13 @@ class CaseDrawingsTest {
                         && Math.abs(box.height() - 100 * perMm) < 0.01));
     // 400 deep, thickest back 5.66.
     assertTrue(
-        seen.boxes().stream()
-            .anyMatch(box -> Math.abs(box.width() - (400 - 5.66) * perMm) < 0.01));
+        seen.boxes().stream().anyMatch(box -> Math.abs(box.width() - (400 - 5.66) * perMm) < 0.01));
   }
 
   @Test
   void words_cupboard_sayEveryHeight() {
-    var words = CaseElevation.of(made(CasesForTests.cupboard()), LengthUnit.MILLIMETRE, 600).words();
+    var words =
+        CaseElevation.of(made(CasesForTests.cupboard()), LengthUnit.MILLIMETRE, 600).words();
     assertTrue(words.contains("underside of the bottom 100 mm"), words);
     assertTrue(words.contains("underside of shelf 1 480 mm"), words);
   }
@@ -99,8 +100,7 @@ class CaseDrawingsTest {
   Arbitrary<Length> sizes() {
     return Arbitraries.oneOf(
         Arbitraries.longs().between(100, 3000).map(CasesForTests::mm),
-        Arbitraries.of(
-            Length.ZERO, mm(-5), new Length(1), mm(1), mm(100_000), mm(1_000_000_000)));
+        Arbitraries.of(Length.ZERO, mm(-5), new Length(1), mm(1), mm(100_000), mm(1_000_000_000)));
   }
 
   @Provide

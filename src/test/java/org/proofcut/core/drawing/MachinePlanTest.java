@@ -119,15 +119,11 @@ class MachinePlanTest {
       double perMm = seen.cutter().r() * 2 / mmOf(setup.cutter().diameter());
       double toCentre = mmOf(((HandRouter) setup.machine()).baseEdgeToCentre());
       var base = seen.boxes().stream().filter(box -> box.stroke().equals("4")).findFirst();
-      assertEquals(
-          toCentre * perMm, seen.cutter().x() - base.orElseThrow().left(), HALF_PIXEL, id);
+      assertEquals(toCentre * perMm, seen.cutter().x() - base.orElseThrow().left(), HALF_PIXEL, id);
       assertTrue(seen.turnsClockwise(), id);
       // The straightedge is the hatched box left of the base; with a strip between them.
       double strip =
-          setup
-              .setting(Setting.Role.STRIP)
-              .map(setting -> mmOf(setting.set().value()))
-              .orElse(0.0);
+          setup.setting(Setting.Role.STRIP).map(setting -> mmOf(setting.set().value())).orElse(0.0);
       double left = base.orElseThrow().left();
       assertTrue(
           seen.boxes().stream()
@@ -154,8 +150,7 @@ class MachinePlanTest {
               .filter(box -> box.fill().contains("ink"))
               .findFirst()
               .orElseThrow();
-      assertEquals(
-          exposed / mmOf(blade.kerf()), drawn.height() / drawn.width(), 0.01, sheet.id());
+      assertEquals(exposed / mmOf(blade.kerf()), drawn.height() / drawn.width(), 0.01, sheet.id());
     }
   }
 
@@ -190,11 +185,9 @@ class MachinePlanTest {
             with.speed(),
             with.feed(),
             with.measures());
-    var picture =
-        MachinePlan.of(sheet.operation(), without, LengthUnit.MILLIMETRE, 600);
+    var picture = MachinePlan.of(sheet.operation(), without, LengthUnit.MILLIMETRE, 600);
     assertTrue(picture.words().contains("no guard and no riving knife"), picture.words());
-    assertEquals(
-        Seen.in(draw(sheet, 600)).boxes().size() - 2, Seen.in(picture).boxes().size());
+    assertEquals(Seen.in(draw(sheet, 600)).boxes().size() - 2, Seen.in(picture).boxes().size());
   }
 
   @Test

@@ -37,8 +37,7 @@ public final class Seen {
 
   record Circle(double x, double y, double r) {}
 
-  private static final Pattern RECTANGLE =
-      Pattern.compile("M(\\S+) (\\S+)H(\\S+)V(\\S+)H(\\S+)z");
+  private static final Pattern RECTANGLE = Pattern.compile("M(\\S+) (\\S+)H(\\S+)V(\\S+)H(\\S+)z");
 
   private final Document svg;
   private final String source;
@@ -78,8 +77,7 @@ public final class Seen {
           };
       double y = number(one, "y");
       texts.add(
-          new Words(
-              one.getTextContent(), left, y - size * 0.75, left + wide, y + size * 0.22));
+          new Words(one.getTextContent(), left, y - size * 0.75, left + wide, y + size * 0.22));
     }
     return texts;
   }

@@ -29,9 +29,9 @@ import org.proofcut.web.Tablet.Script;
 import org.proofcut.web.Tablet.Size;
 
 /**
- * A person walks the demo job in a real browser, from the first sheet to the last sign-off. The hand
- * taps only what the page offers; the eye, which the page can't give, reads the machine and the
- * caliper, and is played from what the set-up should have come to.
+ * A person walks the demo job in a real browser, from the first sheet to the last sign-off. The
+ * hand taps only what the page offers; the eye, which the page can't give, reads the machine and
+ * the caliper, and is played from what the set-up should have come to.
  */
 @QuarkusTest
 class DemoJobWalkTest {
@@ -55,8 +55,7 @@ class DemoJobWalkTest {
       assertTrue(
           walk.page.content().contains("Every sheet of this job is signed off"), "the last page");
       assertEquals(
-          List.of(),
-          walk.sheets().stream().filter(sheet -> sheet.stage() != Stage.DONE).toList());
+          List.of(), walk.sheets().stream().filter(sheet -> sheet.stage() != Stage.DONE).toList());
     }
   }
 
@@ -72,8 +71,7 @@ class DemoJobWalkTest {
       var seen = new HashSet<String>();
       walk.toTheEnd(
           (page, progress) -> {
-            var machine =
-                progress.setup().map(setup -> setup.machine().kind()).orElse("by-hand");
+            var machine = progress.setup().map(setup -> setup.machine().kind()).orElse("by-hand");
             var name = machine + "-" + progress.stage().name().toLowerCase().replace('_', '-');
             if (seen.add(name)) {
               Tablet.violations(page).forEach(fault -> faults.add(name + ": " + fault));

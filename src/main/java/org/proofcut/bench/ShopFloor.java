@@ -209,7 +209,7 @@ public class ShopFloor {
   }
 
   private String nameOf(ShopItem item) {
-    var aid = house.content().aids().get(item.kind());
+    var aid = house.content().wording().aids().get(item.kind());
     return item.shelf() == Shelf.AID && aid != null
         ? aid.name()
         : item.typed().getOrDefault("name", item.kind());

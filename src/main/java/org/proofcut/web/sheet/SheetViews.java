@@ -315,11 +315,12 @@ final class SheetViews {
     var pauses = new ArrayList<PauseView>();
     pauses.add(pause("Set", stage, Stage.SET));
     pauses.add(pause("Before power", stage, Stage.BEFORE_POWER));
-    if (sheet.needsProof()) {
-      pauses.add(pause("Proof cut", stage, Stage.PROOF));
-    }
-    pauses.add(
-        pause(sheet.operation().kind().cuts() ? "Real parts" : "Assemble", stage, Stage.CUT));
+    var third =
+        sheet.needsProof()
+            ? "Proof, then parts"
+            : sheet.operation().kind().cuts() ? "Parts" : "Assemble";
+    // The proof and the real parts are one stretch of work between two pauses.
+    pauses.add(pause(third, stage == Stage.PROOF ? Stage.CUT : stage, Stage.CUT));
     pauses.add(pause("Leave safe", stage, Stage.LEAVE_SAFE));
     return pauses;
   }

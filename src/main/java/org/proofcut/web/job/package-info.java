@@ -8,6 +8,7 @@
       "core.measure",
       "core.measure.display",
       "core.evidence",
+      "core.readings",
       "core.stock",
       "core.part",
       "core.casework",

@@ -27,8 +27,6 @@ public class BeginPages {
     return problems.isEmpty()
         ? SheetPages.seeOther("/jobs/" + job + "/sheets", tablet)
         : SheetPages.page(
-            SheetPages.Templates.cannotBegin(job, problems),
-            SheetPages.UNPROCESSABLE,
-            tablet);
+            SheetPages.Templates.cannotBegin(job, problems), SheetPages.UNPROCESSABLE, tablet);
   }
 }

@@ -134,10 +134,7 @@ public class SheetPages {
   }
 
   private Response onSheet(
-      String job,
-      String number,
-      String tablet,
-      BiFunction<Work, SheetProgress, Response> answer) {
+      String job, String number, String tablet, BiFunction<Work, SheetProgress, Response> answer) {
     var work = bench.work(job);
     if (work.isEmpty()) {
       return noWork(tablet);
@@ -155,8 +152,7 @@ public class SheetPages {
     var shows = shows(work);
     return switch (form.get("act")) {
       case "confirm" -> confirm(job, progress, form, device, shows);
-      case "without" ->
-          send(job, form, device, new Act.WentWithout(form.get("item"), form.text()));
+      case "without" -> send(job, form, device, new Act.WentWithout(form.get("item"), form.text()));
       case "reading" -> reading(job, progress, form, device, shows);
       case "drop" -> drop(job, progress, form, device);
       case "correct" -> send(job, form, device, WorkBench.corrections(progress));

@@ -16,9 +16,9 @@ import org.proofcut.core.drawing.MachinePlan;
 import org.proofcut.core.drawing.Sign;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.fit.FitLimits;
-import org.proofcut.core.operation.PartCut;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.display.Shown;
+import org.proofcut.core.operation.PartCut;
 import org.proofcut.core.plan.OperationSheet;
 import org.proofcut.core.run.SheetProgress;
 import org.proofcut.core.run.Stage;
@@ -233,14 +233,16 @@ final class SheetViews {
         .map(
             choice ->
                 choice.refused().stream()
-                    .map(one -> one.machine()
-                            + ", "
-                            + one.cutter()
-                            + ": "
-                            + one.why().what()
-                            + ". "
-                            + one.why().instead()
-                            + ".")
+                    .map(
+                        one ->
+                            one.machine()
+                                + ", "
+                                + one.cutter()
+                                + ": "
+                                + one.why().what()
+                                + ". "
+                                + one.why().instead()
+                                + ".")
                     .toList())
         .orElse(List.of());
   }
@@ -289,9 +291,7 @@ final class SheetViews {
   }
 
   private String seen(Object value) {
-    return value instanceof Length length
-        ? shows.text(length)
-        : String.valueOf(value);
+    return value instanceof Length length ? shows.text(length) : String.valueOf(value);
   }
 
   private List<GearView> gear() {

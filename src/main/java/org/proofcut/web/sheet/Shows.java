@@ -61,8 +61,8 @@ record Shows(LengthUnit unit) {
 
   /**
    * Whether a reading lies so far from what it should be that it is a slip of the hand or of the
-   * place measured: half as much again, and 25 mm at least (our choice). A cut that is really so far
-   * off is not measured but set up anew.
+   * place measured: half as much again, and 25 mm at least (our choice). A cut that is really so
+   * far off is not measured but set up anew.
    */
   static boolean isSlip(Length read, Length shouldBe) {
     return read.minus(shouldBe).abs().isGreaterThan(LEAST_SLIP.max(shouldBe.half()));

@@ -1,13 +1,12 @@
 package org.proofcut.web.sheet;
 
+import jakarta.ws.rs.CookieParam;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
-import java.net.URI;
-import java.util.Optional;
 import org.proofcut.bench.WorkBench;
 
 /** Begins work on a job: from then on its plan is kept, and its sheets are open. */
@@ -22,13 +21,12 @@ public class BeginPages {
   }
 
   @POST
-  public Response begin(@PathParam("job") String job) {
+  public Response begin(
+      @PathParam("job") String job, @CookieParam(SheetPages.TABLET) String tablet) {
     var problems = bench.begin(job);
     return problems.isEmpty()
-        ? Response.seeOther(URI.create("/jobs/" + job + "/sheets")).build()
+        ? SheetPages.seeOther("/jobs/" + job + "/sheets", tablet)
         : SheetPages.page(
-            SheetPages.Templates.cannotBegin(job, problems),
-            SheetPages.UNPROCESSABLE,
-            Optional.empty());
+            SheetPages.Templates.cannotBegin(job, problems), SheetPages.UNPROCESSABLE, tablet);
   }
 }

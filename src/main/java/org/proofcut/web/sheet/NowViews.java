@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.proofcut.bench.Work;
+import org.proofcut.bench.WorkBench;
 import org.proofcut.content.Content;
 import org.proofcut.core.checklist.Item;
-import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.plan.OperationSheet;
 import org.proofcut.core.proof.Verdict;
 import org.proofcut.core.proof.Verdict.Outcome;
@@ -26,8 +26,6 @@ import org.proofcut.web.sheet.SheetViews.Typed;
 
 /** The one thing to do now, whatever pause the sheet is at. */
 final class NowViews {
-
-  private static final String FOUND = "found";
 
   private final Content content;
   private final Work work;
@@ -59,29 +57,51 @@ final class NowViews {
   }
 
   Now now() {
+    if (work.isStopped()) {
+      return says(
+          "Nothing can be done here now",
+          "Design or shop changed since this sheet was made. It can be read; it can't be worked.",
+          "/jobs/" + work.job().id());
+    }
     return switch (progress.stage()) {
-      case LOCKED -> says("Not open yet", progress.lockedBecause() + ". All of it can be read.");
-      case SET -> items("Set, power off", Pause.SET, lostProof());
+      case LOCKED -> locked();
+      case SET -> items("Set, power off", Pause.SET, lostProof() + corrected());
       case BEFORE_POWER ->
-          items("Before power", Pause.BEFORE_POWER, "Put on and take off, left to right.");
-      case PROOF -> proof();
+          items("Before power", Pause.BEFORE_POWER, "Put on and take off first, then look.");
+      case PROOF -> progress.proof().opensTheCut() ? items("Proof cut", Pause.PROOF, "") : proof();
       case CUT -> cut();
       case LEAVE_SAFE -> leaveSafe();
       case DONE -> done();
     };
   }
 
+  private Now locked() {
+    return says("Not open yet", progress.lockedBecause() + ". All of it can be read.", null);
+  }
+
+  private String corrected() {
+    boolean moved =
+        progress.attempt() > 1
+            && progress.open(Pause.SET).stream().allMatch(Item.Figure.class::isInstance);
+    return moved ? "The last proof cut asked for another figure: set it anew." : "";
+  }
+
   // ---- items ---------------------------------------------------------------------------------
 
   private Now items(String heading, Pause pause, String says) {
-    var reasons = new ArrayList<Reason>();
-    if (pause == Pause.BEFORE_POWER) {
-      progress.open(pause).stream()
-          .filter(Item.Gear.class::isInstance)
-          .map(Item.Gear.class::cast)
-          .filter(Item.Gear::on)
-          .forEach(gear -> reasons.add(goingWithout(gear)));
-    }
+    var open = progress.open(pause);
+    var reasons =
+        open.stream()
+            .filter(Item.Gear.class::isInstance)
+            .map(Item.Gear.class::cast)
+            .filter(Item.Gear::on)
+            .map(this::goingWithout)
+            .collect(Collectors.toCollection(ArrayList::new));
+    open.stream()
+        .findFirst()
+        .filter(Item.Look.class::isInstance)
+        .map(Item.Look.class::cast)
+        .ifPresent(look -> reasons.add(goingOn(look)));
     return new Now(
         heading,
         says,
@@ -169,13 +189,22 @@ final class NowViews {
   }
 
   private Reason goingWithout(Item.Gear gear) {
-    return new Reason(
+    return reason(
         "Not wearing: " + gear.name(),
-        "Not wearing " + gear.name() + ", because",
-        typed.isFor("without", gear.id()) ? typed.text() : "",
-        typed.isFor("without", gear.id()) ? typed.problem().orElse(null) : null,
-        "Record the reason and go on without",
-        carrier.with(new Carried("act", "without"), new Carried("item", gear.id())));
+        "Not wearing " + Verdicts.lower(gear.name()) + ", because",
+        "without",
+        gear.id(),
+        "Record the reason and go on without");
+  }
+
+  /** A look that can't be answered so must not be answered falsely. */
+  private Reason goingOn(Item.Look look) {
+    return reason(
+        "It is otherwise",
+        "Not \u201c" + look.answer() + "\u201d: what is there instead, and why it may be",
+        "without",
+        look.id(),
+        "Record the reason and go on");
   }
 
   // ---- proof ---------------------------------------------------------------------------------
@@ -201,10 +230,16 @@ final class NowViews {
         List.of(),
         next.map(this::measure).orElse(null),
         verdicts,
-        off ? "Changed as told. New scrap is cut" : null,
+        off ? newProof() : null,
         carrier.with(new Carried("act", "correct")),
         List.of(dropped(), override(), disturbed()).stream().flatMap(Optional::stream).toList(),
         null);
+  }
+
+  private String newProof() {
+    return WorkBench.corrections(progress).corrections().isEmpty()
+        ? "Begin a new proof cut"
+        : "Take over the new figure";
   }
 
   private Now readAgain() {
@@ -213,7 +248,7 @@ final class NowViews {
         "Proven on an earlier day",
         "One reading first: is the "
             + Verdicts.lower(first.role().words())
-            + " still where it was proven?",
+            + " still where it was proven? Nothing is cut before.",
         List.of(),
         question(
             "The "
@@ -299,6 +334,7 @@ final class NowViews {
     return any
         ? Optional.of(
             new Reason(
+                "drop",
                 "A reading was wrong: measure again",
                 "",
                 "",
@@ -314,6 +350,7 @@ final class NowViews {
             "Cut without a proof",
             "Cutting good stock without a proof, because",
             "override",
+            "",
             "Record the reason and open the real cut"));
   }
 
@@ -323,17 +360,19 @@ final class NowViews {
             "Something was moved or knocked",
             "What was moved",
             "disturbed",
-            "Record it: the proof is lost"));
+            "",
+            "Record it and set up again"));
   }
 
-  private Reason reason(String heading, String label, String act, String button) {
+  private Reason reason(String heading, String label, String act, String item, String button) {
     return new Reason(
+        Typed.field(act, item),
         heading,
         label,
-        typed.isFor(act, "") ? typed.text() : "",
-        typed.isFor(act, "") ? typed.problem().orElse(null) : null,
+        typed.kept(act, item),
+        typed.at(act, item),
         button,
-        carrier.with(new Carried("act", act)));
+        carrier.with(new Carried("act", act), new Carried("item", item)));
   }
 
   // ---- real parts, leaving, done -------------------------------------------------------------
@@ -385,8 +424,8 @@ final class NowViews {
             .orElse("/jobs/" + work.job().id() + "/sheets"));
   }
 
-  private static Now says(String heading, String words) {
-    return new Now(heading, words, List.of(), null, List.of(), null, List.of(), List.of(), null);
+  private static Now says(String heading, String words, String next) {
+    return new Now(heading, words, List.of(), null, List.of(), null, List.of(), List.of(), next);
   }
 
   private Question question(
@@ -397,21 +436,15 @@ final class NowViews {
       String item,
       String button,
       List<Carried> carries) {
-    boolean again = typed.isFor(act, item);
-    Problem problem = again ? typed.problem().orElse(null) : null;
     return new Question(
         heading,
         label,
         hint,
-        again ? typed.text() : "",
+        typed.kept(act, item),
         shows.unit().symbol(),
-        problem == null ? null : at(FOUND, problem),
+        typed.at(act, item),
         button,
         carries);
-  }
-
-  private static Problem at(String field, Problem problem) {
-    return new Problem(field, problem.what(), problem.allowed(), problem.doThis(), problem.force());
   }
 
   private String action() {

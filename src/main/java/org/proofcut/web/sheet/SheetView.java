@@ -18,9 +18,12 @@ record SheetView(
     String title,
     String purpose,
     List<PauseView> pauses,
-    String lockedBecause,
+    boolean open,
+    String nextThing,
+    boolean workFirst,
     Integer openNumber,
     String cameBack,
+    List<CautionView> stops,
     List<FigureView> figures,
     List<FactView> facts,
     List<String> passes,
@@ -73,7 +76,13 @@ record SheetView(
       List<Carried> carries) {}
 
   record PartView(
-      String name, String detail, String act, String done, String action, List<Carried> carries) {}
+      String name,
+      String detail,
+      String act,
+      String done,
+      String action,
+      List<Carried> carries,
+      String undo) {}
 
   /** One item of the pause that is open. */
   record ItemView(
@@ -101,6 +110,7 @@ record SheetView(
 
   /** A reason to write down. */
   record Reason(
+      String id,
       String heading,
       String label,
       String typed,
@@ -112,9 +122,9 @@ record SheetView(
    * What is to be done now.
    *
    * @param heading what this is, as the heading of the part
-   * @param says one sentence; may be empty
-   * @param complete said when all items are answered; null before
+   * @param says a sentence or two; may be empty
    * @param button words of a button without a question; null where there is none
+   * @param next address of the way on; null where the work is on this sheet
    */
   record Now(
       String heading,
@@ -125,5 +135,12 @@ record SheetView(
       String button,
       List<Carried> buttonCarries,
       List<Reason> reasons,
-      String next) {}
+      String next) {
+
+    /** Whether this field is on the page. */
+    boolean asks(String field) {
+      return question != null && field.equals("found")
+          || reasons.stream().anyMatch(reason -> reason.id().equals(field));
+    }
+  }
 }

@@ -16,6 +16,8 @@ import org.proofcut.core.drawing.MachinePlan;
 import org.proofcut.core.drawing.Sign;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.fit.FitLimits;
+import org.proofcut.core.measure.Length;
+import org.proofcut.core.measure.display.Shown;
 import org.proofcut.core.operation.PartCut;
 import org.proofcut.core.plan.OperationSheet;
 import org.proofcut.core.run.SheetProgress;
@@ -66,8 +68,9 @@ final class SheetViews {
     var setup = progress.setup();
     var wording = content.wording().operations().get(sheet.operation().kind().id());
     var machine = setup.map(one -> one.machine().kind()).orElse("none");
-    var cautions = sheet.findings().stream().map(this::caution).toList();
+    var cautions = cautions(Finding.Effect.CAUTION);
     int inFull = Math.min(IN_FULL, cautions.size());
+    var now = new NowViews(content, work, progress, shows, typed, this::carries).now();
     return new SheetView(
         work.job().id(),
         work.plan().designed().design().name(),
@@ -76,9 +79,12 @@ final class SheetViews {
         sheet.operation().title(),
         wording.purpose(),
         pauses(),
-        progress.lockedBecause(),
-        work.progress().current().map(open -> open.sheet().number()).orElse(null),
+        isOpen(),
+        nextThing(),
+        workFirst(),
+        work.isStopped() || isOpen() ? null : openElsewhere(),
         cameBack(),
+        cautions(Finding.Effect.STOP),
         setup.map(this::figures).orElse(List.of()),
         setup.map(this::facts).orElse(List.of()),
         setup.map(this::passes).orElse(List.of()),
@@ -97,10 +103,52 @@ final class SheetViews {
         gear(),
         parts(),
         wording.steps(),
-        new NowViews(content, work, progress, shows, typed, this::carries).now(),
-        typed.problem().map(List::of).orElse(List.of()),
+        now,
+        problems(now),
         action(),
         carries());
+  }
+
+  /** Nothing can be done while a problem of design or shop stops the job. */
+  private boolean isOpen() {
+    return progress.isOpen() && !work.isStopped();
+  }
+
+  private Integer openElsewhere() {
+    return work.progress()
+        .current()
+        .map(open -> open.sheet().number())
+        .filter(number -> number != sheet.number())
+        .orElse(null);
+  }
+
+  /** In a word where to go on, above figures that may fill the page. */
+  private String nextThing() {
+    if (!isOpen() || workFirst()) {
+      return null;
+    }
+    return (progress.stage() == Stage.SET ? "Set the machine: " : "Before power: ")
+        + Place.of(progress);
+  }
+
+  /** Once power may go on, what is done comes before what is read. */
+  private boolean workFirst() {
+    return switch (progress.stage()) {
+      case PROOF, CUT, LEAVE_SAFE, DONE -> true;
+      case LOCKED, SET, BEFORE_POWER -> false;
+    };
+  }
+
+  /** What is wrong, each leading to its field if that is on the page. */
+  private List<Problem> problems(SheetView.Now now) {
+    var problems = new ArrayList<Problem>();
+    work.problems().forEach(problem -> problems.add(Typed.at("", problem)));
+    var field = Typed.field(typed.act(), typed.item());
+    typed
+        .problem()
+        .map(problem -> Typed.at(now.asks(field) ? field : "", problem))
+        .ifPresent(problems::add);
+    return problems;
   }
 
   // ---- what is set ---------------------------------------------------------------------------
@@ -116,8 +164,21 @@ final class SheetViews {
         setting.from(),
         shown,
         shows.rule(setting),
-        shows.leftover(shown),
+        note(setting, shown),
         WorkingLine.of(setting.set(), shows.caliper()));
+  }
+
+  private String note(Setting setting, Shown shown) {
+    var planned =
+        sheet.operation().setup().flatMap(setup -> setup.setting(setting.role())).orElseThrow();
+    var moved = setting.set().value().minus(planned.set().value());
+    return moved.isZero()
+        ? shows.leftover(shown)
+        : "Planned "
+            + shows.figure(planned)
+            + "; the proof cut made it "
+            + shows.fine(moved.abs())
+            + (moved.isPositive() ? " more." : " less.");
   }
 
   private List<FactView> facts(Setup setup) {
@@ -172,7 +233,16 @@ final class SheetViews {
         .map(
             choice ->
                 choice.refused().stream()
-                    .map(one -> one.machine() + ", " + one.cutter() + ": " + one.why().what())
+                    .map(
+                        one ->
+                            one.machine()
+                                + ", "
+                                + one.cutter()
+                                + ": "
+                                + one.why().what()
+                                + ". "
+                                + one.why().instead()
+                                + ".")
                     .toList())
         .orElse(List.of());
   }
@@ -194,7 +264,16 @@ final class SheetViews {
 
   // ---- what can hurt, what is worn -----------------------------------------------------------
 
+  private List<CautionView> cautions(Finding.Effect effect) {
+    return sheet.findings().stream()
+        .filter(finding -> finding.effect() == effect)
+        .map(this::caution)
+        .toList();
+  }
+
   private CautionView caution(Finding finding) {
+    boolean gearAlone =
+        finding.controls().stream().allMatch(control -> control.kind() == Control.Kind.GEAR);
     var actions = finding.controls().stream().map(Control::action).toList();
     var seen =
         finding.seen().stream()
@@ -202,7 +281,7 @@ final class SheetViews {
             .toList();
     return new CautionView(
         finding.word(),
-        finding.hazard(),
+        finding.hazard() + (gearAlone ? " Only gear stands between it and you." : ""),
         actions,
         finding.sourceSays().isEmpty()
             ? finding.because().text()
@@ -212,13 +291,11 @@ final class SheetViews {
   }
 
   private String seen(Object value) {
-    return value instanceof org.proofcut.core.measure.Length length
-        ? shows.text(length)
-        : String.valueOf(value);
+    return value instanceof Length length ? shows.text(length) : String.valueOf(value);
   }
 
   private List<GearView> gear() {
-    boolean asked = progress.stage() == Stage.BEFORE_POWER;
+    boolean asked = progress.stage() == Stage.BEFORE_POWER && isOpen();
     return sheet.checklist().at(Pause.BEFORE_POWER).stream()
         .filter(Item.Gear.class::isInstance)
         .map(Item.Gear.class::cast)
@@ -278,20 +355,21 @@ final class SheetViews {
   // ---- parts ---------------------------------------------------------------------------------
 
   private List<PartView> parts() {
-    boolean open = progress.stage() == Stage.CUT || !sheet.operation().kind().cuts();
-    return sheet.operation().parts().stream().map(part -> part(part, open)).toList();
+    return sheet.operation().parts().stream().map(this::part).toList();
   }
 
-  private PartView part(PartCut part, boolean open) {
+  private PartView part(PartCut part) {
+    boolean cuts = sheet.operation().kind().cuts();
     boolean cut = progress.cut().contains(part.id());
-    boolean mayAct = progress.stage() == Stage.CUT;
+    boolean mayCut = progress.stage() == Stage.CUT && isOpen();
     return new PartView(
         capital(part.name()),
         detail(part),
-        capital(part.name()) + (sheet.operation().kind().cuts() ? " is cut" : " is in place"),
-        cut ? (sheet.operation().kind().cuts() ? "Cut" : "In place") : null,
-        open && mayAct ? action() : null,
-        carries(new Carried("act", "cut"), new Carried("part", part.id())));
+        capital(part.name()) + (cuts ? " is cut" : " is in place"),
+        cut ? (cuts ? "Cut" : "In place") : null,
+        mayCut || isOpen() && cut ? action() : null,
+        carries(new Carried("act", cut ? "not-cut" : "cut"), new Carried("part", part.id())),
+        isOpen() && cut ? (cuts ? "Not cut after all" : "Not in place after all") : null);
   }
 
   private String detail(PartCut part) {
@@ -330,12 +408,12 @@ final class SheetViews {
         stage == own
             ? "now"
             : stage != Stage.LOCKED && stage.ordinal() > own.ordinal() ? "done" : "later";
-    return new PauseView(name, state, stage == own ? "#now" : null);
+    return new PauseView(name, state, null);
   }
 
   /** After a while away: when, and where it was left. */
   private String cameBack() {
-    if (!progress.isOpen() || progress.lastAct().isEmpty()) {
+    if (!isOpen() || progress.lastAct().isEmpty()) {
       return null;
     }
     var away = Duration.between(progress.lastAct().get(), now);
@@ -351,7 +429,12 @@ final class SheetViews {
                 : away.toHours() < 48 ? away.toHours() + " hours ago" : away.toDays() + " days ago";
     var again =
         progress.askedAgain().isEmpty() ? "" : " What fades in the meantime is asked again.";
-    return (progress.held() ? "You put the work down " : "You stopped ") + when + "." + again;
+    return (progress.held() ? "You put the work down " : "You stopped ")
+        + when
+        + " at "
+        + Place.of(progress)
+        + "."
+        + again;
   }
 
   private String action() {
@@ -381,8 +464,33 @@ final class SheetViews {
 
     static final Typed NOTHING = new Typed("", "", "", Optional.empty());
 
+    /** Id and name of the field that an act is typed in; a reading has its own on each page. */
+    static String field(String act, String item) {
+      return switch (act) {
+        case "confirm", "reading", "read-again" -> "found";
+        case "without" -> "without-" + item.replaceAll("[^a-z0-9-]", "-");
+        default -> act;
+      };
+    }
+
     boolean isFor(String otherAct, String otherItem) {
       return act.equals(otherAct) && (otherItem.isEmpty() || item.equals(otherItem));
+    }
+
+    /** The problem at this field, if it is this field's. */
+    Problem at(String otherAct, String otherItem) {
+      return isFor(otherAct, otherItem)
+          ? problem.map(one -> at(field(act, item), one)).orElse(null)
+          : null;
+    }
+
+    static Problem at(String field, Problem problem) {
+      return new Problem(
+          field, problem.what(), problem.allowed(), problem.doThis(), problem.force());
+    }
+
+    String kept(String otherAct, String otherItem) {
+      return isFor(otherAct, otherItem) ? text : "";
     }
   }
 }

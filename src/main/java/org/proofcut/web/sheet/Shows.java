@@ -15,6 +15,8 @@ record Shows(LengthUnit unit) {
   /** From this step on a rule can be read; finer settings are made by caliper or feeler. */
   private static final Length RULE_STEP = Length.ofMicrometres(100);
 
+  private static final Length LEAST_SLIP = Length.ofMicrometres(25_000);
+
   Scale caliper() {
     return Scale.caliper(unit);
   }
@@ -55,6 +57,15 @@ record Shows(LengthUnit unit) {
     return shown.leftover().isPositive()
         ? by.text() + " more than this reads"
         : by.text() + " less than this reads";
+  }
+
+  /**
+   * Whether a reading lies so far from what it should be that it is a slip of the hand or of the
+   * place measured: half as much again, and 25 mm at least (our choice). A cut that is really so
+   * far off is not measured but set up anew.
+   */
+  static boolean isSlip(Length read, Length shouldBe) {
+    return read.minus(shouldBe).abs().isGreaterThan(LEAST_SLIP.max(shouldBe.half()));
   }
 
   /** The question by which a figure is read back. */

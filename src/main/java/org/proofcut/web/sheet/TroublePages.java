@@ -30,7 +30,7 @@ public class TroublePages {
   /** Leads back only to a sheet of this service, whatever the address says. */
   @GET
   public TemplateInstance trouble(@QueryParam("back") String back) {
-    boolean sheet = back != null && back.matches("/jobs/[A-Za-z0-9-]+/sheets/[0-9]+");
+    boolean sheet = back != null && back.matches("/jobs/[A-Za-z0-9-]+/sheets(/[0-9]+)?");
     return Templates.trouble(List.copyOf(house.content().trouble().values()), sheet ? back : "/");
   }
 }

@@ -10,6 +10,7 @@ import org.proofcut.core.operation.Operation;
 import org.proofcut.core.proof.Verdict;
 import org.proofcut.core.setup.CutAsked;
 import org.proofcut.core.setup.Measure.Dimension;
+import org.proofcut.core.setup.Setting;
 import org.proofcut.core.setup.Setup;
 import org.proofcut.web.sheet.SheetView.VerdictView;
 
@@ -93,10 +94,30 @@ final class Verdicts {
         yield correction.role().words()
             + " "
             + shows.fine(correction.by().abs())
-            + (more ? " more: " : " less: ")
+            + " "
+            + (more ? larger(correction.role()) : smaller(correction.role()))
+            + ": "
             + shows.scale(setting).show(setting.set().value().plus(correction.by())).text()
             + ". Cut new scrap and measure again.";
       }
+    };
+  }
+
+  private static String larger(Setting.Role role) {
+    return switch (role) {
+      case FENCE, STOP, STRAIGHTEDGE, MARK -> "farther";
+      case STRIP -> "thicker";
+      case HEIGHT -> "higher";
+      case DEPTH -> "deeper";
+    };
+  }
+
+  private static String smaller(Setting.Role role) {
+    return switch (role) {
+      case FENCE, STOP, STRAIGHTEDGE, MARK -> "nearer";
+      case STRIP -> "thinner";
+      case HEIGHT -> "lower";
+      case DEPTH -> "shallower";
     };
   }
 

@@ -9,6 +9,7 @@
       "core.evidence",
       "core.shop",
       "core.intake",
+      "content",
       "logbook",
       "bench",
       "web.part"

@@ -1,8 +1,14 @@
 package org.proofcut.web;
 
 import io.restassured.RestAssured;
-import io.restassured.response.Response;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.URI;
 import java.net.URLEncoder;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpRequest.BodyPublishers;
+import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -33,25 +39,38 @@ public final class Rubbish {
           "{name}",
           "NaN");
 
+  private static final HttpClient CLIENT = HttpClient.newHttpClient();
+
   private Rubbish() {}
 
+  /** What came back: status, page, and where a redirect leads. */
+  public record Answer(int statusCode, String asString, String location) {}
+
   /** Sends a form as a browser would; half a letter goes as the three bytes that some send. */
-  public static Response post(String to, Map<String, String> typed) {
-    var body =
+  public static Answer post(String to, Map<String, String> typed) {
+    return postRaw(
+        to,
         typed.entrySet().stream()
             .map(field -> encoded(field.getKey()) + "=" + encoded(field.getValue()))
-            .collect(Collectors.joining("&"));
-    return postRaw(to, body);
+            .collect(Collectors.joining("&")));
   }
 
-  static Response postRaw(String to, String body) {
-    return RestAssured.given()
-        .redirects()
-        .follow(false)
-        .urlEncodingEnabled(false)
-        .header("Content-Type", "application/x-www-form-urlencoded")
-        .body(body.getBytes(StandardCharsets.US_ASCII))
-        .post(to);
+  /** Sends these very characters as a form, whatever they are. */
+  public static Answer postRaw(String to, String body) {
+    var request =
+        HttpRequest.newBuilder(URI.create(RestAssured.baseURI + ":" + RestAssured.port + to))
+            .header("Content-Type", "application/x-www-form-urlencoded")
+            .POST(BodyPublishers.ofString(body))
+            .build();
+    try {
+      var answer = CLIENT.send(request, BodyHandlers.ofString());
+      return new Answer(
+          answer.statusCode(), answer.body(), answer.headers().firstValue("Location").orElse(""));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    } catch (InterruptedException e) {
+      throw new IllegalStateException(e);
+    }
   }
 
   private static String encoded(String text) {

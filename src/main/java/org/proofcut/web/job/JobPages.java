@@ -11,7 +11,6 @@ import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
-import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.net.URI;
 import java.util.List;
@@ -77,13 +76,13 @@ public class JobPages {
   }
 
   @POST
-  public Response keepNew(MultivaluedMap<String, String> form) {
+  public Response keepNew(String form) {
     return keep(Optional.empty(), Sent.typed(form));
   }
 
   @POST
   @Path("{id}")
-  public Response keep(@PathParam("id") String id, MultivaluedMap<String, String> form) {
+  public Response keep(@PathParam("id") String id, String form) {
     return keep(Optional.of(known(id)), Sent.typed(form));
   }
 
@@ -103,7 +102,7 @@ public class JobPages {
   /** The form again with what was typed, nothing kept: to work it out, or with one more group. */
   @POST
   @Path("form")
-  public TemplateInstance again(MultivaluedMap<String, String> form) {
+  public TemplateInstance again(String form) {
     var typed = Sent.typed(form);
     var more = JobSections.withOneMore(typed.getOrDefault("add", ""), typed);
     return shown(beingChanged(typed), more, List.of(), "");
@@ -112,7 +111,7 @@ public class JobPages {
   /** What the form comes to, while it is typed. */
   @POST
   @Path("answer")
-  public TemplateInstance answer(MultivaluedMap<String, String> form) {
+  public TemplateInstance answer(String form) {
     var typed = Sent.typed(form);
     var page = page(beingChanged(typed), typed, List.of(), "");
     return Templates.live(

@@ -11,7 +11,6 @@ import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
-import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.net.URI;
 import java.util.List;
@@ -93,7 +92,7 @@ public class ShopPages {
 
   /** Name and unit of the shop. */
   @POST
-  public Response keepAbout(MultivaluedMap<String, String> form) {
+  public Response keepAbout(String form) {
     var typed = Sent.typed(form);
     var read = ShopForms.about(typed);
     if (read.value().isEmpty()) {
@@ -115,7 +114,7 @@ public class ShopPages {
   public Response keepNew(
       @PathParam("shelf") String shelf,
       @QueryParam("kind") String kind,
-      MultivaluedMap<String, String> form) {
+      String form) {
     return keep(Optional.empty(), shelf(shelf), kind(kind), Sent.typed(form));
   }
 
@@ -128,7 +127,7 @@ public class ShopPages {
 
   @POST
   @Path("items/{id}")
-  public Response keep(@PathParam("id") String id, MultivaluedMap<String, String> form) {
+  public Response keep(@PathParam("id") String id, String form) {
     var item = known(id);
     return keep(Optional.of(id), item.shelf(), item.kind(), Sent.typed(form));
   }
@@ -159,7 +158,7 @@ public class ShopPages {
 
   @POST
   @Path("aids/{kind}")
-  public Response keepAid(@PathParam("kind") String kind, MultivaluedMap<String, String> form) {
+  public Response keepAid(@PathParam("kind") String kind, String form) {
     if (!house.content().wording().aids().containsKey(kind)) {
       throw new NotFoundException();
     }

@@ -79,9 +79,9 @@ public final class Rubbish {
         : URLEncoder.encode(text, StandardCharsets.UTF_8);
   }
 
-  /** What the server reads: three bytes that are no letter come as three marks for "unreadable". */
+  /** What the server reads: bytes that are no letter come as the mark for "unreadable". */
   public static String asReceived(String text) {
-    return text.equals(HALF_A_LETTER) ? "\ufffd\ufffd\ufffd" : text;
+    return text.equals(HALF_A_LETTER) ? "\ufffd" : text;
   }
 
   /** As text stands in an attribute. */

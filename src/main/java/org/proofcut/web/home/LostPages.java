@@ -2,14 +2,11 @@ package org.proofcut.web.home;
 
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
-import jakarta.ws.rs.BadRequestException;
 import jakarta.ws.rs.WebApplicationException;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
-import java.net.URLDecoder;
 import java.util.UUID;
-import java.util.stream.Stream;
 import org.jboss.logging.Logger;
 import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
 
@@ -44,22 +41,9 @@ class LostPages {
 
   @ServerExceptionMapper
   Response fault(Throwable fault, UriInfo asked) {
-    if (isUnreadableForm(fault)) {
-      return refused(new BadRequestException(fault), asked);
-    }
     var reference = UUID.randomUUID().toString().substring(0, 8);
     LOG.errorf(fault, "Fault %s at %s", reference, asked.getPath());
     return isApi(asked) ? Response.status(FAULT).build() : page(FAULT, Templates.fault(reference));
-  }
-
-  /**
-   * A form whose percent signs mean nothing fails before it reaches a page; no browser sends one.
-   */
-  private static boolean isUnreadableForm(Throwable fault) {
-    return fault instanceof IllegalArgumentException
-        && Stream.of(fault.getStackTrace())
-            .limit(2)
-            .anyMatch(at -> at.getClassName().equals(URLDecoder.class.getName()));
   }
 
   private static boolean isApi(UriInfo asked) {

@@ -5,6 +5,7 @@
     gives = "the first page; pages for an unknown address and for a fault of the program",
     notHere = "a job's own page (web.job), its sheets (web.sheet)",
     mayImport = {
+      "core.measure",
       "core.measure.display",
       "core.evidence",
       "core.casework",

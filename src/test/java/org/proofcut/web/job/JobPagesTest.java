@@ -79,8 +79,15 @@ class JobPagesTest {
     }
   }
 
+  /** One of each group: that every field is read is shown above. */
+  static List<String> fieldsOfFirstGroups() {
+    return fields().stream()
+        .filter(name -> !name.matches("sheet-[2-6]-.*|.*-reading-[2-8]|shelf-[2-8]"))
+        .toList();
+  }
+
   @ParameterizedTest
-  @MethodSource("fields")
+  @MethodSource("fieldsOfFirstGroups")
   void answer_rubbishInAField_answersAndRunsNoScript(String field) {
     for (var rubbish : Rubbish.ALL) {
       for (var address : List.of("/jobs/answer", "/jobs/form")) {
@@ -173,8 +180,8 @@ class JobPagesTest {
     var html = post("/jobs/answer", typed).asString();
     assertTrue(html.contains("= 24 1/2 in"), html);
     assertTrue(html.contains("= 2 3/4 in"), html);
-    // 24 1/2 in less two sides of 17.725 mm and two depths of 7 mm: 600.84 mm is 23 42/64 in.
-    assertTrue(html.contains("23 21/32 in"), html);
+    // 622.3 mm less two sides of 17.73 mm, and two depths of 6 mm: 598.84 mm, 23.5764 in.
+    assertTrue(html.contains("23 37/64 in</b> <span class=\"small\">long, 0.002 in under"), html);
   }
 
   private static boolean isLength(String name) {

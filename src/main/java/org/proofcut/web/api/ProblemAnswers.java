@@ -1,6 +1,5 @@
 package org.proofcut.web.api;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import jakarta.ws.rs.container.ContainerRequestContext;
 import jakarta.ws.rs.container.ContainerResponseContext;
@@ -26,22 +25,14 @@ final class ProblemAnswers implements ContainerResponseFilter {
               ? given
               : ProblemDetail.of(answer.getStatus());
       var address = request.getUriInfo().getRequestUri().getRawPath();
+      // As text: a problem is told in JSON whatever the request said it accepts.
       answer.setEntity(
-          written(detail.at(address)), null, MediaType.valueOf(ProblemDetail.MEDIA_TYPE));
+          detail.at(address).written(json), null, MediaType.valueOf(ProblemDetail.MEDIA_TYPE));
     }
   }
 
   static boolean isOfApi(ContainerRequestContext request) {
     var path = request.getUriInfo().getRequestUri().getRawPath();
     return path.equals("/api") || path.startsWith("/api/");
-  }
-
-  /** As text: a problem is told in JSON whatever the request said it accepts. */
-  private String written(ProblemDetail detail) {
-    try {
-      return json.writeValueAsString(detail);
-    } catch (JsonProcessingException e) {
-      throw new IllegalStateException("a record of texts can be written", e);
-    }
   }
 }

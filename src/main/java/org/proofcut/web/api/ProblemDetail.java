@@ -1,6 +1,8 @@
 package org.proofcut.web.api;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import jakarta.ws.rs.WebApplicationException;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
@@ -79,6 +81,14 @@ record ProblemDetail(
 
   ProblemDetail at(String address) {
     return new ProblemDetail(type, title, status, detail, Optional.of(address), problems);
+  }
+
+  String written(ObjectMapper json) {
+    try {
+      return json.writeValueAsString(this);
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException("a record of texts can be written", e);
+    }
   }
 
   Response answer() {

@@ -23,7 +23,7 @@ import org.proofcut.core.intake.JobForm;
 import org.proofcut.core.run.Act;
 
 /** Jobs in work. */
-@Path("/api/jobs/{id}")
+@Path("/api")
 @Produces(MediaType.APPLICATION_JSON)
 @Faults.Told
 class WorkResource {
@@ -41,7 +41,7 @@ class WorkResource {
   }
 
   @GET
-  @Path("/plan")
+  @Path("/jobs/{id}/plan")
   @Operation(summary = "All sheets: as work was begun with, or as they would be")
   public SheetJson.Whole plan(@PathParam("id") String id) {
     var job = JobsResource.require(desk, id);
@@ -64,7 +64,7 @@ class WorkResource {
   }
 
   @POST
-  @Path("/begin")
+  @Path("/jobs/{id}/begin")
   @Consumes(MediaType.APPLICATION_JSON)
   @Operation(summary = "Begins work: the plan is kept; does nothing where it has begun")
   public ProgressJson.Whole begin(@PathParam("id") String id) {
@@ -77,7 +77,7 @@ class WorkResource {
   }
 
   @GET
-  @Path("/progress")
+  @Path("/jobs/{id}/progress")
   @Operation(summary = "How far the job is")
   public ProgressJson.Whole progress(@PathParam("id") String id) {
     JobsResource.require(desk, id);
@@ -85,7 +85,7 @@ class WorkResource {
   }
 
   @GET
-  @Path("/record")
+  @Path("/jobs/{id}/record")
   @Operation(summary = "All that was done, in the order recorded")
   public List<ActJson.Line> record(@PathParam("id") String id) {
     var unit = JobForm.unit(JobsResource.require(desk, id).typed());
@@ -93,7 +93,7 @@ class WorkResource {
   }
 
   @POST
-  @Path("/acts")
+  @Path("/jobs/{id}/acts")
   @Consumes(MediaType.APPLICATION_JSON)
   @Operation(summary = "Adds an act to the record, if it may be taken now")
   @RequestBody(

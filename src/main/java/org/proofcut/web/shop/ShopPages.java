@@ -112,9 +112,7 @@ public class ShopPages {
   @POST
   @Path("{shelf}/new")
   public Response keepNew(
-      @PathParam("shelf") String shelf,
-      @QueryParam("kind") String kind,
-      String form) {
+      @PathParam("shelf") String shelf, @QueryParam("kind") String kind, String form) {
     return keep(Optional.empty(), shelf(shelf), kind(kind), Sent.typed(form));
   }
 

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
+import org.jboss.logging.Logger;
 import org.proofcut.core.casework.ProvenDepths;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.plan.OperationSheet;
@@ -22,10 +23,13 @@ import org.proofcut.core.run.SheetProgress;
 import org.proofcut.logbook.JobRecord;
 import org.proofcut.logbook.Logbook;
 import org.proofcut.logbook.PlanRecord;
+import org.proofcut.logbook.UnreadableException;
 
 /** Jobs in work: their sheets, and the acts that are added to their record. */
 @ApplicationScoped
 public class WorkBench {
+
+  private static final Logger LOG = Logger.getLogger(WorkBench.class);
 
   private final Logbook logbook;
   private final JobDesk desk;
@@ -69,9 +73,18 @@ public class WorkBench {
     }
   }
 
-  /** After a change of the shop: new plans for every job in work. */
+  /**
+   * After a change of the shop: new plans for every job in work. One whose plan can't be read back
+   * stays as it is, and says so when it is opened.
+   */
   public void planAllAgain() {
-    desk.jobs().forEach(job -> planAgain(job.id()));
+    for (var job : desk.jobs()) {
+      try {
+        planAgain(job.id());
+      } catch (UnreadableException e) {
+        LOG.warn(e.getMessage());
+      }
+    }
   }
 
   /** A job in work; empty where there is none, or where work has not begun. */

@@ -8,6 +8,7 @@
       "core.measure",
       "core.evidence",
       "core.shop",
+      "core.checklist",
       "core.intake",
       "content",
       "logbook",

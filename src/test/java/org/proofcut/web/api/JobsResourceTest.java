@@ -2,6 +2,7 @@ package org.proofcut.web.api;
 
 import static io.restassured.RestAssured.given;
 import static org.hamcrest.Matchers.contains;
+import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.empty;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItem;
@@ -11,15 +12,20 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
 import java.math.BigDecimal;
+import java.sql.SQLException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import javax.sql.DataSource;
 import org.junit.jupiter.api.Test;
 import org.proofcut.core.intake.JobForm;
 
 @QuarkusTest
 class JobsResourceTest {
+
+  @Inject DataSource database;
 
   private static final List<String> EXACT =
       List.of("length.mm", "length.in", "width.mm", "width.in");
@@ -150,6 +156,31 @@ class JobsResourceTest {
         .then()
         .statusCode(422)
         .body("problems.where", contains("typed.widht"));
+  }
+
+  @Test
+  void job_thatCannotBeReadBack_saysSoAndGivesNothingAway() throws SQLException {
+    sql("insert into job values ('damaged', 'no JSON', '2026-01-01', '2026-01-01', 0)");
+    try {
+      given()
+          .get("/api/jobs/damaged")
+          .then()
+          .statusCode(500)
+          .contentType("application/problem+json")
+          .body("type", equalTo("/api/problems/unreadable"))
+          .body("instance", equalTo("/api/jobs/damaged"))
+          .body("problems.where", contains(containsString("damaged")))
+          .body(not(containsString("xception")));
+    } finally {
+      sql("delete from job where id = 'damaged'");
+    }
+  }
+
+  private void sql(String statement) throws SQLException {
+    try (var connection = database.getConnection();
+        var prepared = connection.prepareStatement(statement)) {
+      prepared.executeUpdate();
+    }
   }
 
   @Test

@@ -3,6 +3,8 @@ package org.proofcut.content;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 import org.proofcut.core.checklist.Wording;
 import org.proofcut.core.safety.Fact;
 import org.proofcut.rulebook.CelRulebook;
@@ -32,9 +34,25 @@ public record Content(
     int files)
     implements Loaded {
 
-  /** The content that comes with the program; read once. */
+  private static final FutureTask<Content> BUNDLED =
+      new FutureTask<>(
+          () -> ContentReader.read(ContentSource.bundled(), LimitFolder.ALL).orThrow());
+
+  /**
+   * The content that comes with the program; read once, by whoever asks first, while others wait.
+   *
+   * @throws IllegalStateException if it is faulty; the message lists every fault
+   */
   public static Content bundled() {
-    return Bundled.CONTENT;
+    BUNDLED.run();
+    try {
+      return BUNDLED.get();
+    } catch (ExecutionException e) {
+      throw new IllegalStateException(e.getCause().getMessage(), e.getCause());
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException("stopped while content was read", e);
+    }
   }
 
   /** Reads a content folder on disk. */
@@ -57,10 +75,5 @@ public record Content(
   /** For the log: {@code 42 rules from 120 files}. */
   public String summary() {
     return "%d rules from %d files".formatted(rulebook.rules().size(), files);
-  }
-
-  private static final class Bundled {
-    static final Content CONTENT =
-        ContentReader.read(ContentSource.bundled(), LimitFolder.ALL).orThrow();
   }
 }

@@ -10,6 +10,7 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.options.ScreenshotType;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -84,7 +85,9 @@ public final class Tablet implements AutoCloseable {
     return page;
   }
 
-  /** What axe finds against WCAG 2.2 AA, one line for each place. */
+  /**
+   * What axe finds against WCAG 2.2 AA, one line for each place; needs a page whose script runs.
+   */
   public static List<String> violations(Page page) {
     return new AxeBuilder(page)
         .withTags(WCAG_22_AA).analyze().getViolations().stream()
@@ -95,10 +98,14 @@ public final class Tablet implements AutoCloseable {
             .toList();
   }
 
-  /** Keeps the whole page as {@code docs/pictures/<name>.png}. */
+  /** Keeps the whole page as {@code docs/pictures/<name>.jpg}. */
   public static void picture(Page page, String name) {
     page.screenshot(
-        new Page.ScreenshotOptions().setPath(PICTURES.resolve(name + ".png")).setFullPage(true));
+        new Page.ScreenshotOptions()
+            .setPath(PICTURES.resolve(name + ".jpg"))
+            .setType(ScreenshotType.JPEG)
+            .setQuality(35)
+            .setFullPage(true));
   }
 
   @Override

@@ -214,8 +214,7 @@ public final class Binder {
       return null;
     }
     var components = type.getRecordComponents();
-    var arguments =
-        Arrays.stream(components).map(c -> values.get(Shape.kebab(c.getName()))).toArray();
+    var arguments = Shape.of(type).keys().stream().map(values::get).toArray();
     try {
       var constructor =
           type.getDeclaredConstructor(

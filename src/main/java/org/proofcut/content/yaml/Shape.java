@@ -19,6 +19,16 @@ record Shape(String name, List<Slot> slots) {
   /** The component that takes the key under which a record stands in a map. */
   private static final String ID = "id";
 
+  private static final ClassValue<Shape> OF_RECORDS =
+      new ClassValue<>() {
+        @Override
+        protected Shape computeValue(Class<?> type) {
+          return new Shape(
+              type.getSimpleName(),
+              Arrays.stream(type.getRecordComponents()).map(Slot::of).toList());
+        }
+      };
+
   /**
    * One key.
    *
@@ -42,8 +52,7 @@ record Shape(String name, List<Slot> slots) {
   }
 
   static Shape of(Class<?> type) {
-    return new Shape(
-        type.getSimpleName(), Arrays.stream(type.getRecordComponents()).map(Slot::of).toList());
+    return OF_RECORDS.get(type);
   }
 
   /** A limit with its reason: a value that was given, and where it is written. */

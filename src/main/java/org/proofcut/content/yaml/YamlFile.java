@@ -1,6 +1,5 @@
 package org.proofcut.content.yaml;
 
-import java.io.StringReader;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
@@ -8,7 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.yaml.snakeyaml.LoaderOptions;
-import org.yaml.snakeyaml.Yaml;
+import org.yaml.snakeyaml.composer.Composer;
 import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 import org.yaml.snakeyaml.error.YAMLException;
@@ -16,12 +15,17 @@ import org.yaml.snakeyaml.nodes.CollectionNode;
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
 import org.yaml.snakeyaml.nodes.Tag;
+import org.yaml.snakeyaml.parser.ParserImpl;
+import org.yaml.snakeyaml.reader.StreamReader;
+import org.yaml.snakeyaml.resolver.Resolver;
 
 /** One file as a tree of nodes that still know their lines. Nothing is built from its tags. */
 public final class YamlFile {
 
   private static final int LARGEST_IN_CODE_POINTS = 200_000;
   private static final int DEEPEST = 12;
+  private static final LoaderOptions OPTIONS = options();
+  private static final Resolver RESOLVER = new Resolver();
   private static final Set<Tag> PLAIN_TAGS =
       Set.of(
           Tag.MAP,
@@ -55,7 +59,8 @@ public final class YamlFile {
     }
     var lines = text.lines().toList();
     try {
-      var node = new Yaml(options()).compose(new StringReader(text));
+      var parser = new ParserImpl(new StreamReader(text), OPTIONS);
+      var node = new Composer(parser, RESOLVER, OPTIONS).getSingleNode();
       if (node instanceof MappingNode mapping && !mapping.getValue().isEmpty()) {
         var file = new YamlFile(path, lines, mapping);
         return file.isPlain(mapping, faults) ? Optional.of(file) : Optional.empty();

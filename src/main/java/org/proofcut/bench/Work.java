@@ -2,6 +2,7 @@ package org.proofcut.bench;
 
 import java.util.List;
 import org.proofcut.core.evidence.Problem;
+import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.plan.Plan;
 import org.proofcut.core.run.Progress;
 import org.proofcut.logbook.JobRecord;
@@ -18,6 +19,11 @@ public record Work(
 
   public Work {
     problems = List.copyOf(problems);
+  }
+
+  /** The unit that the job is worked in. */
+  public LengthUnit unit() {
+    return plan.designed().design().unit();
   }
 
   public boolean isStopped() {

@@ -9,17 +9,17 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 import org.jboss.logging.Logger;
 import org.proofcut.core.casework.ProvenDepths;
 import org.proofcut.core.evidence.Problem;
+import org.proofcut.core.plan.Marks;
 import org.proofcut.core.plan.OperationSheet;
 import org.proofcut.core.plan.Plan;
-import org.proofcut.core.proof.Verdict;
 import org.proofcut.core.run.Act;
 import org.proofcut.core.run.Entry;
 import org.proofcut.core.run.Permission;
 import org.proofcut.core.run.Progress;
-import org.proofcut.core.run.SheetProgress;
 import org.proofcut.logbook.JobRecord;
 import org.proofcut.logbook.Logbook;
 import org.proofcut.logbook.PlanRecord;
@@ -125,9 +125,9 @@ public class WorkBench {
         return Optional.of(gone());
       }
       if (!progress.get().sheet().marks().fingerprint().equals(sent.fingerprint())) {
-        return Optional.of(changed(progress.get().sheet()));
+        return Optional.of(changed(jobId, progress.get().sheet(), sent.fingerprint()));
       }
-      var refused = Permission.refuse(progress.get(), sent.act());
+      var refused = new Permission(progress.get(), work.get().unit()).refuse(sent.act());
       if (refused.isPresent()) {
         return refused;
       }
@@ -135,12 +135,6 @@ public class WorkBench {
       replanIfLengthsMoved(jobId);
       return Optional.empty();
     }
-  }
-
-  /** The corrections that the verdicts of the current proof cut ask for. */
-  public static Act.Corrected corrections(SheetProgress progress) {
-    return new Act.Corrected(
-        progress.verdicts().stream().map(Verdict::correction).flatMap(Optional::stream).toList());
   }
 
   /** Throws a job away with its plans and its record. */
@@ -186,9 +180,10 @@ public class WorkBench {
     if (!draft.isSound()) {
       return stopping(draft.problems());
     }
+    // Whole sheets: a guard fitted or gear bought leaves the marks as they are, and opens a sheet.
     boolean same =
         planOf(jobId)
-            .map(plan -> fingerprints(plan.plan()).equals(fingerprints(draft.plan().get())))
+            .map(plan -> plan.plan().sheets().equals(draft.plan().get().sheets()))
             .orElse(false);
     if (!same) {
       keepPlan(jobId, draft.plan().get());
@@ -245,10 +240,15 @@ public class WorkBench {
         "sheet", "There is no such sheet", "a sheet of a job in work", "Open the job again");
   }
 
-  private static Problem changed(OperationSheet sheet) {
+  private Problem changed(String jobId, OperationSheet sheet, String seen) {
+    var marks = Optional.ofNullable(logbook.earlierMarks(jobId).get(seen));
+    var changed =
+        marks.map(sheet.marks()::since).orElse(List.of()).stream()
+            .map(Marks.Difference::what)
+            .collect(Collectors.joining(", "));
     return Problem.stops(
         "sheet",
-        "The plan changed since this page was shown",
+        "The plan changed since this page was shown" + (changed.isEmpty() ? "" : ": " + changed),
         "acts on the sheet as it is now",
         "Look at sheet " + sheet.number() + " again: its figures may be others");
   }

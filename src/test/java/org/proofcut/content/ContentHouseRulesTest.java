@@ -310,7 +310,8 @@ class ContentHouseRulesTest {
             Fact.NARROWEST_WORK, "300 mm",
             Fact.LONGEST_WORK, "1800 mm",
             Fact.WIDEST_WORK, "400 mm",
-            Fact.WORK_THICKNESS, "18 mm",
+            Fact.THICKEST_WORK, "18 mm",
+            Fact.THINNEST_WORK, "17.5 mm",
             Fact.GUIDE_CONTACT, "300 mm");
     lengths.forEach((fact, text) -> given.put(fact, Length.of(text)));
   }

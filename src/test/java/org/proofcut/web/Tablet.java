@@ -1,5 +1,6 @@
 package org.proofcut.web;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.fail;
 import static org.junit.jupiter.api.Assumptions.abort;
@@ -10,7 +11,9 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.options.Cookie;
 import com.microsoft.playwright.options.ScreenshotType;
+import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -85,17 +88,47 @@ public final class Tablet implements AutoCloseable {
     return page;
   }
 
+  /** The same with a cookie that the service at this address has given before. */
+  public Tablet known(URI service, String cookie, String value) {
+    context.addCookies(List.of(new Cookie(cookie, value).setUrl(service.toString())));
+    return this;
+  }
+
   /**
    * What axe finds against WCAG 2.2 AA, one line for each place; needs a page whose script runs.
    */
   public static List<String> violations(Page page) {
+    // Legacy mode leaves frames out; there are none.
     return new AxeBuilder(page)
-        .withTags(WCAG_22_AA).analyze().getViolations().stream()
+        .setLegacyMode(true).withTags(WCAG_22_AA).analyze().getViolations().stream()
             .flatMap(
                 rule ->
                     rule.getNodes().stream()
                         .map(node -> rule.getId() + " " + node.getTarget() + " " + node.getHtml()))
             .toList();
+  }
+
+  /** No sideways scrolling, and no text wider or higher than the box that holds it. */
+  public static void assertNothingStandsOut(Page page) {
+    assertEquals(
+        List.of(),
+        page.evaluate(
+            """
+            () => document.documentElement.scrollWidth <= document.documentElement.clientWidth ? []
+              : [...document.querySelectorAll('body *')]
+                .filter(e => e.getBoundingClientRect().right > document.documentElement.clientWidth)
+                .map(e => e.tagName + '.' + e.className + ' ' + e.textContent.trim().slice(0, 40))"""),
+        "scrolls sideways");
+    assertEquals(
+        List.of(),
+        page.evaluate(
+            """
+            () => [...document.querySelectorAll('body *:not(svg, svg *)')]
+              .filter(e => e.getClientRects().length && !e.closest('.unseen, .skip, .figure-rule, input, details:not([open]) > :not(summary)'))
+              .filter(e => getComputedStyle(e).display !== 'inline')
+              .filter(e => e.scrollWidth > e.clientWidth + 2 && e.clientWidth > 0)
+              .map(e => e.tagName + '.' + e.className + ' ' + e.scrollWidth + ' > ' + e.clientWidth + ' ' + e.textContent.trim().slice(0, 40))"""),
+        "stands out of its box");
   }
 
   /** Keeps the whole page as {@code docs/pictures/<name>.jpg}. */

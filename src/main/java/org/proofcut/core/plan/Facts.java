@@ -70,7 +70,8 @@ final class Facts {
         .with(Fact.LONGEST_WORK, work.alongGuide().most())
         .with(Fact.NARROWEST_WORK, work.acrossGuide().least())
         .with(Fact.WIDEST_WORK, work.acrossGuide().most())
-        .with(Fact.WORK_THICKNESS, work.thickness().most())
+        .with(Fact.THICKEST_WORK, work.thickness().most())
+        .with(Fact.THINNEST_WORK, work.thickness().least())
         .with(Fact.GUIDE_CONTACT, work.alongGuide().least())
         .with(Fact.OVERHANG, work.acrossGuide().most());
   }

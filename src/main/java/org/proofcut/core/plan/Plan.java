@@ -3,6 +3,7 @@ package org.proofcut.core.plan;
 import java.util.List;
 import java.util.Optional;
 import org.proofcut.core.casework.Case;
+import org.proofcut.core.casework.CaseFigure;
 import org.proofcut.core.evidence.Problem;
 
 /**
@@ -31,6 +32,15 @@ public record Plan(
     return number >= 1 && number <= sheets.size()
         ? Optional.of(sheets.get(number - 1))
         : Optional.empty();
+  }
+
+  /** What is measured or struck on the case itself in an operation; nothing where a cutter runs. */
+  public List<CaseFigure> caseFigures(OperationSheet sheet) {
+    return switch (sheet.operation().kind()) {
+      case DRY_FIT -> CaseFigure.outside(finished);
+      case FASTEN -> CaseFigure.screwLines(finished);
+      case ROUGH_STRIPS, RIP, CROSSCUT, RABBET, DADO, BACK_RABBET, FINAL_LENGTH -> List.of();
+    };
   }
 
   /** Whether work can begin. */

@@ -13,6 +13,7 @@ import org.proofcut.core.method.Choice.Refused;
 import org.proofcut.core.method.Methods;
 import org.proofcut.core.operation.Operation;
 import org.proofcut.core.operation.Operations;
+import org.proofcut.core.safety.Finding;
 import org.proofcut.core.setup.Conditions;
 import org.proofcut.core.shop.Shop;
 
@@ -50,7 +51,9 @@ public final class Planner {
     var sheets = new ArrayList<OperationSheet>();
     for (var operation : operations) {
       problems.addAll(noWay(operation));
-      sheets.add(sheet(sheets.size() + 1, operation, shop));
+      var sheet = sheet(sheets.size() + 1, operation, shop);
+      problems.addAll(stopped(sheet));
+      sheets.add(sheet);
     }
     return new Plan(designed, finished, sheets, problems);
   }
@@ -75,6 +78,32 @@ public final class Planner {
         SpaceCheck.assemble(
             designed, book.fitLimits().mostRoom().value(), book.caseLimits().backEase().value());
     return designed.design().joinery().closes() ? found.faults() : List.of();
+  }
+
+  /**
+   * A sheet that a rule stops is told before anything is cut. Work may begin: shop or stock can be
+   * put right before that sheet is reached, and the sheet itself stays shut.
+   */
+  private static List<Problem> stopped(OperationSheet sheet) {
+    return sheet.findings().stream()
+        .filter(finding -> finding.effect() == Finding.Effect.STOP)
+        .map(
+            finding ->
+                Problem.warns(
+                    "operation:" + sheet.id(),
+                    "Sheet %d, %s, is stopped. %s"
+                        .formatted(
+                            sheet.number(),
+                            sheet.operation().title(),
+                            withoutFullStop(finding.hazard())),
+                    "nothing that the rule " + finding.rule() + " forbids",
+                    withoutFullStop(finding.controls().get(0).action())))
+        .toList();
+  }
+
+  /** A problem's words go without: whoever prints them sets it. */
+  private static String withoutFullStop(String sentence) {
+    return sentence.replaceFirst("\\.$", "");
   }
 
   /** What the maker can do about an operation for which no machine and cutter was found. */

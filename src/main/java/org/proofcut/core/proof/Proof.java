@@ -2,6 +2,7 @@ package org.proofcut.core.proof;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.Rounding;
@@ -17,21 +18,50 @@ public final class Proof {
   private Proof() {}
 
   /**
-   * The verdict on one measure.
+   * The verdicts on every measure of a set-up. A setting that is moved for one measure may move
+   * another the other way; both are then put right at once.
    *
-   * <p>Proven when every reading is accepted. Else the setting that moves it is moved by target
-   * less the middle of the readings, onto its steps, if that brings every reading in.
-   *
+   * @param found the readings of each measure so far
    * @param setup the set-up that the proof was cut with, as corrected so far
    */
+  public static List<Verdict> judge(Setup setup, Function<Measure, List<Length>> found) {
+    var alone = setup.measures().stream().map(one -> judge(one, found.apply(one), setup)).toList();
+    return alone.stream()
+        .map(one -> judge(one.measure(), one.found(), setup, drift(one.measure(), alone)))
+        .toList();
+  }
+
+  /** By how much the corrections of other measures will move this one. */
+  private static Length drift(Measure measure, List<Verdict> alone) {
+    return alone.stream()
+        .map(Verdict::correction)
+        .flatMap(Optional::stream)
+        .filter(correction -> measure.counteredBy().equals(Optional.of(correction.role())))
+        .map(correction -> correction.by().negated())
+        .reduce(Length.ZERO, Length::plus);
+  }
+
+  /** The verdict on one measure, as if there were no other. */
   public static Verdict judge(Measure measure, List<Length> found, Setup setup) {
+    return judge(measure, found, setup, Length.ZERO);
+  }
+
+  /**
+   * Proven when every reading is accepted, now and after the drift. Else the setting that moves the
+   * measure is moved by target less the middle of the readings, onto its steps, if that brings
+   * every reading in.
+   */
+  private static Verdict judge(Measure measure, List<Length> found, Setup setup, Length drift) {
     if (found.size() < measure.readings()) {
       return new Verdict(measure, found, Outcome.MORE_READINGS, Optional.empty());
     }
-    var ends = ends(found);
     var accepted = measure.accepted();
+    var ends = ends(found).movedBy(drift);
     if (accepted.contains(ends.least()) && accepted.contains(ends.most())) {
-      return new Verdict(measure, found, Outcome.PROVEN, Optional.empty());
+      // Or the drift alone will mend it.
+      boolean alreadyIn = found.stream().allMatch(accepted::contains);
+      return new Verdict(
+          measure, found, alreadyIn ? Outcome.PROVEN : Outcome.CHANGE, Optional.empty());
     }
     if (ends.extent().isGreaterThan(accepted.extent())) {
       return new Verdict(measure, found, Outcome.UNEVEN, Optional.empty());

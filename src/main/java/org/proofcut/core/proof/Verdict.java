@@ -13,7 +13,8 @@ import org.proofcut.core.setup.Setting;
  * @param measure what was asked
  * @param found the readings so far, in order
  * @param outcome what they come to
- * @param correction what to move, and by how much; only with {@link Outcome#CHANGE}
+ * @param correction what to move, and by how much; only with {@link Outcome#CHANGE}, and empty even
+ *     then where the correction of another measure mends this one too
  */
 public record Verdict(
     Measure measure, List<Length> found, Outcome outcome, Optional<Correction> correction) {

@@ -5,20 +5,24 @@ import org.proofcut.core.checklist.Item;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.LengthFormatException;
+import org.proofcut.core.measure.LengthUnit;
+import org.proofcut.core.measure.display.Scale;
 import org.proofcut.core.proof.Verdict;
 import org.proofcut.core.proof.Verdict.Outcome;
 import org.proofcut.core.safety.Check.Pause;
-import org.proofcut.core.setup.Measure;
 
-/** Whether an act may be taken where the work stands now. */
-public final class Permission {
+/**
+ * Whether an act may be taken where the work on a sheet stands now.
+ *
+ * @param unit in which lengths are told
+ */
+public record Permission(SheetProgress progress, LengthUnit unit) {
 
   private static final int LONGEST_REASON = 400;
-
-  private Permission() {}
+  private static final Length LEAST_SLIP = Length.ofMicrometres(25_000);
 
   /** Why the act may not be taken; empty when it may. */
-  public static Optional<Problem> refuse(SheetProgress progress, Act act) {
+  public Optional<Problem> refuse(Act act) {
     if (progress.stage() == Stage.LOCKED) {
       return no(
           "sheet",
@@ -34,52 +38,44 @@ public final class Permission {
           "Open the next sheet");
     }
     if (act instanceof Act.Confirmed confirmed) {
-      return answer(progress, confirmed.item(), confirmed.answer(), "answer");
+      return answer(confirmed.item(), confirmed.answer(), "answer");
     }
     if (act instanceof Act.WentWithout without) {
-      return answer(progress, without.item(), without.reason(), "reason");
+      return answer(without.item(), without.reason(), "reason");
     }
     if (act instanceof Act.ReadingTaken reading) {
-      return reading(progress, reading);
+      return reading(reading);
     }
     if (act instanceof Act.ReadingsDropped dropped) {
-      return at(progress, Stage.PROOF, "Readings are taken at the proof cut")
-          .or(() -> sameAttempt(progress, dropped.attempt()));
+      return at(Stage.PROOF, "Readings are taken at the proof cut")
+          .or(() -> sameAttempt(dropped.attempt()));
     }
-    if (act instanceof Act.Corrected) {
-      return corrected(progress);
+    if (act instanceof Act.Corrected corrected) {
+      return corrected(corrected);
     }
     if (act instanceof Act.Overridden override) {
       return words(override.reason(), "reason")
-          .or(() -> at(progress, Stage.PROOF, "A proof is passed over at the proof cut"));
+          .or(() -> at(Stage.PROOF, "A proof is passed over at the proof cut"));
     }
-    if (act instanceof Act.ReadAgain) {
-      return progress.proof() instanceof ProofState.ReadAgainFirst
-          ? Optional.empty()
-          : no(
-              "found",
-              "Nothing has to be read again",
-              "a proof of an earlier day",
-              "Go on with the sheet");
+    if (act instanceof Act.ReadAgain again) {
+      return readAgain(again);
     }
     if (act instanceof Act.Disturbed disturbed) {
       return words(disturbed.what(), "what");
     }
     if (act instanceof Act.PartCut part) {
-      return at(progress, Stage.CUT, "The real cut is not open")
-          .or(() -> part(progress, part.part()));
+      return at(Stage.CUT, "The real cut is not open").or(() -> part(part.part()));
     }
     if (act instanceof Act.PartNotCut part) {
-      return part(progress, part.part());
+      return part(part.part());
     }
     if (act instanceof Act.SignedOff) {
-      return signedOff(progress);
+      return signedOff();
     }
     return Optional.empty();
   }
 
-  private static Optional<Problem> answer(
-      SheetProgress progress, String id, String words, String field) {
+  private Optional<Problem> answer(String id, String words, String field) {
     var item = progress.sheet().checklist().item(id);
     if (item.isEmpty()) {
       return no(
@@ -89,16 +85,12 @@ public final class Permission {
           "Open the sheet again");
     }
     return words(words, field)
-        .or(() -> inOrder(progress, item.get()))
-        .or(
-            () ->
-                field.equals("reason")
-                    ? without(item.get())
-                    : readBack(progress, item.get(), words));
+        .or(() -> inOrder(item.get()))
+        .or(() -> field.equals("reason") ? without(item.get()) : readBack(item.get(), words));
   }
 
   /** A figure is confirmed by reading it back: what was read has to be what is set. */
-  private static Optional<Problem> readBack(SheetProgress progress, Item item, String words) {
+  private Optional<Problem> readBack(Item item, String words) {
     if (!(item instanceof Item.Figure figure)) {
       return Optional.empty();
     }
@@ -109,14 +101,16 @@ public final class Permission {
     } catch (LengthFormatException e) {
       return no("answer", e.reason(), LengthFormatException.EXAMPLES, "Read it and enter it again");
     }
-    boolean right = read.minus(setting.set().value()).abs().isAtMost(setting.step());
-    return right
-        ? Optional.empty()
-        : no(
-            "answer",
-            setting.role().words() + " was read as " + read,
-            setting.set().value() + ", or one step of " + setting.step() + " beside it",
-            "Set it to " + setting.set().value() + ", read it again and enter what you read");
+    if (read.minus(setting.set().value()).abs().isAtMost(setting.step())) {
+      return Optional.empty();
+    }
+    var scale = setting.scale(unit);
+    var set = scale.show(setting.set().value()).text();
+    return no(
+        "answer",
+        setting.role().words() + " was read as " + scale.show(read).text(),
+        set + ", or one step of " + scale.show(setting.step()).text() + " beside it",
+        "Set it to " + set + ", read it again and enter what you read");
   }
 
   /** Going without is recorded, never a dead end; wearing what is forbidden is. */
@@ -135,7 +129,7 @@ public final class Permission {
   }
 
   /** Gear and what comes before power are confirmed when the machine is set, not before. */
-  private static Optional<Problem> inOrder(SheetProgress progress, Item item) {
+  private Optional<Problem> inOrder(Item item) {
     var stage = progress.stage();
     boolean early =
         switch (item.pause()) {
@@ -154,28 +148,60 @@ public final class Permission {
     return Optional.empty();
   }
 
-  private static Optional<Problem> reading(SheetProgress progress, Act.ReadingTaken reading) {
-    return at(progress, Stage.PROOF, "Readings are taken at the proof cut")
-        .or(() -> sameAttempt(progress, reading.attempt()))
+  private Optional<Problem> reading(Act.ReadingTaken reading) {
+    return at(Stage.PROOF, "Readings are taken at the proof cut")
+        .or(() -> sameAttempt(reading.attempt()))
         .or(
-            () -> {
-              var wants =
-                  progress.verdicts().stream()
-                      .filter(verdict -> verdict.outcome() == Outcome.MORE_READINGS)
-                      .map(Verdict::measure)
-                      .map(Measure::dimension)
-                      .anyMatch(reading.dimension()::equals);
-              return wants
-                  ? Optional.empty()
-                  : no(
-                      "found",
-                      "All readings of this measure are taken",
-                      "the next measure that is asked",
-                      "Go on with the verdict");
-            });
+            () ->
+                progress.verdicts().stream()
+                    .filter(verdict -> verdict.outcome() == Outcome.MORE_READINGS)
+                    .map(Verdict::measure)
+                    .filter(measure -> measure.dimension() == reading.dimension())
+                    .findFirst()
+                    .map(
+                        measure ->
+                            slip(reading.found(), measure.target().value(), Scale.caliper(unit)))
+                    .orElseGet(
+                        () ->
+                            no(
+                                "found",
+                                "All readings of this measure are taken",
+                                "the next measure that is asked",
+                                "Go on with the verdict")));
   }
 
-  private static Optional<Problem> sameAttempt(SheetProgress progress, int attempt) {
+  private Optional<Problem> readAgain(Act.ReadAgain again) {
+    if (!(progress.proof() instanceof ProofState.ReadAgainFirst)) {
+      return no(
+          "found",
+          "Nothing has to be read again",
+          "a proof of an earlier day",
+          "Go on with the sheet");
+    }
+    return progress
+        .setup()
+        .flatMap(setup -> setup.settings().stream().findFirst())
+        .flatMap(first -> slip(again.found(), first.set().value(), first.scale(unit)));
+  }
+
+  /**
+   * A reading so far from what it should be that it is a slip of the hand or of the place measured:
+   * half as much again, and 25 mm at least (our choice). A cut that is really so far off is not
+   * measured but set up anew.
+   */
+  private static Optional<Problem> slip(Length found, Length shouldBe, Scale scale) {
+    if (found.minus(shouldBe).abs().isAtMost(LEAST_SLIP.max(shouldBe.half()))) {
+      return Optional.empty();
+    }
+    var right = scale.show(shouldBe).text();
+    return no(
+        "found",
+        scale.show(found).text() + " is far from " + right,
+        "a reading somewhere near " + right,
+        "Look where it is measured and key it in again");
+  }
+
+  private Optional<Problem> sameAttempt(int attempt) {
     return attempt == progress.attempt()
         ? Optional.empty()
         : no(
@@ -185,7 +211,7 @@ public final class Permission {
             "Measure the last proof cut and enter its reading");
   }
 
-  private static Optional<Problem> corrected(SheetProgress progress) {
+  private Optional<Problem> corrected(Act.Corrected asked) {
     // A whole proof cut that is off: what is half measured is measured first.
     boolean something =
         progress.verdicts().stream().anyMatch(Permission::isOff)
@@ -193,8 +219,8 @@ public final class Permission {
                 .noneMatch(
                     verdict ->
                         verdict.outcome() == Outcome.MORE_READINGS && !verdict.found().isEmpty());
-    return something
-        ? at(progress, Stage.PROOF, "Settings are corrected at the proof cut")
+    return something && asked.equals(progress.corrections())
+        ? at(Stage.PROOF, "Settings are corrected at the proof cut")
         : no(
             "found",
             "There is nothing to correct",
@@ -209,9 +235,9 @@ public final class Permission {
     };
   }
 
-  private static Optional<Problem> signedOff(SheetProgress progress) {
+  private Optional<Problem> signedOff() {
     boolean open = !progress.open(Pause.LEAVE_SAFE).isEmpty();
-    return at(progress, Stage.LEAVE_SAFE, "Parts are still to be cut")
+    return at(Stage.LEAVE_SAFE, "Parts are still to be cut")
         .or(
             () ->
                 open
@@ -223,7 +249,7 @@ public final class Permission {
                     : Optional.empty());
   }
 
-  private static Optional<Problem> part(SheetProgress progress, String part) {
+  private Optional<Problem> part(String part) {
     boolean known =
         progress.sheet().operation().parts().stream().anyMatch(one -> one.id().equals(part));
     return known
@@ -235,7 +261,7 @@ public final class Permission {
             "Open the sheet again");
   }
 
-  private static Optional<Problem> at(SheetProgress progress, Stage stage, String otherwise) {
+  private Optional<Problem> at(Stage stage, String otherwise) {
     return progress.stage() == stage
         ? Optional.empty()
         : no(

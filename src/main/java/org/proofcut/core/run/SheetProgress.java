@@ -61,6 +61,12 @@ public record SheetProgress(
     return verdicts.stream().filter(verdict -> !verdict.isProven()).findFirst();
   }
 
+  /** What the verdicts on this proof cut ask to be moved; empty when nothing is. */
+  public Act.Corrected corrections() {
+    return new Act.Corrected(
+        verdicts.stream().map(Verdict::correction).flatMap(Optional::stream).toList());
+  }
+
   public boolean isDone() {
     return stage == Stage.DONE;
   }

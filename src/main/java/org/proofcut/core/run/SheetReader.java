@@ -203,14 +203,7 @@ final class SheetReader {
 
   private List<Verdict> verdicts() {
     return setup
-        .map(
-            one ->
-                one.measures().stream()
-                    .map(
-                        measure ->
-                            Proof.judge(
-                                measure, found.getOrDefault(measure.dimension(), List.of()), one))
-                    .toList())
+        .map(one -> Proof.judge(one, measure -> found.getOrDefault(measure.dimension(), List.of())))
         .orElse(List.of());
   }
 

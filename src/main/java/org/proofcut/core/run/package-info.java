@@ -10,6 +10,7 @@
     notHere = "where the record is kept (logbook)",
     mayImport = {
       "core.measure",
+      "core.measure.display",
       "core.evidence",
       "core.part",
       "core.casework",

@@ -31,7 +31,8 @@ public enum Fact {
   NARROWEST_WORK("narrowest_work", Type.LENGTH, true),
   LONGEST_WORK("longest_work", Type.LENGTH, true),
   WIDEST_WORK("widest_work", Type.LENGTH, true),
-  WORK_THICKNESS("work_thickness", Type.LENGTH, true),
+  THICKEST_WORK("thickest_work", Type.LENGTH, true),
+  THINNEST_WORK("thinnest_work", Type.LENGTH, true),
   /** How much of the work rides the fence or guide. */
   GUIDE_CONTACT("guide_contact", Type.LENGTH, true),
   /** How far the work reaches out from the fence or guide. */

@@ -74,7 +74,7 @@ public final class HandRouterSetup {
             "from the base to the end of the cutter",
             depth.as("depth of the cutter"),
             router.depthStep());
-    var measures = measures(width, accepted, depth, distance, widening, slot);
+    var measures = measures(width, accepted, depth, distance, widening, guide, slot);
     var refusal =
         RouterTableSetup.firstOf(
             RouterCuts.fits(cutter, router.largestCutter(), conditions),
@@ -237,6 +237,7 @@ public final class HandRouterSetup {
       Worked<Length> depth,
       Worked<Length> distance,
       RouterCuts.Widening widening,
+      Straightedge guide,
       boolean slot) {
     var byDepth = RouterCuts.depth(depth, limits, Setting.Role.DEPTH);
     if (!slot) {
@@ -246,7 +247,12 @@ public final class HandRouterSetup {
     return List.of(
         RouterCuts.width(width, accepted, widening.strip().map(Setting::role)),
         byDepth,
-        RouterCuts.distance(distance, limits, Setting.Role.STRAIGHTEDGE));
+        // The strip moves the cutter away from the straightedge: beyond it, off the near wall.
+        RouterCuts.distance(
+            distance,
+            limits,
+            Setting.Role.STRAIGHTEDGE,
+            widening.strip().isPresent() && !guide.nearSide()));
   }
 
   private Optional<Refusal> aid(String kind, String words) {

@@ -16,6 +16,8 @@ import org.proofcut.core.measure.Length;
  * @param readings how many readings are taken
  * @param correctedBy the setting that moves it, one for one and the same way; empty where only
  *     another cutter helps
+ * @param counteredBy a setting that is there for another measure and moves this one too, one for
+ *     one the other way; empty where none does
  */
 public record Measure(
     Dimension dimension,
@@ -23,7 +25,8 @@ public record Measure(
     Worked<Length> target,
     Band accepted,
     int readings,
-    Optional<Setting.Role> correctedBy) {
+    Optional<Setting.Role> correctedBy,
+    Optional<Setting.Role> counteredBy) {
 
   /** What is measured on a proof cut. */
   public enum Dimension {

@@ -21,6 +21,7 @@ public record Refusal(Reason reason, String what, String instead) implements Ans
     WORK_TOO_SMALL,
     END_TOO_SHORT_ON_FENCE,
     AID_MISSING,
-    STEP_TOO_COARSE
+    STEP_TOO_COARSE,
+    STRIP_TOO_THIN
   }
 }

@@ -137,6 +137,19 @@ final class RouterCuts {
             .with("width", width)
             .with("diameter of the cutter", diameter(cutter))
             .is(width.value().minus(diameter));
+    var thinnest = conditions.limits().leastStrip().value();
+    if (exact.value().isLessThan(thinnest)) {
+      return Widening.no(
+          new Refusal(
+              Refusal.Reason.STRIP_TOO_THIN,
+              cutter.name()
+                  + " wants a strip of "
+                  + conditions.caliper(exact.value())
+                  + "; at least "
+                  + conditions.caliper(thinnest)
+                  + " stays where it is",
+              "Use a narrower cutter, whose strip can be handled"));
+    }
     return Widening.by(
         Setting.of(
             Setting.Role.STRIP,
@@ -196,7 +209,8 @@ final class RouterCuts {
         target,
         accepted,
         THREE_READINGS,
-        by);
+        by,
+        Optional.empty());
   }
 
   static Measure depth(Worked<Length> target, SetupLimits limits, Setting.Role by) {
@@ -206,17 +220,23 @@ final class RouterCuts {
         target,
         Band.around(target.value(), limits.depthTolerance().value()),
         THREE_READINGS,
-        Optional.of(by));
+        Optional.of(by),
+        Optional.empty());
   }
 
-  static Measure distance(Worked<Length> target, SetupLimits limits, Setting.Role by) {
+  /**
+   * @param strip whether a thicker strip brings the near wall nearer to the reference edge
+   */
+  static Measure distance(
+      Worked<Length> target, SetupLimits limits, Setting.Role by, boolean strip) {
     return new Measure(
         Measure.Dimension.DISTANCE,
         "from the reference edge of the scrap to the near wall: both ends",
         target,
         Band.around(target.value(), limits.distanceTolerance().value()),
         TWO_READINGS,
-        Optional.of(by));
+        Optional.of(by),
+        strip ? Optional.of(Setting.Role.STRIP) : Optional.empty());
   }
 
   /** Whether a strip is needed, and which; or why the cutter can't make the width. */

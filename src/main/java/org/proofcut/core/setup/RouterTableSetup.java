@@ -58,7 +58,10 @@ public final class RouterTableSetup {
     var width =
         RouterCuts.width(asked.width(), asked.accepted(), widening.strip().map(Setting::role));
     var depth = RouterCuts.depth(asked.depth(), limits, Setting.Role.HEIGHT);
-    var distance = RouterCuts.distance(asked.distance(), limits, Setting.Role.FENCE);
+    // The fence stays: a thicker strip sets the first pass, and with it the near wall, nearer.
+    var distance =
+        RouterCuts.distance(
+            asked.distance(), limits, Setting.Role.FENCE, widening.strip().isPresent());
     var refusal =
         firstOf(
             RouterCuts.fits(cutter, table.largestCutter(), conditions),

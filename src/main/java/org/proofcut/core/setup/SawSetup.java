@@ -157,7 +157,8 @@ public final class SawSetup {
             asked.size(),
             Band.around(asked.size().value(), limits.sizeTolerance().value()),
             RouterCuts.TWO_READINGS,
-            Optional.of(place.role())));
+            Optional.of(place.role()),
+            Optional.empty()));
   }
 
   private Optional<Refusal> settable(Setting place) {

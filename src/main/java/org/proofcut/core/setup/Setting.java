@@ -2,7 +2,9 @@ package org.proofcut.core.setup;
 
 import org.proofcut.core.evidence.Worked;
 import org.proofcut.core.measure.Length;
+import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.measure.Rounding;
+import org.proofcut.core.measure.display.Scale;
 
 /**
  * One figure that the maker sets.
@@ -13,6 +15,9 @@ import org.proofcut.core.measure.Rounding;
  * @param step smallest change that can be set
  */
 public record Setting(Role role, String from, Worked<Length> set, Length step) {
+
+  /** From this step on a rule can be read; finer settings are made by caliper or feeler. */
+  private static final Length RULE_STEP = Length.ofMicrometres(100);
 
   /** What is set. */
   public enum Role {
@@ -48,6 +53,16 @@ public record Setting(Role role, String from, Worked<Length> set, Length step) {
                 .with("step", Worked.given("step that can be set", step, exact.source()))
                 .is(rounded);
     return new Setting(role, from, set, step);
+  }
+
+  /** Whether it is set by a rule, or more finely. */
+  public boolean isSetByRule() {
+    return !step.isLessThan(RULE_STEP);
+  }
+
+  /** The scale that it is set and read back on. */
+  public Scale scale(LengthUnit unit) {
+    return isSetByRule() ? Scale.rule(unit) : Scale.caliper(unit);
   }
 
   /** The same setting moved by a correction. */

@@ -11,6 +11,7 @@ import org.proofcut.core.measure.Length;
  *     length may say less
  * @param lightPass depth left for the last pass where a cut takes several
  * @param leastOverlap least that two passes side by side overlap
+ * @param leastStrip thinnest spacer strip that lies flat and stays where it is
  * @param fineStep step of a setting that decides a width: set by strip, feeler or caliper
  * @param markStep step of a mark or straightedge laid by rule
  * @param depthTolerance how far a housing's depth may be off; final lengths follow what is proven
@@ -27,6 +28,7 @@ public record SetupLimits(
     Worked<Length> deepestPass,
     Worked<Length> lightPass,
     Worked<Length> leastOverlap,
+    Worked<Length> leastStrip,
     Worked<Length> fineStep,
     Worked<Length> markStep,
     Worked<Length> depthTolerance,

@@ -54,6 +54,8 @@ final class SheetJson {
       @Schema(description = "how the work is held and supported") List<String> hold,
       @Schema(description = "what is done, where no cutter does it") List<String> steps,
       @Schema(description = "left out for work without a cutter") Optional<SetUp> setup,
+      @Schema(description = "measured or struck on the case itself, where no cutter runs")
+          List<OnCase> caseFigures,
       @Schema(description = "ways that were tried first, and why not") List<NotSo> refused,
       List<Run> parts,
       @Schema(description = "names of the sheets that are cut") List<String> cut,
@@ -101,6 +103,13 @@ final class SheetJson {
       @Schema(description = "between which two things it is measured") String from,
       LengthJson.Figure set,
       @Schema(description = "smallest change that can be set") LengthJson.Plain step) {}
+
+  /** A length that is measured or struck on the case. */
+  @Schema(name = "CaseFigure")
+  record OnCase(
+      String name,
+      @Schema(description = "between which two things it is measured") String from,
+      LengthJson.Figure value) {}
 
   /** One run of the batch past the cutter. */
   @Schema(name = "Pass")
@@ -196,11 +205,12 @@ final class SheetJson {
         plan.isSound(),
         revision,
         JobJson.parts(plan.finished(), unit),
-        plan.sheets().stream().map(sheet -> sheet(sheet, unit, wording)).toList(),
+        plan.sheets().stream().map(sheet -> sheet(sheet, plan, wording)).toList(),
         problems);
   }
 
-  private static OneSheet sheet(OperationSheet sheet, LengthUnit unit, Wording wording) {
+  private static OneSheet sheet(OperationSheet sheet, Plan plan, Wording wording) {
+    var unit = plan.finished().design().unit();
     var operation = sheet.operation();
     var words = wording.operations().get(operation.kind().id());
     var machine = operation.setup().map(setup -> setup.machine().kind()).orElse("none");
@@ -213,6 +223,9 @@ final class SheetJson {
         words.holdOn(machine),
         words.steps(),
         operation.setup().map(setup -> setup(setup, unit, wording)),
+        plan.caseFigures(sheet).stream()
+            .map(one -> new OnCase(one.name(), one.from(), LengthJson.figure(one.value(), unit)))
+            .toList(),
         refused(operation),
         operation.parts().stream().map(part -> run(part, unit)).toList(),
         names(operation.cutSheets()),

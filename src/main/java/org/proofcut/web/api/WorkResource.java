@@ -21,6 +21,7 @@ import org.proofcut.bench.WorkBench;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.intake.JobForm;
 import org.proofcut.core.run.Act;
+import org.proofcut.core.run.SheetProgress;
 
 /** Jobs in work. */
 @Path("/api")
@@ -133,7 +134,7 @@ class WorkResource {
     var corrections =
         work.progress()
             .sheet(operation)
-            .map(WorkBench::corrections)
+            .map(SheetProgress::corrections)
             .orElse(new Act.Corrected(List.of()));
     var act = ActJson.read(body.object("act"), work.plan().finished().design().unit(), corrections);
     body.check();

@@ -2,11 +2,13 @@ package org.proofcut.web.home;
 
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
+import jakarta.ws.rs.BadRequestException;
 import jakarta.ws.rs.WebApplicationException;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.jboss.logging.Logger;
 import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
 
@@ -41,9 +43,20 @@ class LostPages {
 
   @ServerExceptionMapper
   Response fault(Throwable fault, UriInfo asked) {
+    if (cameWhileReading(fault)) {
+      return refused(new BadRequestException(fault), asked);
+    }
     var reference = UUID.randomUUID().toString().substring(0, 8);
     LOG.errorf(fault, "Fault %s at %s", reference, asked.getPath());
     return isApi(asked) ? Response.status(FAULT).build() : page(FAULT, Templates.fault(reference));
+  }
+
+  /** The framework's reader of forms fails with any exception on a form that no browser sends. */
+  private static boolean cameWhileReading(Throwable fault) {
+    return Stream.of(fault.getStackTrace())
+        .map(StackTraceElement::getClassName)
+        .anyMatch(
+            name -> name.contains("RequestDeserializeHandler") || name.contains("FormEncoded"));
   }
 
   private static boolean isApi(UriInfo asked) {

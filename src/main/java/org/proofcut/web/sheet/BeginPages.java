@@ -7,6 +7,7 @@ import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
+import org.proofcut.bench.JobDesk;
 import org.proofcut.bench.WorkBench;
 
 /** Begins work on a job: from then on its plan is kept, and its sheets are open. */
@@ -14,15 +15,20 @@ import org.proofcut.bench.WorkBench;
 @Produces(MediaType.TEXT_HTML)
 public class BeginPages {
 
+  private final JobDesk desk;
   private final WorkBench bench;
 
-  BeginPages(WorkBench bench) {
+  BeginPages(JobDesk desk, WorkBench bench) {
+    this.desk = desk;
     this.bench = bench;
   }
 
   @POST
   public Response begin(
       @PathParam("job") String job, @CookieParam(SheetPages.TABLET) String tablet) {
+    if (desk.job(job).isEmpty()) {
+      return SheetPages.noWork(tablet);
+    }
     var problems = bench.begin(job);
     return problems.isEmpty()
         ? SheetPages.seeOther("/jobs/" + job + "/sheets", tablet)

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.proofcut.bench.Work;
-import org.proofcut.bench.WorkBench;
 import org.proofcut.content.Content;
 import org.proofcut.core.checklist.Item;
 import org.proofcut.core.plan.OperationSheet;
@@ -237,7 +236,7 @@ final class NowViews {
   }
 
   private String newProof() {
-    return WorkBench.corrections(progress).corrections().isEmpty()
+    return progress.corrections().corrections().isEmpty()
         ? "Begin a new proof cut"
         : "Take over the new figure";
   }

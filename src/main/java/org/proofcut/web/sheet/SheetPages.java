@@ -14,24 +14,15 @@ import jakarta.ws.rs.core.NewCookie;
 import jakarta.ws.rs.core.Response;
 import java.net.URI;
 import java.time.Clock;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.BiFunction;
 import org.proofcut.bench.House;
 import org.proofcut.bench.Work;
 import org.proofcut.bench.WorkBench;
-import org.proofcut.core.checklist.Item;
 import org.proofcut.core.evidence.Problem;
-import org.proofcut.core.measure.Length;
-import org.proofcut.core.measure.LengthFormatException;
-import org.proofcut.core.proof.Verdict;
-import org.proofcut.core.run.Act;
 import org.proofcut.core.run.SheetProgress;
-import org.proofcut.core.setup.Measure;
-import org.proofcut.core.setup.Measure.Dimension;
 import org.proofcut.web.part.Sent;
 import org.proofcut.web.sheet.SheetViews.Typed;
 
@@ -105,8 +96,8 @@ public class SheetPages {
         (work, progress) -> {
           // A first post without a name gets one, so that the next page comes from the same tablet.
           var device = named(tablet).orElseGet(() -> UUID.randomUUID().toString());
-          var sent = new Form(Sent.typed(body));
-          var problem = take(job, work, progress, sent, device);
+          var sent = new ActForm(Sent.typed(body), work.unit());
+          var problem = take(job, progress, sent, device);
           if (problem.isEmpty()) {
             return seeOther(after(job, progress, sent), device);
           }
@@ -144,164 +135,24 @@ public class SheetPages {
         .orElseGet(() -> noSheet(job, work.get(), tablet));
   }
 
-  // ---- acts ----------------------------------------------------------------------------------
-
-  /** Makes the act that was sent, and has it taken; or says why not. */
-  private Optional<Problem> take(
-      String job, Work work, SheetProgress progress, Form form, String device) {
-    var shows = shows(work);
-    return switch (form.get("act")) {
-      case "confirm" -> confirm(job, progress, form, device, shows);
-      case "without" -> send(job, form, device, new Act.WentWithout(form.get("item"), form.text()));
-      case "reading" -> reading(job, progress, form, device, shows);
-      case "drop" -> drop(job, progress, form, device);
-      case "correct" -> send(job, form, device, WorkBench.corrections(progress));
-      case "override" -> send(job, form, device, new Act.Overridden(form.text()));
-      case "read-again" -> readAgain(job, progress, form, device, shows);
-      case "disturbed" -> send(job, form, device, new Act.Disturbed(form.text()));
-      case "cut" -> send(job, form, device, new Act.PartCut(form.get("part")));
-      case "not-cut" -> send(job, form, device, new Act.PartNotCut(form.get("part")));
-      case "hold" -> send(job, form, device, new Act.Held());
-      case "sign-off" -> send(job, form, device, new Act.SignedOff());
-      default ->
-          Optional.of(
-              Problem.stops(
-                  "", "That button is not known here", "a button of this sheet", "Open it again"));
-    };
-  }
-
-  private Optional<Problem> confirm(
-      String job, SheetProgress progress, Form form, String device, Shows shows) {
-    var item = progress.sheet().checklist().item(form.get("item"));
-    if (item.isPresent() && item.get() instanceof Item.Figure) {
-      // A figure is kept as it was read, exactly.
-      return length(form.text(), shows)
-          .map(
-              found ->
-                  send(job, form, device, new Act.Confirmed(form.get("item"), found.toString())))
-          .orElseGet(() -> Optional.of(noLength(form.text(), shows)));
-    }
-    var answer = item.map(SheetPages::answer).orElse("");
-    if (!answer.equals(form.get("answer"))) {
-      return Optional.of(
-          Problem.stops(
-              "",
-              "That is no answer of this sheet",
-              "the answer that stands on the button",
-              "Look again and tap the answer that is true"));
-    }
-    return send(job, form, device, new Act.Confirmed(form.get("item"), answer));
-  }
-
-  private static String answer(Item item) {
-    if (item instanceof Item.Look look) {
-      return look.answer();
-    }
-    return item instanceof Item.Gear gear ? gear.answer() : "";
-  }
-
-  private Optional<Problem> readAgain(
-      String job, SheetProgress progress, Form form, String device, Shows shows) {
-    var found = length(form.text(), shows);
-    if (found.isEmpty()) {
-      return Optional.of(noLength(form.text(), shows));
-    }
-    var first = progress.setup().flatMap(setup -> setup.settings().stream().findFirst());
-    if (first.isPresent() && Shows.isSlip(found.get(), first.get().set().value())) {
-      return Optional.of(slip(found.get(), shows.figure(first.get()).text(), shows));
-    }
-    return send(job, form, device, new Act.ReadAgain(found.get()));
-  }
-
-  private static Problem slip(Length found, String shouldBe, Shows shows) {
-    return Problem.stops(
-        "found",
-        shows.fine(found) + " is far from " + shouldBe,
-        "a reading somewhere near " + shouldBe,
-        "Look where it is measured and key it in again");
-  }
-
-  private Optional<Problem> reading(
-      String job, SheetProgress progress, Form form, String device, Shows shows) {
-    var dimension =
-        Arrays.stream(Dimension.values())
-            .filter(one -> one.name().equals(form.get("item")))
-            .findFirst();
-    var found = length(form.text(), shows);
-    if (dimension.isEmpty() || !form.get("attempt").matches("[0-9]{1,4}")) {
-      return Optional.of(
-          Problem.stops(
-              "", "It is not clear what was measured", "a measure of this sheet", "Measure again"));
-    }
-    if (found.isEmpty()) {
-      return Optional.of(noLength(form.text(), shows));
-    }
-    var target =
-        progress.verdicts().stream()
-            .map(Verdict::measure)
-            .filter(measure -> measure.dimension() == dimension.get())
-            .map(measure -> measure.target().value())
-            .findFirst();
-    if (target.isPresent() && Shows.isSlip(found.get(), target.get())) {
-      return Optional.of(slip(found.get(), shows.fine(target.get()), shows));
-    }
-    return send(
-        job,
-        form,
-        device,
-        new Act.ReadingTaken(Integer.parseInt(form.get("attempt")), dimension.get(), found.get()));
-  }
-
-  /** The readings of every measure of this proof cut go, each by an act of its own. */
-  private Optional<Problem> drop(String job, SheetProgress progress, Form form, String device) {
-    var dimensions =
-        progress.verdicts().stream()
-            .filter(verdict -> !verdict.found().isEmpty())
-            .map(Verdict::measure)
-            .map(Measure::dimension)
-            .toList();
-    for (var dimension : dimensions) {
+  /** Has the acts taken that a form asks for, in their order, until one is refused. */
+  private Optional<Problem> take(String job, SheetProgress progress, ActForm form, String device) {
+    var asked = form.acts(progress);
+    for (int i = 0; i < asked.acts().size(); i++) {
       var problem =
           bench.act(
               job,
               new WorkBench.Sent(
-                  form.get("entry") + "-" + dimension.name(),
+                  form.entry(i),
                   device,
                   form.get("operation"),
                   form.get("fingerprint"),
-                  new Act.ReadingsDropped(progress.attempt(), dimension)));
+                  asked.acts().get(i)));
       if (problem.isPresent()) {
         return problem;
       }
     }
-    return Optional.empty();
-  }
-
-  private Optional<Problem> send(String job, Form form, String device, Act act) {
-    var entry = form.get("entry").isBlank() ? WorkBench.newEntryId() : form.get("entry");
-    return bench.act(
-        job,
-        new WorkBench.Sent(entry, device, form.get("operation"), form.get("fingerprint"), act));
-  }
-
-  private static Optional<Length> length(String text, Shows shows) {
-    try {
-      var length = Length.parse(text, shows.unit());
-      return length.isPositive() ? Optional.of(length) : Optional.empty();
-    } catch (LengthFormatException e) {
-      return Optional.empty();
-    }
-  }
-
-  private static Problem noLength(String text, Shows shows) {
-    var allowed = "a length like " + LengthFormatException.EXAMPLES;
-    try {
-      Length.parse(text, shows.unit());
-      return Problem.stops(
-          "found", "That is not more than nothing.", allowed, "Key in what you read");
-    } catch (LengthFormatException e) {
-      return Problem.stops("found", e.reason() + ".", allowed, "Key in what you read");
-    }
+    return asked.problem();
   }
 
   // ---- pages ---------------------------------------------------------------------------------
@@ -313,7 +164,7 @@ public class SheetPages {
   }
 
   /** Back to the sheet, where the next thing to do stands. */
-  private static String after(String job, SheetProgress before, Form form) {
+  private static String after(String job, SheetProgress before, ActForm form) {
     var sheet = "/jobs/" + job + "/sheets/" + before.sheet().number();
     return switch (form.get("act")) {
       case "hold" -> sheet + "/hold";
@@ -331,10 +182,10 @@ public class SheetPages {
   }
 
   private static Shows shows(Work work) {
-    return new Shows(work.plan().designed().design().unit());
+    return new Shows(work.unit());
   }
 
-  private static Response noWork(String tablet) {
+  static Response noWork(String tablet) {
     return page(
         Templates.gone(
             "Work on this job has not begun, or there is no such job", "Go to all jobs", "/"),
@@ -378,18 +229,5 @@ public class SheetPages {
 
   private static Optional<String> named(String tablet) {
     return Optional.ofNullable(tablet).filter(name -> name.matches("[0-9a-f-]{36}"));
-  }
-
-  /** A form as sent: what is missing is empty. */
-  private record Form(Map<String, String> fields) {
-
-    String get(String name) {
-      return fields.getOrDefault(name, "");
-    }
-
-    /** The one thing that was typed: its field is called after the act. */
-    String text() {
-      return get(Typed.field(get("act"), get("item")));
-    }
   }
 }

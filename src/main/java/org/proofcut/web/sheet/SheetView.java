@@ -9,7 +9,16 @@ import org.proofcut.core.safety.SignalWord;
 import org.proofcut.web.part.Carried;
 import org.proofcut.web.part.WorkingLine;
 
-/** All that one sheet shows, as plain values. */
+/**
+ * All that one sheet shows, as plain values.
+ *
+ * @param nextThing where in the pause to go on; null where that stands at the top anyway
+ * @param workFirst whether what is to be done stands before figures, drawings and cautions
+ * @param gearFirst whether gear is what is to be done
+ * @param cutting whether scrap or parts pass the cutter next
+ * @param openNumber the sheet that is open, where it is another one; else null
+ * @param stops what forbids the operation as planned
+ */
 record SheetView(
     String job,
     String jobName,
@@ -21,6 +30,8 @@ record SheetView(
     boolean open,
     String nextThing,
     boolean workFirst,
+    boolean gearFirst,
+    boolean cutting,
     Integer openNumber,
     String cameBack,
     List<CautionView> stops,

@@ -10,13 +10,16 @@ import java.util.Optional;
 import org.proofcut.bench.Work;
 import org.proofcut.bench.WorkBench;
 import org.proofcut.content.Content;
+import org.proofcut.core.casework.CaseFigure;
 import org.proofcut.core.checklist.Item;
+import org.proofcut.core.drawing.CaseElevation;
 import org.proofcut.core.drawing.CutSection;
 import org.proofcut.core.drawing.MachinePlan;
 import org.proofcut.core.drawing.Sign;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.fit.FitLimits;
 import org.proofcut.core.measure.Length;
+import org.proofcut.core.measure.display.Scale;
 import org.proofcut.core.measure.display.Shown;
 import org.proofcut.core.operation.PartCut;
 import org.proofcut.core.plan.OperationSheet;
@@ -82,13 +85,15 @@ final class SheetViews {
         isOpen(),
         nextThing(),
         workFirst(),
+        progress.stage() == Stage.BEFORE_POWER,
+        isOpen() && (progress.stage() == Stage.PROOF || progress.stage() == Stage.CUT),
         work.isStopped() || isOpen() ? null : openElsewhere(),
         cameBack(),
         cautions(Finding.Effect.STOP),
-        setup.map(this::figures).orElse(List.of()),
+        setup.map(this::figures).orElseGet(this::caseFigures),
         setup.map(this::facts).orElse(List.of()),
         setup.map(this::passes).orElse(List.of()),
-        setup.map(this::plan).orElse(null),
+        setup.map(this::plan).orElseGet(this::elevation),
         setup.map(this::section).orElse(null),
         setup.map(one -> one.feed().words()).orElse(null),
         setup.map(one -> one.feed().why()).orElse(null),
@@ -127,15 +132,14 @@ final class SheetViews {
     if (!isOpen() || workFirst()) {
       return null;
     }
-    return (progress.stage() == Stage.SET ? "Set the machine: " : "Before power: ")
-        + Place.of(progress);
+    return "Set the machine: " + Place.of(progress);
   }
 
-  /** Once power may go on, what is done comes before what is read. */
+  /** Once the machine is set, what is done comes before what is read. */
   private boolean workFirst() {
     return switch (progress.stage()) {
-      case PROOF, CUT, LEAVE_SAFE, DONE -> true;
-      case LOCKED, SET, BEFORE_POWER -> false;
+      case BEFORE_POWER, PROOF, CUT, LEAVE_SAFE, DONE -> true;
+      case LOCKED, SET -> false;
     };
   }
 
@@ -155,6 +159,21 @@ final class SheetViews {
 
   private List<FigureView> figures(Setup setup) {
     return setup.settings().stream().map(this::figure).toList();
+  }
+
+  private List<FigureView> caseFigures() {
+    return work.plan().caseFigures(sheet).stream().map(this::figure).toList();
+  }
+
+  private FigureView figure(CaseFigure figure) {
+    var shown = Scale.rule(shows.unit()).show(figure.value().value());
+    return new FigureView(
+        figure.name(),
+        figure.from(),
+        shown,
+        null,
+        shows.leftover(shown),
+        WorkingLine.of(figure.value(), shows.caliper()));
   }
 
   private FigureView figure(Setting setting) {
@@ -218,6 +237,13 @@ final class SheetViews {
     return new Drawn(
         MachinePlan.of(sheet.operation(), setup, shows.unit(), 600),
         MachinePlan.of(sheet.operation(), setup, shows.unit(), 350));
+  }
+
+  /** The case that is put together, where no machine is to be drawn. */
+  private Drawn elevation() {
+    return new Drawn(
+        CaseElevation.of(work.plan().finished(), shows.unit(), 600),
+        CaseElevation.of(work.plan().finished(), shows.unit(), 350));
   }
 
   private Drawn section(Setup setup) {

@@ -12,29 +12,17 @@ import org.proofcut.core.setup.Setting;
 /** How lengths are written on a sheet, in the unit of the job. */
 record Shows(LengthUnit unit) {
 
-  /** From this step on a rule can be read; finer settings are made by caliper or feeler. */
-  private static final Length RULE_STEP = Length.ofMicrometres(100);
-
-  private static final Length LEAST_SLIP = Length.ofMicrometres(25_000);
-
   Scale caliper() {
     return Scale.caliper(unit);
   }
 
-  /** On the scale that the setting is really made with. */
-  Scale scale(Setting setting) {
-    return setting.step().isLessThan(RULE_STEP) ? caliper() : Scale.rule(unit);
-  }
-
   Shown figure(Setting setting) {
-    return scale(setting).show(setting.set().value());
+    return setting.scale(unit).show(setting.set().value());
   }
 
   /** A piece of rule, where a rule makes the setting. */
   Picture rule(Setting setting) {
-    return setting.step().isLessThan(RULE_STEP)
-        ? null
-        : RulePicture.at(setting.set().value(), unit);
+    return setting.isSetByRule() ? RulePicture.at(setting.set().value(), unit) : null;
   }
 
   String text(Length length) {
@@ -57,15 +45,6 @@ record Shows(LengthUnit unit) {
     return shown.leftover().isPositive()
         ? by.text() + " more than this reads"
         : by.text() + " less than this reads";
-  }
-
-  /**
-   * Whether a reading lies so far from what it should be that it is a slip of the hand or of the
-   * place measured: half as much again, and 25 mm at least (our choice). A cut that is really so
-   * far off is not measured but set up anew.
-   */
-  static boolean isSlip(Length read, Length shouldBe) {
-    return read.minus(shouldBe).abs().isGreaterThan(LEAST_SLIP.max(shouldBe.half()));
   }
 
   /** The question by which a figure is read back. */

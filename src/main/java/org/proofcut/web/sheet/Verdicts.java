@@ -36,25 +36,23 @@ final class Verdicts {
   }
 
   private String means(Verdict verdict, Band ends, Operation operation) {
-    var found = shows.fine(ends.least()) + " to " + shows.fine(ends.most()) + ". ";
+    var found = range(ends) + ". ";
     if (isSlotWidth(verdict, operation)) {
       var room = room(ends, operation.entering().orElseThrow());
       return found
           + "Room for the part that goes in: "
-          + shows.fine(room.least())
-          + " to "
-          + shows.fine(room.most())
+          + range(room)
           + ": "
           + tightness(room)
           + ".";
     }
-    var accepted = verdict.measure().accepted();
-    return found
-        + "Accepted: "
-        + shows.fine(accepted.least())
-        + " to "
-        + shows.fine(accepted.most())
-        + ".";
+    return found + "Accepted: " + range(verdict.measure().accepted()) + ".";
+  }
+
+  private String range(Band band) {
+    var least = shows.fine(band.least());
+    var most = shows.fine(band.most());
+    return least.equals(most) ? least : least + " to " + most;
   }
 
   private String tightness(Band room) {
@@ -87,20 +85,31 @@ final class Verdicts {
       case OTHER_CUTTER ->
           "No setting of this set-up mends it. Use another cutter: enter it in the shop, and the"
               + " sheet is worked out anew.";
-      case CHANGE -> {
-        var correction = verdict.correction().orElseThrow();
-        var setting = setup.setting(correction.role()).orElseThrow();
-        var more = correction.by().isPositive();
-        yield correction.role().words()
-            + " "
-            + shows.fine(correction.by().abs())
-            + " "
-            + (more ? larger(correction.role()) : smaller(correction.role()))
-            + ": "
-            + shows.scale(setting).show(setting.set().value().plus(correction.by())).text()
-            + ". Cut new scrap and measure again.";
-      }
+      case CHANGE ->
+          verdict
+              .correction()
+              .map(correction -> move(correction, setup, wasAccepted(verdict)))
+              .orElse(
+                  "The other figure, once moved, mends this too. Cut new scrap and measure again.");
     };
+  }
+
+  private static boolean wasAccepted(Verdict verdict) {
+    return verdict.found().stream().allMatch(verdict.measure().accepted()::contains);
+  }
+
+  private String move(Verdict.Correction correction, Setup setup, boolean wasAccepted) {
+    var role = correction.role();
+    var setting = setup.setting(role).orElseThrow();
+    return (wasAccepted ? "The other figure, once moved, would carry it off. " : "")
+        + role.words()
+        + " "
+        + shows.fine(correction.by().abs())
+        + " "
+        + (correction.by().isPositive() ? larger(role) : smaller(role))
+        + ": "
+        + setting.scale(shows.unit()).show(setting.set().value().plus(correction.by())).text()
+        + ". Cut new scrap and measure again.";
   }
 
   private static String larger(Setting.Role role) {

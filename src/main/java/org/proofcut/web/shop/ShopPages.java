@@ -63,11 +63,13 @@ public class ShopPages {
    * The form of one thing.
    *
    * @param id of the thing; empty for a new one
+   * @param save words of the button that keeps it
    * @param unit that bare numbers take
    */
   record ThingForm(
       String id,
       String title,
+      String save,
       String action,
       String unit,
       List<Asked> fields,
@@ -261,6 +263,7 @@ public class ShopPages {
         new ThingForm(
             id.orElse(""),
             capital(form.title()),
+            "Save the " + lower(form.title()),
             id.map(it -> "/shop/items/" + it)
                 .orElse("/shop/" + path(shelf) + "/new?kind=" + form.kind()),
             unit == LengthUnit.INCH ? "inches" : "millimetres",

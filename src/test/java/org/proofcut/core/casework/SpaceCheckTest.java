@@ -43,6 +43,9 @@ class SpaceCheckTest {
     var found = assemble(parts);
     assertEquals(List.of(), found.faults());
     assertEquals(design.outside(), new Outside(found.width(), found.height(), found.depth()));
+    assertEquals(
+        List.of(found.width(), found.height(), found.depth()),
+        CaseFigure.outside(parts).stream().map(figure -> figure.value().value()).toList());
   }
 
   @Property(tries = 2_000, edgeCases = EdgeCasesMode.NONE)

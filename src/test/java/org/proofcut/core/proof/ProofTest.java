@@ -123,7 +123,8 @@ class ProofTest {
             Worked.entered("width", Length.of("17.85 mm")),
             new Band(Length.of("17.85 mm"), Length.of("18.05 mm")),
             2,
-            Optional.of(Role.STRIP));
+            Optional.of(Role.STRIP),
+            Optional.empty());
     var verdict = Proof.judge(lopsided, readings("17.75 mm", "17.95 mm"), SETUP);
     assertChange(Role.STRIP, "0.1 mm", verdict);
   }
@@ -206,6 +207,42 @@ class ProofTest {
       long by = verdict.correction().get().by().dividedBy(Length.ofMicrometres(10), Rounding.DOWN);
       assertTrue(hundredths.stream().map(n -> n + by).allMatch(n -> 1_783 <= n && n <= 1_791));
     }
+  }
+
+  @Test
+  void thinnerStrip_carriesTheSlotAway_andTheFenceFollows() {
+    // Accepted: 17.83 to 17.91 wide, 99.7 to 100.3 away. The strip goes 0.2 thinner and with it the
+    // slot 0.2 farther: from 100.2 to 100.4, 0.4 too far.
+    var verdicts = judgeAll("18.07 mm", "100.2 mm");
+    assertChange(Role.STRIP, "-0.2 mm", verdicts.get(0));
+    assertChange(Role.FENCE, "-0.4 mm", verdicts.get(2));
+  }
+
+  @Test
+  void thinnerStrip_thatCarriesTheSlotWhereItShouldBe_mendsBoth() {
+    // 99.6 is too near; 0.4 farther it is right, and the fence stays.
+    var verdicts = judgeAll("18.27 mm", "99.6 mm");
+    assertChange(Role.STRIP, "-0.4 mm", verdicts.get(0));
+    assertEquals(Outcome.CHANGE, verdicts.get(2).outcome());
+    assertEquals(Optional.empty(), verdicts.get(2).correction());
+  }
+
+  @Test
+  void thinnerStrip_whoseDriftIsAccepted_leavesTheFenceAlone() {
+    assertTrue(judgeAll("18.07 mm", "100 mm").get(2).isProven());
+  }
+
+  /** Every reading of the width, and of the distance, the same; the depth as it should be. */
+  private static List<Verdict> judgeAll(String width, String distance) {
+    return Proof.judge(
+        SETUP,
+        measure ->
+            switch (measure.dimension()) {
+              case WIDTH -> readings(width, width, width);
+              case DEPTH -> readings("6 mm", "6 mm", "6 mm");
+              case DISTANCE -> readings(distance, distance);
+              case SIZE -> throw new AssertionError("nothing is parted");
+            });
   }
 
   private static void assertChange(Role role, String by, Verdict verdict) {

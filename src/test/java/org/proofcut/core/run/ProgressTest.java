@@ -11,12 +11,15 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.proofcut.core.casework.CaseDesign;
 import org.proofcut.core.casework.CasesForTests;
 import org.proofcut.core.checklist.Item;
+import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.measure.Length;
+import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.plan.Marks;
 import org.proofcut.core.plan.OperationSheet;
 import org.proofcut.core.plan.Plan;
@@ -243,11 +246,15 @@ class ProgressTest {
     }
 
     private void assertRefused(Act act) {
-      assertTrue(Permission.refuse(bench.sheet(DADO), act).isPresent(), act + " was allowed");
+      assertTrue(refuse(act).isPresent(), act + " was allowed");
+    }
+
+    private Optional<Problem> refuse(Act act) {
+      return new Permission(bench.sheet(DADO), LengthUnit.MILLIMETRE).refuse(act);
     }
 
     private void assertAllowed(Act act) {
-      assertEquals(java.util.Optional.empty(), Permission.refuse(bench.sheet(DADO), act));
+      assertEquals(Optional.empty(), refuse(act));
     }
   }
 

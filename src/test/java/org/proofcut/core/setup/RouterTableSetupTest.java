@@ -64,6 +64,13 @@ class RouterTableSetupTest {
     }
 
     @Test
+    void stripThinnerThanCanBeHandled_isRefused_atTheLimitItIsNot() {
+      // 17.87 − 17.78 = 0.09, and 17.83 is the least that is accepted.
+      assertRefused(Reason.STRIP_TOO_THIN, slot("6 mm", "100 mm", cutter("17.78 mm")));
+      assertSet("0.1 mm", Setting.Role.STRIP, setup(slot("6 mm", "100 mm", cutter("17.77 mm"))));
+    }
+
+    @Test
     void severalDepths_allAtTheFirstOffset_thenAllAtTheSecond() {
       // At most 6 a pass; 0.5 kept for the last: 8.5 in two, 4.25 down to 4.2
       assertEquals(

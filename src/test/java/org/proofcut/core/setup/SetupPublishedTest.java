@@ -102,6 +102,7 @@ class SetupPublishedTest {
         LIMITS.deepestPass(),
         LIMITS.lightPass(),
         LIMITS.leastOverlap(),
+        LIMITS.leastStrip(),
         LIMITS.fineStep(),
         LIMITS.markStep(),
         LIMITS.depthTolerance(),

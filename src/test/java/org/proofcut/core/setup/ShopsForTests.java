@@ -79,6 +79,7 @@ public final class ShopsForTests {
           limit("deepest pass", "6 mm"),
           limit("light last pass", "0.5 mm"),
           limit("least overlap", "1 mm"),
+          limit("least strip", "0.1 mm"),
           limit("fine step", "0.02 mm"),
           limit("step of a mark", "0.1 mm"),
           limit("tolerance of a depth", "0.2 mm"),

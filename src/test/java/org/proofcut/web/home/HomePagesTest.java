@@ -11,9 +11,12 @@ import jakarta.inject.Inject;
 import java.util.LinkedHashMap;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.proofcut.bench.JobDesk;
 import org.proofcut.bench.WorkBench;
 import org.proofcut.core.intake.Demo;
+import org.proofcut.web.Rubbish;
 
 @QuarkusTest
 class HomePagesTest {
@@ -75,6 +78,13 @@ class HomePagesTest {
     var answer = RestAssured.given().contentType("text/plain").body("x").post("/jobs/new");
     assertTrue(answer.statusCode() >= 400 && answer.statusCode() < 500, answer.statusLine());
     assertTrue(answer.asString().contains("<h1>"), answer.asString());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"%", "ground=%zz", "=", "&"})
+  void post_formThatNoBrowserSends_isNoFaultOfTheProgram(String body) {
+    int status = Rubbish.postRaw("/bench", body).statusCode();
+    assertTrue(status < 500, body + " answers " + status);
   }
 
   @Test

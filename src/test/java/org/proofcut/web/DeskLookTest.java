@@ -1,0 +1,177 @@
+package org.proofcut.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
+import io.quarkus.test.common.http.TestHTTPResource;
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.net.URI;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.proofcut.bench.JobDesk;
+import org.proofcut.bench.WorkBench;
+import org.proofcut.logbook.JobRecord;
+import org.proofcut.web.Tablet.Script;
+import org.proofcut.web.Tablet.Size;
+
+/** First page, shop and job as a browser shows them. */
+@QuarkusTest
+class DeskLookTest {
+
+  @TestHTTPResource("/")
+  URI home;
+
+  @Inject JobDesk desk;
+  @Inject WorkBench bench;
+
+  private String demo() {
+    return desk.jobs().stream()
+        .filter(JobRecord::demo)
+        .map(JobRecord::id)
+        .findFirst()
+        .orElseGet(() -> desk.keepDemo().id());
+  }
+
+  private Map<String, String> pages() {
+    var pages = new LinkedHashMap<String, String>();
+    pages.put("jobs", "");
+    pages.put("shop", "shop");
+    pages.put("shop-table-saw", "shop/machines/new?kind=table-saw");
+    pages.put("job", "jobs/" + demo());
+    pages.put("job-new", "jobs/new");
+    pages.put("job-discard", "jobs/" + demo() + "/discard");
+    pages.put("demo-discard", "demo/discard");
+    pages.put("not-there", "no/such/page");
+    return pages;
+  }
+
+  @ParameterizedTest
+  @EnumSource(Size.class)
+  void open_everyPage_breaksNoRuleOfAccessAndFitsTheWidth(Size size) {
+    try (var tablet = Tablet.of(size, Script.ON)) {
+      for (var each : pages().entrySet()) {
+        var page = tablet.open(home + each.getValue());
+        Tablet.picture(page, each.getKey() + "-" + size.name().toLowerCase(Locale.ROOT));
+        assertEquals(List.of(), Tablet.violations(page), each.getKey());
+        assertEquals(
+            true,
+            page.evaluate(
+                "document.documentElement.scrollWidth <= document.documentElement.clientWidth"),
+            each.getKey() + " scrolls sideways");
+        page.close();
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource(
+      value = Size.class,
+      names = {"LANDSCAPE", "PORTRAIT"})
+  void measure_targets_areAFingerWide(Size size) {
+    try (var tablet = Tablet.of(size, Script.ON)) {
+      for (var each : pages().entrySet()) {
+        var page = tablet.open(home + each.getValue());
+        for (var target : page.querySelectorAll(".button, summary, input[type=text], select")) {
+          if (!target.isVisible()) {
+            continue;
+          }
+          var box = target.boundingBox();
+          boolean main =
+              target.getAttribute("class") != null
+                  && target.getAttribute("class").contains("button-main");
+          assertTrue(
+              box.height >= (main ? 112 : 71),
+              each.getKey() + ": " + target.textContent() + " is " + box.height + " high");
+        }
+        page.close();
+      }
+    }
+  }
+
+  @Test
+  void type_inTheForm_answersAtOnceAndKeepsTheCaret() {
+    try (var tablet = Tablet.of(Size.LANDSCAPE, Script.ON)) {
+      var page = tablet.open(home + "jobs/" + demo());
+      page.fill("#bottom-dado", "15");
+      PlaywrightAssertions.assertThat(page.locator("#answer"))
+          .containsText("too little wood is left");
+      assertEquals("bottom-dado", page.evaluate("document.activeElement.id"));
+      Tablet.picture(page, "job-to-mend-landscape");
+      assertEquals(List.of(), Tablet.violations(page));
+      page.fill("#bottom-dado", "11/4 in");
+      PlaywrightAssertions.assertThat(page.locator("#bottom-dado-echo")).containsText("69.85 mm");
+      page.fill("#bottom-dado", "6");
+      PlaywrightAssertions.assertThat(page.locator("#answer")).containsText("Sound");
+      page.check("#unit-2");
+      PlaywrightAssertions.assertThat(page.locator("#width-echo")).hasText("= 620 in");
+      PlaywrightAssertions.assertThat(page.locator("#answer"))
+          .containsText("A number without a unit is now in inches.");
+    }
+  }
+
+  @Test
+  void open_size_showsItsWorking() {
+    try (var tablet = Tablet.of(Size.PORTRAIT, Script.OFF)) {
+      var page = tablet.open(home + "jobs/" + demo());
+      var working = page.locator("#answer .opens-one").nth(4);
+      assertTrue(working.locator(".working").isHidden());
+      working.locator("summary").click();
+      assertTrue(working.locator(".working").isVisible());
+      assertTrue(working.textContent().contains("="), working.textContent());
+    }
+  }
+
+  @Test
+  void enter_aWholeJobWithoutScript_isKept() {
+    try (var tablet = Tablet.of(Size.PORTRAIT, Script.OFF)) {
+      var page = tablet.open(home + "jobs/new");
+      page.fill("#name", "Boot box");
+      page.fill("#width", "500");
+      page.fill("#height", "700");
+      page.fill("#depth", "300");
+      sheet(page, 1, "ply", "17.7");
+      page.click("text=Add a sheet");
+      assertEquals("Boot box", page.inputValue("#name"));
+      sheet(page, 2, "thin ply", "5.6");
+      for (var part : List.of("left-side", "right-side", "top", "bottom", "shelf", "plinth")) {
+        page.check("input[name=from-" + part + "][value='1']");
+      }
+      page.check("input[name=from-back][value='2']");
+      for (var joint : List.of("top-rabbet", "bottom-dado", "shelf-dado", "back-rabbet")) {
+        page.fill("#" + joint, "6");
+      }
+      page.fill("#plinth-height", "80");
+      page.fill("#plinth-set-back", "3O");
+      page.click("text=Save the job");
+      assertTrue(page.isVisible("text=There is a problem"));
+      assertEquals("3O", page.inputValue("#plinth-set-back"));
+      assertEquals("plinth-set-back", page.getAttribute(".field-wrong input", "id"));
+      Tablet.picture(page, "job-refused-portrait");
+      page.fill("#plinth-set-back", "30");
+      page.click("text=Save the job");
+      assertTrue(page.url().contains("/jobs/"), page.url());
+      assertTrue(page.isVisible("#status >> text=Saved"));
+      assertTrue(page.isVisible("text=Begin work"));
+      bench.discard(page.url().replaceAll(".*/jobs/([^?]+).*", "$1"));
+    }
+  }
+
+  private static void sheet(Page page, int number, String name, String thickness) {
+    var stem = "#sheet-" + number + "-";
+    page.fill(stem + "name", name);
+    page.selectOption(stem + "material", "plywood");
+    page.fill(stem + "length", "2440");
+    page.fill(stem + "width", "1220");
+    for (int i = 1; i <= 4; i++) {
+      page.fill(stem + "reading-" + i, thickness);
+    }
+  }
+}

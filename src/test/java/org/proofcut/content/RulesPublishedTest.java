@@ -13,8 +13,8 @@ class RulesPublishedTest {
 
   /**
    * Found in print: push stick, riving knife and take-off table at <a
-   * href="https://www.hse.gov.uk/woodworking/ripsaw.htm">HSE, circular rip saws</a>; the guard at <a
-   * href="https://apps.leg.wa.gov/wac/default.aspx?cite=296-806-48012">WAC
+   * href="https://www.hse.gov.uk/woodworking/ripsaw.htm">HSE, circular rip saws</a>; the guard at
+   * <a href="https://apps.leg.wa.gov/wac/default.aspx?cite=296-806-48012">WAC
    * 296-806-48012(4)(b)</a>; dust at <a href="http://hse.gov.uk/woodworking/wooddust.htm">HSE, wood
    * dust</a>. From memory: 85 dBA, 29 CFR 1910.95(c)(1).
    */

@@ -16,8 +16,8 @@ import org.proofcut.core.run.Act;
 import org.proofcut.core.setup.Setting.Role;
 
 /**
- * What a shop kept with an earlier build of this version is read by this build. The files are out of
- * the tables {@code begun_plan} and {@code entry} of such a build and are never written again: a
+ * What a shop kept with an earlier build of this version is read by this build. The files are out
+ * of the tables {@code begun_plan} and {@code entry} of such a build and are never written again: a
  * change of the core that they can't follow needs a new version in {@link Written} and a folder of
  * its own here.
  */

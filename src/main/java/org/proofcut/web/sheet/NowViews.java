@@ -64,9 +64,13 @@ final class NowViews {
     }
     return switch (progress.stage()) {
       case LOCKED -> locked();
-      case SET -> items("Set, power off", Pause.SET, lostProof() + corrected());
+      case SET ->
+          items(cuts() ? "Set, power off" : "Get ready", Pause.SET, lostProof() + corrected());
       case BEFORE_POWER ->
-          items("Before power", Pause.BEFORE_POWER, "Put on and take off first, then look.");
+          items(
+              cuts() ? "Before power" : "Before you begin",
+              Pause.BEFORE_POWER,
+              "Put on and take off first, then look.");
       case PROOF -> progress.proof().opensTheCut() ? items("Proof cut", Pause.PROOF, "") : proof();
       case CUT -> cut();
       case LEAVE_SAFE -> leaveSafe();
@@ -377,7 +381,7 @@ final class NowViews {
   // ---- real parts, leaving, done -------------------------------------------------------------
 
   private Now cut() {
-    boolean cuts = sheet.operation().kind().cuts();
+    boolean cuts = cuts();
     var says =
         progress.proof() instanceof ProofState.Overridden overridden
             ? "Cut without a proof, because " + overridden.reason() + ". "
@@ -448,5 +452,9 @@ final class NowViews {
 
   private String action() {
     return "/jobs/" + work.job().id() + "/sheets/" + sheet.number();
+  }
+
+  private boolean cuts() {
+    return sheet.operation().kind().cuts();
   }
 }

@@ -127,12 +127,16 @@ final class SheetViews {
         .orElse(null);
   }
 
+  private boolean cuts() {
+    return sheet.operation().kind().cuts();
+  }
+
   /** In a word where to go on, above figures that may fill the page. */
   private String nextThing() {
     if (!isOpen() || workFirst()) {
       return null;
     }
-    return "Set the machine: " + Place.of(progress);
+    return (cuts() ? "Set the machine: " : "Get ready: ") + Place.of(progress);
   }
 
   /** Once the machine is set, what is done comes before what is read. */
@@ -385,7 +389,7 @@ final class SheetViews {
   }
 
   private PartView part(PartCut part) {
-    boolean cuts = sheet.operation().kind().cuts();
+    boolean cuts = cuts();
     boolean cut = progress.cut().contains(part.id());
     boolean mayCut = progress.stage() == Stage.CUT && isOpen();
     return new PartView(
@@ -417,12 +421,9 @@ final class SheetViews {
   private List<PauseView> pauses() {
     var stage = progress.stage();
     var pauses = new ArrayList<PauseView>();
-    pauses.add(pause("Set", stage, Stage.SET));
-    pauses.add(pause("Before power", stage, Stage.BEFORE_POWER));
-    var third =
-        sheet.needsProof()
-            ? "Proof, then parts"
-            : sheet.operation().kind().cuts() ? "Parts" : "Assemble";
+    pauses.add(pause(cuts() ? "Set" : "Get ready", stage, Stage.SET));
+    pauses.add(pause(cuts() ? "Before power" : "Before you begin", stage, Stage.BEFORE_POWER));
+    var third = sheet.needsProof() ? "Proof, then parts" : cuts() ? "Parts" : "Assemble";
     // The proof and the real parts are one stretch of work between two pauses.
     pauses.add(pause(third, stage == Stage.PROOF ? Stage.CUT : stage, Stage.CUT));
     pauses.add(pause("Leave safe", stage, Stage.LEAVE_SAFE));

@@ -22,7 +22,7 @@ import org.proofcut.core.evidence.Problem;
 /**
  * Values of the core as versioned text, in JSON, and back: {@code {"version":1,"content":…}}. What
  * is read equals what was written, or it is not read at all: nothing unknown is skipped, nothing
- * missing is made up.
+ * missing is made up; what is optional and missing is empty.
  *
  * @param <T> what is written
  */
@@ -43,8 +43,10 @@ final class Written<T> {
           .disable(SerializationFeature.FAIL_ON_EMPTY_BEANS)
           .disable(MapperFeature.ALLOW_COERCION_OF_SCALARS)
           .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+          // What is missing would be null, but for what is optional: that is empty, so that a
+          // record
+          // can gain an optional component without a new version.
           .enable(
-              DeserializationFeature.FAIL_ON_MISSING_CREATOR_PROPERTIES,
               DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES,
               DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES,
               DeserializationFeature.FAIL_ON_NUMBERS_FOR_ENUMS,

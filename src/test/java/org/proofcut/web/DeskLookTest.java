@@ -13,11 +13,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.proofcut.bench.JobDesk;
+import org.proofcut.bench.ShopFloor;
 import org.proofcut.bench.WorkBench;
+import org.proofcut.core.intake.Demo;
+import org.proofcut.core.intake.ShopForms;
 import org.proofcut.logbook.JobRecord;
 import org.proofcut.web.Tablet.Script;
 import org.proofcut.web.Tablet.Size;
@@ -30,6 +34,7 @@ class DeskLookTest {
   URI home;
 
   @Inject JobDesk desk;
+  @Inject ShopFloor floor;
   @Inject WorkBench bench;
 
   private String demo() {
@@ -44,7 +49,15 @@ class DeskLookTest {
     var pages = new LinkedHashMap<String, String>();
     pages.put("jobs", "");
     pages.put("shop", "shop");
-    pages.put("shop-table-saw", "shop/machines/new?kind=table-saw");
+    for (var machine : ShopForms.MACHINES) {
+      pages.put("shop-" + machine.kind(), "shop/machines/new?kind=" + machine.kind());
+    }
+    for (var cutter : ShopForms.CUTTER_KINDS) {
+      pages.put("shop-" + cutter.kind(), "shop/cutters/new?kind=" + cutter.kind());
+    }
+    pages.put("shop-ear-protection", "shop/gear/new?kind=ear-protection");
+    pages.put("shop-change", "shop/items/" + floor.items().get(0).id());
+    pages.put("shop-remove", "shop/items/" + floor.items().get(0).id() + "/remove");
     pages.put("job", "jobs/" + demo());
     pages.put("job-new", "jobs/new");
     pages.put("job-discard", "jobs/" + demo() + "/discard");
@@ -114,6 +127,42 @@ class DeskLookTest {
       PlaywrightAssertions.assertThat(page.locator("#width-echo")).hasText("= 620 in");
       PlaywrightAssertions.assertThat(page.locator("#answer"))
           .containsText("A number without a unit is now in inches.");
+    }
+  }
+
+  @Test
+  void open_pageOfAFault_breaksNoRuleOfAccess() {
+    try (var tablet = Tablet.of(Size.PORTRAIT, Script.ON)) {
+      var page = tablet.open(home.toString());
+      page.navigate(home + "fault-for-tests");
+      PlaywrightAssertions.assertThat(page.locator("h1")).hasText("A fault of this program");
+      Tablet.picture(page, "fault-portrait");
+      assertEquals(List.of(), Tablet.violations(page));
+    }
+  }
+
+  @Test
+  void begin_jobThatCannotBeCut_saysWhy() {
+    var typed = new LinkedHashMap<>(Demo.job());
+    typed.put("bottom-dado", "15 mm");
+    var job = desk.keep(Optional.empty(), typed).value().orElseThrow().id();
+    try (var tablet = Tablet.of(Size.LANDSCAPE, Script.ON)) {
+      var page = tablet.open(home + "jobs/" + job);
+      page.evaluate(
+          """
+          address => {
+            const form = document.createElement('form');
+            form.method = 'post';
+            form.action = address;
+            document.body.append(form);
+            form.submit();
+          }""",
+          "/jobs/" + job + "/begin");
+      PlaywrightAssertions.assertThat(page.locator("h1")).hasText("This can't be cut yet");
+      Tablet.picture(page, "job-cannot-begin-landscape");
+      assertEquals(List.of(), Tablet.violations(page));
+    } finally {
+      bench.discard(job);
     }
   }
 

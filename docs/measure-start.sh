@@ -6,7 +6,7 @@ set -euo pipefail
 cd "$(dirname "$0")/.."
 port=${1:-8080}
 page=http://localhost:$port/
-jar=target/proofcut.jar
+jar=target/proofcut-runner.jar
 archive=target/proofcut.jsa
 [ -f "$jar" ] || { echo "No $jar: run mvn package -DskipTests first." >&2; exit 1; }
 if curl -s -o /dev/null "$page"; then

@@ -43,9 +43,8 @@ final class Written<T> {
           .disable(SerializationFeature.FAIL_ON_EMPTY_BEANS)
           .disable(MapperFeature.ALLOW_COERCION_OF_SCALARS)
           .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-          // What is missing would be null, but for what is optional: that is empty, so that a
-          // record
-          // can gain an optional component without a new version.
+          // What is missing would be null, but what is optional is then empty: so a record can gain
+          // an optional component without a new version.
           .enable(
               DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES,
               DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES,

@@ -100,15 +100,14 @@ public final class Hand {
 
   private static String answer(SheetProgress progress, Item item) {
     if (item instanceof Item.Figure figure) {
-      return progress
-          .setup()
-          .orElseThrow()
-          .setting(figure.role())
-          .orElseThrow()
-          .set()
-          .value()
-          .toString();
+      return asSet(progress, figure);
     }
     return item instanceof Item.Look look ? look.answer() : ((Item.Gear) item).answer();
+  }
+
+  /** What is read back of a figure that is set as asked. */
+  public static String asSet(SheetProgress progress, Item.Figure figure) {
+    var setup = progress.setup().orElseThrow();
+    return setup.setting(figure.role()).orElseThrow().set().value().toString();
   }
 }

@@ -171,6 +171,21 @@ class CelRulebookTest {
       assertTrue(faults("fact.guide in [\"fence\", \"fense\"]").toString().contains("fense"));
     }
 
+    /** Every other operator that a rule may need still is there. */
+    @Test
+    void compile_division_isRefused_andWhatElseReckonsIsNot() {
+      for (var text : List.of("fact.cut_depth / 2 > limit.deepest", "fact.parts % 2 == 0")) {
+        assertTrue(faults(text).toString().contains("undeclared reference"), text);
+      }
+      for (var text :
+          List.of(
+              "fact.cut_depth * limit.deepest - limit.deepest + fact.cut_depth >= -limit.deepest",
+              "fact.glue ? fact.cut_depth != limit.deepest : fact.cut_depth <= limit.deepest",
+              "fact.guide in [\"fence\"] || fact.cut_depth < limit.deepest")) {
+        assertEquals(List.of(), faults(text), text);
+      }
+    }
+
     @Test
     void compile_function_isRefused() {
       assertTrue(faults("fact.guide.startsWith(\"f\")").toString().contains("startsWith"));

@@ -13,9 +13,6 @@ import org.proofcut.core.setup.Setup;
 /** What a plan says in words, the same beside the drawing and for who can't see it. */
 final class PlanWords {
 
-  /** A setting finer than this is read by caliper, a coarser one on a rule. */
-  private static final Length BY_CALIPER = Length.ofMicrometres(50);
-
   private final Operation operation;
   private final Setup setup;
   private final LengthUnit unit;
@@ -28,15 +25,11 @@ final class PlanWords {
 
   /** A setting's figure without its unit. */
   String figure(Setting setting) {
-    return scale(setting).show(setting.set().value()).number();
+    return setting.scale(unit).show(setting.set().value()).number();
   }
 
   String rule(Length length) {
     return Scale.rule(unit).show(length).text();
-  }
-
-  private Scale scale(Setting setting) {
-    return setting.step().isLessThan(BY_CALIPER) ? Scale.caliper(unit) : Scale.rule(unit);
   }
 
   /** Which edge leads on which parts, and what is done about the edge that trails. */
@@ -125,7 +118,7 @@ final class PlanWords {
       words.add(
           setting.role().words()
               + ": "
-              + scale(setting).show(setting.set().value())
+              + setting.scale(unit).show(setting.set().value())
               + " "
               + setting.from()
               + ".");

@@ -422,7 +422,7 @@ final class SheetViews {
     var stage = progress.stage();
     var pauses = new ArrayList<PauseView>();
     pauses.add(pause(cuts() ? "Set" : "Get ready", stage, Stage.SET));
-    pauses.add(pause(cuts() ? "Before power" : "Before you begin", stage, Stage.BEFORE_POWER));
+    pauses.add(pause(cuts() ? "Before power" : "Begin", stage, Stage.BEFORE_POWER));
     var third = sheet.needsProof() ? "Proof, then parts" : cuts() ? "Parts" : "Assemble";
     // The proof and the real parts are one stretch of work between two pauses.
     pauses.add(pause(third, stage == Stage.PROOF ? Stage.CUT : stage, Stage.CUT));

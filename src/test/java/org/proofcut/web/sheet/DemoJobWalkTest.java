@@ -3,7 +3,6 @@ package org.proofcut.web.sheet;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
@@ -15,6 +14,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.proofcut.bench.Hand;
 import org.proofcut.bench.JobDesk;
 import org.proofcut.bench.WorkBench;
 import org.proofcut.core.checklist.Item;
@@ -177,23 +177,19 @@ class DemoJobWalkTest {
       var found = page.locator("#found");
       if (found.count() > 0) {
         found.fill(read(progress));
-        click(page.locator("form.question .button-main"));
+        page.locator("form.question .button-main").click();
         return;
       }
       var gear = page.locator(".gear-form:has(input[name=act][value=confirm]) button");
       if (gear.count() > 0) {
-        click(gear.first());
+        gear.first().click();
         return;
       }
       var others =
           page.locator(
               "#now .checks form:has(input[name=act][value=confirm]) button,"
                   + " #now form:has(input[name=act][value=cut]) button");
-      click(others.count() > 0 ? others.first() : page.locator("#now .button-main").first());
-    }
-
-    private void click(Locator locator) {
-      locator.click();
+      (others.count() > 0 ? others : page.locator("#now .button-main")).first().click();
     }
 
     /** What a person reads at the machine or on the caliper when all is as it should be. */
@@ -213,14 +209,7 @@ class DemoJobWalkTest {
               .map(Item.Figure.class::cast)
               .findFirst()
               .orElseThrow();
-      return progress
-          .setup()
-          .orElseThrow()
-          .setting(figure.role())
-          .orElseThrow()
-          .set()
-          .value()
-          .toString();
+      return Hand.asSet(progress, figure);
     }
   }
 }

@@ -3,8 +3,6 @@ package org.proofcut.rulebook;
 import com.google.common.collect.ImmutableCollection;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
-import dev.cel.checker.CelStandardDeclarations;
-import dev.cel.checker.CelStandardDeclarations.StandardFunction;
 import dev.cel.common.CelIssue;
 import dev.cel.common.CelValidationException;
 import dev.cel.common.types.CelType;
@@ -37,31 +35,6 @@ public final class Conditions {
 
   private static final String FACT = "fact";
   private static final String LIMIT = "limit";
-
-  /**
-   * What a condition may be made of: whole numbers added and multiplied, compared, and joined. No
-   * division, whose rounding would hide in a rule.
-   */
-  private static final CelStandardDeclarations LANGUAGE =
-      CelStandardDeclarations.newBuilder()
-          .includeFunctions(
-              StandardFunction.LOGICAL_AND,
-              StandardFunction.LOGICAL_OR,
-              StandardFunction.LOGICAL_NOT,
-              StandardFunction.EQUALS,
-              StandardFunction.NOT_EQUALS,
-              StandardFunction.LESS,
-              StandardFunction.LESS_EQUALS,
-              StandardFunction.GREATER,
-              StandardFunction.GREATER_EQUALS,
-              StandardFunction.IN,
-              StandardFunction.CONDITIONAL,
-              StandardFunction.ADD,
-              StandardFunction.SUBTRACT,
-              StandardFunction.NEGATE,
-              StandardFunction.MULTIPLY)
-          .build();
-
   private static final Pattern UNDEFINED_FIELD = Pattern.compile("undefined field '(\\w+)'");
 
   private final Vocabulary vocabulary;
@@ -84,8 +57,6 @@ public final class Conditions {
     // Of CEL's macros only has(…): a condition that needs a loop should be a fact instead.
     compiler =
         CelCompilerFactory.standardCelCompilerBuilder()
-            .setStandardEnvironmentEnabled(false)
-            .setStandardDeclarations(LANGUAGE)
             .setTypeProvider(new ClosedTypes(types))
             .setStandardMacros(CelStandardMacro.HAS)
             .addVar(FACT, StructTypeReference.create(FACT))

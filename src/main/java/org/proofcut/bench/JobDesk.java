@@ -1,5 +1,6 @@
 package org.proofcut.bench;
 
+import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.runtime.StartupEvent;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
@@ -31,12 +32,16 @@ public class JobDesk {
     this.clock = clock;
   }
 
-  /** The demo is there on the very first start, and never comes back by itself. */
+  /** The demo is there on the very first start, all of it, and never comes back by itself. */
   void start(@Observes StartupEvent event) {
-    if (floor.isUntouched()) {
-      floor.keepDemo();
-      keepDemo();
-    }
+    QuarkusTransaction.requiringNew()
+        .run(
+            () -> {
+              if (floor.isUntouched()) {
+                floor.keepDemo();
+                keepDemo();
+              }
+            });
   }
 
   /** All jobs, the newest change first. */

@@ -180,13 +180,17 @@ public class ShopFloor {
 
   /** Puts the demo shop in. */
   void keepDemo() {
-    logbook.keep(new ShopItem(SHOP, Shelf.SHOP, "", Demo.shop()));
-    int number = 1;
+    var items = new ArrayList<ShopItem>();
+    items.add(new ShopItem(SHOP, Shelf.SHOP, "", Demo.shop()));
     for (var thing : Demo.things()) {
-      logbook.keep(
+      items.add(
           new ShopItem(
-              DEMO + number++, Shelf.valueOf(thing.group().name()), thing.kind(), thing.typed()));
+              DEMO + items.size(),
+              Shelf.valueOf(thing.group().name()),
+              thing.kind(),
+              thing.typed()));
     }
+    logbook.keep(items);
   }
 
   /** Whether anything of the demo shop is still there. */

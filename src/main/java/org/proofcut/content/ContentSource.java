@@ -4,12 +4,12 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.URI;
 import java.net.URISyntaxException;
-import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collections;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.zip.ZipFile;
 
 /**
  * The files of a content folder, read into memory.
@@ -38,6 +38,20 @@ record ContentSource(SortedMap<String, byte[]> files) {
     return new ContentSource(files);
   }
 
+  /** Not as a file system: Java would read the jar's thousands of entries a second time for it. */
+  private static ContentSource jar(Path jar) throws IOException {
+    var files = new TreeMap<String, byte[]>();
+    try (var zip = new ZipFile(jar.toFile())) {
+      for (var entry : Collections.list(zip.entries())) {
+        if (entry.getName().startsWith(FOLDER) && !entry.isDirectory()) {
+          files.put(
+              entry.getName().substring(FOLDER.length()), zip.getInputStream(entry).readAllBytes());
+        }
+      }
+    }
+    return new ContentSource(files);
+  }
+
   /** The folder that comes with the program, from its jar or its classes. */
   static ContentSource bundled() {
     return from(ContentSource.class.getClassLoader());
@@ -55,9 +69,7 @@ record ContentSource(SortedMap<String, byte[]> files) {
       // jar:file:/…/proofcut.jar!/content/facts.yaml
       var text = resource.getPath();
       var jar = Path.of(new URI(text.substring(0, text.indexOf("!/"))));
-      try (var zip = FileSystems.newFileSystem(jar)) {
-        return folder(zip.getPath(FOLDER));
-      }
+      return jar(jar);
     } catch (IOException e) {
       throw new UncheckedIOException("can't read the content in " + resource, e);
     } catch (URISyntaxException e) {

@@ -48,9 +48,17 @@ public class Logbook {
 
   /** Adds a thing to the shop, or replaces the one with its id and keeps its position. */
   public void keep(ShopItem item) {
-    var row = Objects.requireNonNullElseGet(ShopItemRow.withId(item.id()), ShopItemRow::new);
-    row.take(item);
-    row.persist();
+    keep(List.of(item));
+  }
+
+  /** Adds things to the shop, or replaces those with their ids. */
+  public void keep(List<ShopItem> items) {
+    var rows = ShopItemRow.withIds(items.stream().map(ShopItem::id).toList());
+    for (var item : items) {
+      var row = rows.computeIfAbsent(item.id(), id -> new ShopItemRow());
+      row.take(item);
+      row.persist();
+    }
   }
 
   /** Takes a thing out of the shop; nothing happens if it is not there. */

@@ -7,6 +7,9 @@ import jakarta.persistence.GeneratedValue;
 import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
 import jakarta.persistence.Table;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 
 @Entity
 @Table(name = "shop_item")
@@ -23,8 +26,11 @@ class ShopItemRow extends PanacheEntityBase {
   public String kind;
   public String typed;
 
-  static ShopItemRow withId(String id) {
-    return find("itemId", id).firstResult();
+  /** Those that are there, by id. */
+  static Map<String, ShopItemRow> withIds(List<String> ids) {
+    var rows = new HashMap<String, ShopItemRow>();
+    ShopItemRow.<ShopItemRow>list("itemId in ?1", ids).forEach(row -> rows.put(row.itemId, row));
+    return rows;
   }
 
   void take(ShopItem item) {

@@ -183,7 +183,7 @@ final class FormReader {
         field.name(), field.label() + ": " + what, allowed, "Enter it again" + hint);
   }
 
-  private String shown(Length length) {
+  String shown(Length length) {
     return Scale.caliper(unit).show(length).text();
   }
 

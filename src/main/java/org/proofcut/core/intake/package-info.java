@@ -5,7 +5,7 @@
 @Room(
     step = 130,
     question = "What did the person type?",
-    gives = "Shop, CaseDesign, Length: or Problems that name the field",
+    gives = "Shop, CaseDesign, SingleCut, Length: or Problems that name the field",
     notHere = "whether a design is sound (casework), where typed text is kept (logbook)",
     mayImport = {
       "core.measure",
@@ -15,7 +15,10 @@
       "core.stock",
       "core.shop",
       "core.part",
-      "core.casework"
+      "core.fit",
+      "core.casework",
+      "core.setup",
+      "core.operation"
     })
 package org.proofcut.core.intake;
 

@@ -7,9 +7,11 @@ import org.proofcut.core.part.Housing;
 import org.proofcut.core.part.Lie;
 import org.proofcut.core.part.Part;
 import org.proofcut.core.part.PartRole;
+import org.proofcut.core.setup.CutAsked;
 import org.proofcut.core.setup.Guide;
 import org.proofcut.core.setup.Setting;
 import org.proofcut.core.setup.Setup;
+import org.proofcut.core.shop.SawBlade;
 import org.proofcut.core.shop.TrackSaw;
 
 /** Which way round a part lies for a cut, and what its trailing edge needs. */
@@ -36,9 +38,12 @@ final class Handlings {
 
   /** The edge on the guide's side of the cut. */
   private static Edge guidedByHand(Edge reference, Setup setup) {
+    return isNearSide(setup) ? reference : Edge.towards(reference.towards().opposite());
+  }
+
+  private static boolean isNearSide(Setup setup) {
     var straightedge = setup.setting(Setting.Role.STRAIGHTEDGE).orElseThrow().set().value();
-    boolean nearSide = straightedge.isLessThan(setup.passes().get(0).takes().most());
-    return nearSide ? reference : Edge.towards(reference.towards().opposite());
+    return straightedge.isLessThan(setup.passes().get(0).takes().most());
   }
 
   private static Optional<String> breakout(
@@ -71,6 +76,38 @@ final class Handlings {
             onSled
                 ? "Score the line; the rear edge lies against the sled's fence, which backs it"
                 : "Score the line; the track holds the fibres on the side that is kept"));
+  }
+
+  /** A piece that belongs to no case. */
+  static Handling single(Setup setup) {
+    return switch (setup.guide()) {
+      case FENCE, FENCE_WITH_BLOCK ->
+          setup.cutter() instanceof SawBlade ? ripped(setup) : single("cut face down", true);
+      case STRAIGHTEDGE -> single("cut face up", isNearSide(setup));
+      case SLED, TRACK ->
+          setup.asked() instanceof CutAsked.Parting parting && parting.along()
+              ? ripped(setup)
+              : new Handling(
+                  goodFace(setup),
+                  Edge.TRAILING,
+                  Edge.LEADING,
+                  Edge.TRAILING,
+                  crosscut(setup).breakout());
+    };
+  }
+
+  private static Handling ripped(Setup setup) {
+    return new Handling(
+        goodFace(setup), Edge.REFERENCE, Edge.LEADING, Edge.TRAILING, Optional.empty());
+  }
+
+  private static Handling single(String face, boolean nearSide) {
+    return new Handling(
+        face,
+        nearSide ? Edge.REFERENCE : Edge.OPPOSITE,
+        Edge.LEADING,
+        Edge.TRAILING,
+        Optional.of("Back up the trailing edge with scrap: the cutter comes out there"));
   }
 
   private static String goodFace(Setup setup) {

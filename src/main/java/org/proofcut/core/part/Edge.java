@@ -1,35 +1,53 @@
 package org.proofcut.core.part;
 
-/** The edges and ends of a part, named by where they are in the finished case. */
+import java.util.Optional;
+
+/**
+ * The edges and ends of a part, named by where they are in the finished case; those of a piece that
+ * belongs to no case by where they are at the machine.
+ */
 public enum Edge {
   FRONT("front edge", Axis.MINUS_Y),
   REAR("rear edge", Axis.PLUS_Y),
   TOP_END("top end", Axis.PLUS_Z),
   LOWER_END("lower end", Axis.MINUS_Z),
   LEFT_END("left end", Axis.MINUS_X),
-  RIGHT_END("right end", Axis.PLUS_X);
+  RIGHT_END("right end", Axis.PLUS_X),
+  REFERENCE("reference edge"),
+  OPPOSITE("opposite edge"),
+  LEADING("leading edge"),
+  TRAILING("trailing edge");
 
   private final String words;
-  private final Axis towards;
+  private final Optional<Axis> towards;
 
   Edge(String words, Axis towards) {
     this.words = words;
-    this.towards = towards;
+    this.towards = Optional.of(towards);
+  }
+
+  Edge(String words) {
+    this.words = words;
+    this.towards = Optional.empty();
   }
 
   public String words() {
     return words;
   }
 
-  /** Which way it lies in the case. */
+  /**
+   * Which way it lies in the case.
+   *
+   * @throws java.util.NoSuchElementException if its piece belongs to no case
+   */
   public Axis towards() {
-    return towards;
+    return towards.orElseThrow();
   }
 
   /** The edge that lies that way in the case. */
   public static Edge towards(Axis axis) {
     for (var edge : values()) {
-      if (edge.towards == axis) {
+      if (edge.towards.equals(Optional.of(axis))) {
         return edge;
       }
     }

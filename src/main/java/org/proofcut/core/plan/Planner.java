@@ -9,10 +9,12 @@ import org.proofcut.core.casework.ProvenDepths;
 import org.proofcut.core.casework.SpaceCheck;
 import org.proofcut.core.checklist.Checklist;
 import org.proofcut.core.evidence.Problem;
+import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.method.Choice.Refused;
 import org.proofcut.core.method.Methods;
 import org.proofcut.core.operation.Operation;
 import org.proofcut.core.operation.Operations;
+import org.proofcut.core.operation.SingleCut;
 import org.proofcut.core.safety.Finding;
 import org.proofcut.core.setup.Conditions;
 import org.proofcut.core.shop.Shop;
@@ -56,6 +58,12 @@ public final class Planner {
       sheets.add(sheet);
     }
     return new Plan(designed, finished, sheets, problems);
+  }
+
+  /** The sheet of one cut that belongs to no job; what it is refused for stands in its choice. */
+  public OperationSheet sheet(SingleCut cut, Shop shop, LengthUnit unit) {
+    var conditions = new Conditions(book.setupLimits(), shop.aids(), unit);
+    return sheet(1, cut.by(new Methods(shop, conditions)), shop);
   }
 
   private OperationSheet sheet(int number, Operation operation, Shop shop) {

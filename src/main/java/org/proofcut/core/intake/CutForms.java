@@ -52,8 +52,7 @@ public final class CutForms {
       length("across", "Reach", "how far the piece reaches out from that edge");
   private static final Field WIDTH = length("size", "Width wanted", "of the piece that is kept");
   private static final Field LENGTH = length("size", "Length wanted", "of the piece that is kept");
-  private static final Field PIECE_LENGTH =
-      length("along", "Length of the piece", "along the cut");
+  private static final Field PIECE_LENGTH = length("along", "Length of the piece", "along the cut");
   private static final Field PIECE_WIDTH = length("across", "Width of the piece", "along the cut");
 
   private CutForms() {}
@@ -105,7 +104,14 @@ public final class CutForms {
         "rabbet",
         "Rabbet",
         List.of(
-            ENTERING_THINNEST, ENTERING_THICKEST, DEPTH, THINNEST, THICKEST, ALONG, ACROSS, MATERIAL),
+            ENTERING_THINNEST,
+            ENTERING_THICKEST,
+            DEPTH,
+            THINNEST,
+            THICKEST,
+            ALONG,
+            ACROSS,
+            MATERIAL),
         (id, form) -> {
           var covering = readings(form, "what goes in", ENTERING_THINNEST, ENTERING_THICKEST);
           var depth = Worked.entered("depth of the rabbet", form.length(DEPTH, DEPTHS));
@@ -171,7 +177,11 @@ public final class CutForms {
     return form.result(
         () ->
             new SingleCut(
-                kind, title, new CutAsked.Parting(size, true, isRip, work), stock, Optional.empty()));
+                kind,
+                title,
+                new CutAsked.Parting(size, true, isRip, work),
+                stock,
+                Optional.empty()));
   }
 
   private static Sheet stock(FormReader form) {
@@ -187,9 +197,7 @@ public final class CutForms {
 
   private static Work work(FormReader form, Field along, Field across, Sheet stock) {
     return new Work(
-        at(form.length(along, SIZES)),
-        at(form.length(across, SIZES)),
-        stock.thickness().ends());
+        at(form.length(along, SIZES)), at(form.length(across, SIZES)), stock.thickness().ends());
   }
 
   /** Two readings: more of them would say no more here than the ends. */

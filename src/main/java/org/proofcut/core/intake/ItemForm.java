@@ -5,7 +5,8 @@ import java.util.Map;
 import org.proofcut.core.measure.LengthUnit;
 
 /**
- * The form of one kind of thing in the shop, or of one kind of cut. A new kind is one more of these.
+ * The form of one kind of thing in the shop, or of one kind of cut. A new kind is one more of
+ * these.
  *
  * @param kind as kept, such as {@code router-table}
  * @param title what the page calls it

@@ -17,16 +17,31 @@ import org.proofcut.core.operation.SingleCut;
 import org.proofcut.core.readings.Readings;
 import org.proofcut.core.setup.CutAsked;
 import org.proofcut.core.setup.Work;
+import org.proofcut.core.shop.Cutter;
+import org.proofcut.core.shop.HandRouter;
+import org.proofcut.core.shop.Machine;
+import org.proofcut.core.shop.RouterTable;
+import org.proofcut.core.shop.SawBlade;
+import org.proofcut.core.shop.StraightCutter;
+import org.proofcut.core.shop.TableSaw;
+import org.proofcut.core.shop.TrackSaw;
 import org.proofcut.core.stock.Material;
 import org.proofcut.core.stock.Sheet;
 
-/** The forms of single cuts, for when there is no job at all. */
+/** All forms of single cuts. */
 public final class CutForms {
 
   private static final Band SIZES = band("1 mm", "4000 mm");
   private static final Band DISTANCES = band("0 mm", "4000 mm");
   private static final Band THICKNESSES = band("2 mm", "120 mm");
   private static final Band DEPTHS = band("0.5 mm", "100 mm");
+
+  private static final List<Class<? extends Machine>> ROUTERS =
+      List.of(RouterTable.class, HandRouter.class);
+  private static final List<Class<? extends Cutter>> STRAIGHT = List.of(StraightCutter.class);
+  private static final List<Class<? extends Machine>> SAWS =
+      List.of(TableSaw.class, TrackSaw.class);
+  private static final List<Class<? extends Cutter>> BLADES = List.of(SawBlade.class);
 
   private static final Field MATERIAL =
       choice(
@@ -36,57 +51,59 @@ public final class CutForms {
               .map(one -> new Field.Choice(one.id(), one.words()))
               .toList());
   private static final Field THINNEST =
-      length("thinnest", "Piece: thinnest reading", "by caliper, where it is cut");
+      length("thinnest", "Thinnest reading", "by caliper, where it is cut");
   private static final Field THICKEST =
-      length("thickest", "Piece: thickest reading", "by caliper, where it is cut");
+      length("thickest", "Thickest reading", "by caliper, where it is cut");
   private static final Field ENTERING_THINNEST =
-      length("entering-thinnest", "What goes in: thinnest reading", "by caliper, at its edge");
+      length("entering-thinnest", "Thinnest reading", "by caliper, at the edge that goes in");
   private static final Field ENTERING_THICKEST =
-      length("entering-thickest", "What goes in: thickest reading", "by caliper, at its edge");
+      length("entering-thickest", "Thickest reading", "by caliper, at the edge that goes in");
   private static final Field DEPTH = length("depth", "Depth", "into the thickness");
   private static final Field DISTANCE =
       length("distance", "Distance", "from the reference edge to the near wall");
   private static final Field ALONG =
-      length("along", "Edge on the guide", "length of the edge that rides fence or straightedge");
+      length("along", "Reference edge", "how long it is: it rides fence or straightedge");
   private static final Field ACROSS =
-      length("across", "Reach", "how far the piece reaches out from that edge");
+      length("across", "Reach", "how far the piece goes out from that edge");
   private static final Field WIDTH = length("size", "Width wanted", "of the piece that is kept");
   private static final Field LENGTH = length("size", "Length wanted", "of the piece that is kept");
-  private static final Field PIECE_LENGTH = length("along", "Length of the piece", "along the cut");
-  private static final Field PIECE_WIDTH = length("across", "Width of the piece", "along the cut");
+  private static final Field RIP_LENGTH =
+      length("along", "Length of the piece", "along the edge that rides the guide");
+  private static final Field CROSSCUT_WIDTH =
+      length("across", "Width of the piece", "across which the blade cuts");
+
+  private static final CutForm.Group ENTERING =
+      new CutForm.Group("What goes in", List.of(ENTERING_THINNEST, ENTERING_THICKEST));
 
   private CutForms() {}
 
   /** One form for each kind of cut, judged by these limits of fit. */
-  public static List<ItemForm<SingleCut>> all(FitLimits fit) {
+  public static List<CutForm> all(FitLimits fit) {
     return List.of(dado(fit), rabbet(fit), rip(), crosscut());
   }
 
-  private static ItemForm<SingleCut> dado(FitLimits fit) {
-    return new ItemForm<>(
+  private static CutForm dado(FitLimits fit) {
+    return new CutForm(
         "dado",
         "Dado or groove",
+        "A slot with wood on both sides, made to fit what goes in.",
         List.of(
-            ENTERING_THINNEST,
-            ENTERING_THICKEST,
-            DEPTH,
-            DISTANCE,
-            THINNEST,
-            THICKEST,
-            ALONG,
-            ACROSS,
-            MATERIAL),
-        (id, form) -> {
-          var entering = readings(form, "what goes in", ENTERING_THINNEST, ENTERING_THICKEST);
+            ENTERING,
+            new CutForm.Group("The slot", List.of(DEPTH, DISTANCE)),
+            piece(ALONG, ACROSS)),
+        ROUTERS,
+        STRAIGHT,
+        form -> {
+          var entering = entering(form);
           var depth = Worked.entered("depth of the slot", form.length(DEPTH, DEPTHS));
           var distance =
               Worked.entered("distance from the reference edge", form.length(DISTANCE, DISTANCES));
           var stock = stock(form);
-          var work = work(form, ALONG, ACROSS, stock);
+          var work = work(form, stock);
           var slot = SlotFit.of(entering, fit);
-          if (slot.accepted().isEmpty()) {
-            tooUneven(form, entering, SlotFit.mostSpread(fit));
-          }
+          evenEnough(form, entering, SlotFit.mostSpread(fit));
+          leavesWood(form, depth, stock);
+          withinReach(form, DISTANCE, distance.value().plus(slot.target().value()), work);
           return form.result(
               () ->
                   new SingleCut(
@@ -95,32 +112,27 @@ public final class CutForms {
                       new CutAsked.Slot(
                           slot.target(), slot.accepted().orElseThrow(), depth, distance, work),
                       stock,
-                      Optional.of(piece("entering", "what goes in", stock.material(), entering))));
+                      Optional.of(goesIn(stock, entering))));
         });
   }
 
-  private static ItemForm<SingleCut> rabbet(FitLimits fit) {
-    return new ItemForm<>(
+  private static CutForm rabbet(FitLimits fit) {
+    return new CutForm(
         "rabbet",
         "Rabbet",
-        List.of(
-            ENTERING_THINNEST,
-            ENTERING_THICKEST,
-            DEPTH,
-            THINNEST,
-            THICKEST,
-            ALONG,
-            ACROSS,
-            MATERIAL),
-        (id, form) -> {
-          var covering = readings(form, "what goes in", ENTERING_THINNEST, ENTERING_THICKEST);
+        "A step along an edge or an end, as wide as what lies in it.",
+        List.of(ENTERING, new CutForm.Group("The rabbet", List.of(DEPTH)), piece(ALONG, ACROSS)),
+        ROUTERS,
+        STRAIGHT,
+        form -> {
+          var covering = entering(form);
           var depth = Worked.entered("depth of the rabbet", form.length(DEPTH, DEPTHS));
           var stock = stock(form);
-          var work = work(form, ALONG, ACROSS, stock);
+          var work = work(form, stock);
           var flush = FlushFit.of(covering, Worked.entered("set-in", Length.ZERO), fit);
-          if (flush.accepted().isEmpty()) {
-            tooUneven(form, covering, fit.mostProud().value());
-          }
+          evenEnough(form, covering, fit.mostProud().value());
+          leavesWood(form, depth, stock);
+          withinReach(form, ACROSS, flush.target().value(), work);
           return form.result(
               () ->
                   new SingleCut(
@@ -129,38 +141,38 @@ public final class CutForms {
                       new CutAsked.Rabbet(
                           flush.target(), flush.accepted().orElseThrow(), depth, work),
                       stock,
-                      Optional.of(piece("entering", "what goes in", stock.material(), covering))));
+                      Optional.of(goesIn(stock, covering))));
         });
   }
 
-  private static ItemForm<SingleCut> rip() {
-    return new ItemForm<>(
+  private static CutForm rip() {
+    return new CutForm(
         "rip",
         "Rip to width",
-        List.of(WIDTH, PIECE_LENGTH, THINNEST, THICKEST, MATERIAL),
-        (id, form) -> {
+        "A cut along the piece, parallel to its reference edge.",
+        List.of(new CutForm.Group("The cut", List.of(WIDTH)), piece(RIP_LENGTH)),
+        SAWS,
+        BLADES,
+        form -> {
           var size = Worked.entered("width wanted", form.length(WIDTH, SIZES));
-          var along = form.length(PIECE_LENGTH, SIZES);
-          return parting(form, OperationKind.RIP, "Rip to width", true, size, along, size.value());
+          var along = form.length(RIP_LENGTH, SIZES);
+          return parting(form, OperationKind.RIP, "Rip to width", size, along, size.value());
         });
   }
 
-  private static ItemForm<SingleCut> crosscut() {
-    return new ItemForm<>(
+  private static CutForm crosscut() {
+    return new CutForm(
         "crosscut",
         "Crosscut to length",
-        List.of(LENGTH, PIECE_WIDTH, THINNEST, THICKEST, MATERIAL),
-        (id, form) -> {
+        "A cut across the piece, square to its reference edge.",
+        List.of(new CutForm.Group("The cut", List.of(LENGTH)), piece(CROSSCUT_WIDTH)),
+        SAWS,
+        BLADES,
+        form -> {
           var size = Worked.entered("length wanted", form.length(LENGTH, SIZES));
-          var across = form.length(PIECE_WIDTH, SIZES);
+          var across = form.length(CROSSCUT_WIDTH, SIZES);
           return parting(
-              form,
-              OperationKind.CROSSCUT,
-              "Crosscut to length",
-              false,
-              size,
-              size.value(),
-              across);
+              form, OperationKind.CROSSCUT, "Crosscut to length", size, size.value(), across);
         });
   }
 
@@ -168,12 +180,12 @@ public final class CutForms {
       FormReader form,
       OperationKind kind,
       String title,
-      boolean isRip,
       Worked<Length> size,
       Length along,
       Length across) {
     var stock = stock(form);
     var work = new Work(at(along), at(across), stock.thickness().ends());
+    boolean isRip = kind == OperationKind.RIP;
     return form.result(
         () ->
             new SingleCut(
@@ -184,6 +196,13 @@ public final class CutForms {
                 Optional.empty()));
   }
 
+  private static CutForm.Group piece(Field... sizes) {
+    var fields = new java.util.ArrayList<>(List.of(THINNEST, THICKEST));
+    fields.addAll(List.of(sizes));
+    fields.add(MATERIAL);
+    return new CutForm.Group("The piece that is cut", fields);
+  }
+
   private static Sheet stock(FormReader form) {
     var thickness = readings(form, "the piece", THINNEST, THICKEST);
     var chosen = form.choice(MATERIAL);
@@ -192,34 +211,67 @@ public final class CutForms {
             .filter(one -> one.id().equals(chosen))
             .findFirst()
             .orElse(Material.PLYWOOD);
-    return piece("stock", "the piece", material, thickness);
+    return sheet("stock", "the piece", material, thickness);
   }
 
-  private static Work work(FormReader form, Field along, Field across, Sheet stock) {
+  private static Work work(FormReader form, Sheet stock) {
     return new Work(
-        at(form.length(along, SIZES)), at(form.length(across, SIZES)), stock.thickness().ends());
+        at(form.length(ALONG, SIZES)), at(form.length(ACROSS, SIZES)), stock.thickness().ends());
   }
 
-  /** Two readings: more of them would say no more here than the ends. */
+  private static Readings entering(FormReader form) {
+    return readings(form, "what goes in", ENTERING_THINNEST, ENTERING_THICKEST);
+  }
+
+  /** Two readings: those between them would change no figure here. */
   private static Readings readings(FormReader form, String of, Field least, Field most) {
     var thinnest = form.length(least, THICKNESSES);
     var thickest = form.length(most, THICKNESSES);
-    if (thinnest.isGreaterThan(thickest)) {
-      form.problem(most, "That is thinner than the thinnest", "the thickest reading of the two");
+    if (form.isSound(least, most) && thinnest.isGreaterThan(thickest)) {
+      form.problem(
+          most, "That is thinner than the thinnest reading", form.shown(thinnest) + " or more");
     }
     return new Readings(of, List.of(thinnest, thickest));
   }
 
-  private static void tooUneven(FormReader form, Readings readings, Length most) {
-    form.problem(
-        ENTERING_THICKEST,
-        "It varies by "
-            + form.shown(readings.spread().value())
-            + ", and no one width fits both ends",
-        "at most " + form.shown(most) + " between thinnest and thickest: sort by thickness");
+  private static void evenEnough(FormReader form, Readings readings, Length most) {
+    if (form.isSound(ENTERING_THINNEST, ENTERING_THICKEST)
+        && readings.spread().value().isGreaterThan(most)) {
+      form.problem(
+          ENTERING_THICKEST,
+          "It varies by "
+              + form.shown(readings.spread().value())
+              + ", and no one width serves both ends",
+          "at most " + form.shown(most) + " from thinnest to thickest: sort the parts");
+    }
   }
 
-  private static Sheet piece(String id, String name, Material material, Readings thickness) {
+  private static void leavesWood(FormReader form, Worked<Length> depth, Sheet stock) {
+    var thinnest = stock.thickness().ends().least();
+    if (form.isSound(DEPTH, THINNEST) && depth.value().isAtLeast(thinnest)) {
+      form.problem(DEPTH, "That goes through the piece", "less than " + form.shown(thinnest));
+    }
+  }
+
+  private static void withinReach(FormReader form, Field field, Length farWall, Work work) {
+    var reach = work.acrossGuide().least();
+    if (form.isSound(field, ACROSS, ENTERING_THINNEST, ENTERING_THICKEST)
+        && farWall.isAtLeast(reach)) {
+      form.problem(
+          field,
+          "The far wall would lie "
+              + form.shown(farWall)
+              + " from the reference edge, and the piece reaches out "
+              + form.shown(reach),
+          "a far wall within the piece");
+    }
+  }
+
+  private static Sheet goesIn(Sheet stock, Readings entering) {
+    return sheet("entering", "what goes in", stock.material(), entering);
+  }
+
+  private static Sheet sheet(String id, String name, Material material, Readings thickness) {
     // How large the sheet was matters to no single cut.
     return new Sheet(id, name, material, Length.ZERO, Length.ZERO, thickness);
   }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
@@ -171,6 +172,12 @@ final class FormReader {
       steps.add(new SpeedStep(mark, perMinute));
     }
     return steps;
+  }
+
+  /** Whether nothing was wrong with these fields so far, so that they may be judged together. */
+  boolean isSound(Field... fields) {
+    var names = Stream.of(fields).map(Field::name).toList();
+    return problems.stream().noneMatch(problem -> names.contains(problem.where()));
   }
 
   void problem(Field field, String what, String allowed) {

@@ -60,10 +60,11 @@ public final class Planner {
     return new Plan(designed, finished, sheets, problems);
   }
 
-  /** The sheet of one cut that belongs to no job; what it is refused for stands in its choice. */
-  public OperationSheet sheet(SingleCut cut, Shop shop, LengthUnit unit) {
+  /** One cut that belongs to no job. */
+  public SinglePlan plan(SingleCut cut, Shop shop, LengthUnit unit) {
     var conditions = new Conditions(book.setupLimits(), shop.aids(), unit);
-    return sheet(1, cut.by(new Methods(shop, conditions)), shop);
+    var operation = cut.by(new Methods(shop, conditions));
+    return new SinglePlan(sheet(1, operation, shop), noWay(operation));
   }
 
   private OperationSheet sheet(int number, Operation operation, Shop shop) {

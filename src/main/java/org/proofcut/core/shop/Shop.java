@@ -1,6 +1,7 @@
 package org.proofcut.core.shop;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -30,6 +31,20 @@ public record Shop(
   /** The cutters of one kind, in the order entered. */
   public <C extends Cutter> Stream<C> cutters(Class<C> kind) {
     return cutters.stream().filter(kind::isInstance).map(kind::cast);
+  }
+
+  /** The same shop with this machine and this cutter alone, where one is named. */
+  public Shop with(Optional<String> machineId, Optional<String> cutterId) {
+    return new Shop(
+        name,
+        machines.stream().filter(one -> isChosen(machineId, one.id())).toList(),
+        cutters.stream().filter(one -> isChosen(cutterId, one.id())).toList(),
+        gear,
+        aids);
+  }
+
+  private static boolean isChosen(Optional<String> chosen, String id) {
+    return chosen.map(id::equals).orElse(true);
   }
 
   public boolean hasAid(String kind) {

@@ -16,6 +16,7 @@ import org.proofcut.core.safety.Check.Pause;
 import org.proofcut.core.setup.Measure;
 import org.proofcut.core.setup.Setting;
 import org.proofcut.web.part.Carried;
+import org.proofcut.web.reading.Shows;
 import org.proofcut.web.sheet.SheetView.ItemView;
 import org.proofcut.web.sheet.SheetView.Now;
 import org.proofcut.web.sheet.SheetView.Question;

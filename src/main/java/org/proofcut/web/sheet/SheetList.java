@@ -6,6 +6,7 @@ import org.proofcut.bench.Work;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.run.ProofState;
 import org.proofcut.core.run.SheetProgress;
+import org.proofcut.web.reading.Shows;
 
 /** All sheets of a job, in order. */
 record SheetList(

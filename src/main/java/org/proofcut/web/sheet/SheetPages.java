@@ -24,6 +24,7 @@ import org.proofcut.bench.WorkBench;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.run.SheetProgress;
 import org.proofcut.web.part.Sent;
+import org.proofcut.web.reading.Shows;
 import org.proofcut.web.sheet.SheetViews.Typed;
 
 /** The sheets of a job in work. Every act is a form post, and leads back to the sheet. */

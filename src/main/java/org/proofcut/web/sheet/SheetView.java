@@ -4,10 +4,8 @@ import java.util.List;
 import org.proofcut.core.drawing.Picture;
 import org.proofcut.core.drawing.Sign;
 import org.proofcut.core.evidence.Problem;
-import org.proofcut.core.measure.display.Shown;
-import org.proofcut.core.safety.SignalWord;
 import org.proofcut.web.part.Carried;
-import org.proofcut.web.part.WorkingLine;
+import org.proofcut.web.reading.SheetReads;
 
 /**
  * All that one sheet shows, as plain values.
@@ -17,7 +15,6 @@ import org.proofcut.web.part.WorkingLine;
  * @param gearFirst whether gear is what is to be done
  * @param cutting whether scrap or parts pass the cutter next
  * @param openNumber the sheet that is open, where it is another one; else null
- * @param stops what forbids the operation as planned
  */
 record SheetView(
     String job,
@@ -34,20 +31,7 @@ record SheetView(
     boolean cutting,
     Integer openNumber,
     String cameBack,
-    List<CautionView> stops,
-    List<FigureView> figures,
-    List<FactView> facts,
-    List<String> passes,
-    Drawn plan,
-    Drawn section,
-    String feed,
-    String feedWhy,
-    List<String> hold,
-    List<String> cutterChange,
-    List<String> refused,
-    List<ProofPieceView> proofPieces,
-    List<CautionView> first,
-    List<CautionView> more,
+    SheetReads reads,
     List<GearView> gear,
     List<PartView> parts,
     List<String> steps,
@@ -57,23 +41,6 @@ record SheetView(
     List<Carried> carries) {
 
   record PauseView(String name, String state, String href) {}
-
-  record FigureView(
-      String name,
-      String instruction,
-      Shown figure,
-      Picture rule,
-      String note,
-      List<WorkingLine> working) {}
-
-  record FactView(String name, String value, String more) {}
-
-  record Drawn(Picture wide, Picture narrow) {}
-
-  record ProofPieceView(String text) {}
-
-  record CautionView(
-      SignalWord word, String hazard, List<String> actions, String source, String why, Sign sign) {}
 
   record GearView(
       Sign sign,

@@ -13,40 +13,28 @@ import org.proofcut.content.Content;
 import org.proofcut.core.casework.CaseFigure;
 import org.proofcut.core.checklist.Item;
 import org.proofcut.core.drawing.CaseElevation;
-import org.proofcut.core.drawing.CutSection;
-import org.proofcut.core.drawing.MachinePlan;
 import org.proofcut.core.drawing.Sign;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.fit.FitLimits;
-import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.display.Scale;
-import org.proofcut.core.measure.display.Shown;
 import org.proofcut.core.operation.PartCut;
 import org.proofcut.core.plan.OperationSheet;
 import org.proofcut.core.run.SheetProgress;
 import org.proofcut.core.run.Stage;
 import org.proofcut.core.safety.Check.Pause;
-import org.proofcut.core.safety.Control;
-import org.proofcut.core.safety.Finding;
-import org.proofcut.core.setup.Pass;
-import org.proofcut.core.setup.Setting;
 import org.proofcut.core.setup.Setup;
 import org.proofcut.web.part.Carried;
 import org.proofcut.web.part.WorkingLine;
-import org.proofcut.web.sheet.SheetView.CautionView;
-import org.proofcut.web.sheet.SheetView.Drawn;
-import org.proofcut.web.sheet.SheetView.FactView;
-import org.proofcut.web.sheet.SheetView.FigureView;
+import org.proofcut.web.reading.SheetReads;
+import org.proofcut.web.reading.SheetReads.Drawn;
+import org.proofcut.web.reading.SheetReads.Figure;
+import org.proofcut.web.reading.Shows;
 import org.proofcut.web.sheet.SheetView.GearView;
 import org.proofcut.web.sheet.SheetView.PartView;
 import org.proofcut.web.sheet.SheetView.PauseView;
-import org.proofcut.web.sheet.SheetView.ProofPieceView;
 
 /** Writes out one sheet as it stands. */
 final class SheetViews {
-
-  /** Cautions that stand in full on the sheet; the rest is one tap away. */
-  private static final int IN_FULL = 3;
 
   private final Content content;
   private final Work work;
@@ -70,9 +58,6 @@ final class SheetViews {
   SheetView view() {
     var setup = progress.setup();
     var wording = content.wording().operations().get(sheet.operation().kind().id());
-    var machine = setup.map(one -> one.machine().kind()).orElse("none");
-    var cautions = cautions(Finding.Effect.CAUTION);
-    int inFull = Math.min(IN_FULL, cautions.size());
     var now = new NowViews(content, work, progress, shows, typed, this::carries).now();
     return new SheetView(
         work.job().id(),
@@ -89,22 +74,7 @@ final class SheetViews {
         isOpen() && (progress.stage() == Stage.PROOF || progress.stage() == Stage.CUT),
         work.isStopped() || isOpen() ? null : openElsewhere(),
         cameBack(),
-        cautions(Finding.Effect.STOP),
-        setup.map(this::figures).orElseGet(this::caseFigures),
-        setup.map(this::facts).orElse(List.of()),
-        setup.map(this::passes).orElse(List.of()),
-        setup.map(this::plan).orElseGet(this::elevation),
-        setup.map(this::section).orElse(null),
-        setup.map(one -> one.feed().words()).orElse(null),
-        setup.map(one -> one.feed().why()).orElse(null),
-        wording.holdOn(machine),
-        Optional.ofNullable(content.wording().cutterChanges().get(machine))
-            .map(change -> change.steps())
-            .orElse(List.of()),
-        refused(),
-        proofPieces(),
-        cautions.subList(0, inFull),
-        cautions.subList(inFull, cautions.size()),
+        reads(setup),
         gear(),
         parts(),
         wording.steps(),
@@ -159,88 +129,26 @@ final class SheetViews {
     return problems;
   }
 
-  // ---- what is set ---------------------------------------------------------------------------
+  // ---- what is read --------------------------------------------------------------------------
 
-  private List<FigureView> figures(Setup setup) {
-    return setup.settings().stream().map(this::figure).toList();
+  private SheetReads reads(Optional<Setup> setup) {
+    var reads = SheetReads.of(sheet, setup, content.wording(), shows);
+    return setup.isPresent() ? reads : reads.onTheCase(caseFigures(), elevation());
   }
 
-  private List<FigureView> caseFigures() {
+  private List<Figure> caseFigures() {
     return work.plan().caseFigures(sheet).stream().map(this::figure).toList();
   }
 
-  private FigureView figure(CaseFigure figure) {
+  private Figure figure(CaseFigure figure) {
     var shown = Scale.rule(shows.unit()).show(figure.value().value());
-    return new FigureView(
+    return new Figure(
         figure.name(),
         figure.from(),
         shown,
         null,
         shows.leftover(shown),
         WorkingLine.of(figure.value(), shows.caliper()));
-  }
-
-  private FigureView figure(Setting setting) {
-    var shown = shows.figure(setting);
-    return new FigureView(
-        setting.role().words(),
-        setting.from(),
-        shown,
-        shows.rule(setting),
-        note(setting, shown),
-        WorkingLine.of(setting.set(), shows.caliper()));
-  }
-
-  private String note(Setting setting, Shown shown) {
-    var planned =
-        sheet.operation().setup().flatMap(setup -> setup.setting(setting.role())).orElseThrow();
-    var moved = setting.set().value().minus(planned.set().value());
-    return moved.isZero()
-        ? shows.leftover(shown)
-        : "Planned "
-            + shows.figure(planned)
-            + "; the proof cut made it "
-            + shows.fine(moved.abs())
-            + (moved.isPositive() ? " more." : " less.");
-  }
-
-  private List<FactView> facts(Setup setup) {
-    var speed = setup.speed();
-    var facts = new ArrayList<FactView>();
-    facts.add(new FactView("machine", setup.machine().name(), null));
-    facts.add(new FactView("cutter", setup.cutter().name(), null));
-    facts.add(
-        new FactView(
-            "speed step",
-            speed.step().mark(),
-            String.format(
-                Locale.ROOT, "%,d/min, rim %s", speed.step().perMinute(), speed.rim().value())));
-    facts.add(new FactView("passes", Integer.toString(setup.passes().size()), null));
-    facts.add(new FactView("guided by", setup.guide().words(), null));
-    return facts;
-  }
-
-  private List<String> passes(Setup setup) {
-    return setup.passes().size() == 1
-        ? List.of()
-        : setup.passes().stream().map(pass -> pass(pass, setup)).toList();
-  }
-
-  private String pass(Pass pass, Setup setup) {
-    var strip = setup.usesStrip() ? (pass.stripOn() ? "strip in, " : "strip out, ") : "";
-    var meets =
-        switch (pass.engages()) {
-          case BOTH_SIDES -> "full width, held to the guide";
-          case AWAY_FROM_GUIDE -> "new wood only on the side away from the fence";
-          case TOWARD_GUIDE -> "new wood only on the side of the straightedge";
-        };
-    return strip + shows.text(pass.depth().value()) + " deep: " + meets;
-  }
-
-  private Drawn plan(Setup setup) {
-    return new Drawn(
-        MachinePlan.of(sheet.operation(), setup, shows.unit(), 600),
-        MachinePlan.of(sheet.operation(), setup, shows.unit(), 350));
   }
 
   /** The case that is put together, where no machine is to be drawn. */
@@ -250,79 +158,7 @@ final class SheetViews {
         CaseElevation.of(work.plan().finished(), shows.unit(), 350));
   }
 
-  private Drawn section(Setup setup) {
-    return new Drawn(
-        CutSection.of(sheet.operation(), setup, shows.unit(), 600),
-        CutSection.of(sheet.operation(), setup, shows.unit(), 350));
-  }
-
-  private List<String> refused() {
-    return sheet
-        .operation()
-        .choice()
-        .map(
-            choice ->
-                choice.refused().stream()
-                    .map(
-                        one ->
-                            one.machine()
-                                + ", "
-                                + one.cutter()
-                                + ": "
-                                + one.why().what()
-                                + ". "
-                                + one.why().instead()
-                                + ".")
-                    .toList())
-        .orElse(List.of());
-  }
-
-  private List<ProofPieceView> proofPieces() {
-    return sheet.proofPieces().stream()
-        .map(
-            piece ->
-                new ProofPieceView(
-                    piece.sheet()
-                        + ", at least "
-                        + shows.text(piece.alongGuide())
-                        + " along the guide and "
-                        + shows.text(piece.acrossGuide())
-                        + " out from it: "
-                        + piece.purpose()))
-        .toList();
-  }
-
-  // ---- what can hurt, what is worn -----------------------------------------------------------
-
-  private List<CautionView> cautions(Finding.Effect effect) {
-    return sheet.findings().stream()
-        .filter(finding -> finding.effect() == effect)
-        .map(this::caution)
-        .toList();
-  }
-
-  private CautionView caution(Finding finding) {
-    boolean gearAlone =
-        finding.controls().stream().allMatch(control -> control.kind() == Control.Kind.GEAR);
-    var actions = finding.controls().stream().map(Control::action).toList();
-    var seen =
-        finding.seen().stream()
-            .map(one -> one.name().replace('_', ' ') + " " + seen(one.value()))
-            .toList();
-    return new CautionView(
-        finding.word(),
-        finding.hazard() + (gearAlone ? " Only gear stands between it and you." : ""),
-        actions,
-        finding.sourceSays().isEmpty()
-            ? finding.because().text()
-            : finding.sourceSays() + " (" + finding.because().text() + ")",
-        "Rule " + finding.rule() + (seen.isEmpty() ? "" : ": " + String.join(", ", seen)),
-        Sign.GENERAL_WARNING);
-  }
-
-  private String seen(Object value) {
-    return value instanceof Length length ? shows.text(length) : String.valueOf(value);
-  }
+  // ---- what is worn --------------------------------------------------------------------------
 
   private List<GearView> gear() {
     boolean asked = progress.stage() == Stage.BEFORE_POWER && isOpen();

@@ -12,6 +12,7 @@ import org.proofcut.core.setup.CutAsked;
 import org.proofcut.core.setup.Measure.Dimension;
 import org.proofcut.core.setup.Setting;
 import org.proofcut.core.setup.Setup;
+import org.proofcut.web.reading.Shows;
 import org.proofcut.web.sheet.SheetView.VerdictView;
 
 /** What a verdict means at the bench, and the one thing to do about it. */

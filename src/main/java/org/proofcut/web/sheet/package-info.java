@@ -26,7 +26,8 @@
       "content",
       "logbook",
       "bench",
-      "web.part"
+      "web.part",
+      "web.reading"
     })
 package org.proofcut.web.sheet;
 

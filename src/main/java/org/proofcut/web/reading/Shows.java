@@ -1,4 +1,4 @@
-package org.proofcut.web.sheet;
+package org.proofcut.web.reading;
 
 import org.proofcut.core.drawing.Picture;
 import org.proofcut.core.drawing.RulePicture;
@@ -10,31 +10,31 @@ import org.proofcut.core.setup.Measure;
 import org.proofcut.core.setup.Setting;
 
 /** How lengths are written on a sheet, in the unit of the job. */
-record Shows(LengthUnit unit) {
+public record Shows(LengthUnit unit) {
 
-  Scale caliper() {
+  public Scale caliper() {
     return Scale.caliper(unit);
   }
 
-  Shown figure(Setting setting) {
+  public Shown figure(Setting setting) {
     return setting.scale(unit).show(setting.set().value());
   }
 
   /** A piece of rule, where a rule makes the setting. */
-  Picture rule(Setting setting) {
+  public Picture rule(Setting setting) {
     return setting.isSetByRule() ? RulePicture.at(setting.set().value(), unit) : null;
   }
 
-  String text(Length length) {
+  public String text(Length length) {
     return Scale.rule(unit).show(length).text();
   }
 
-  String fine(Length length) {
+  public String fine(Length length) {
     return caliper().show(length).text();
   }
 
   /** What rounding left over, where it can be told; null where the figure is exact. */
-  String leftover(Shown shown) {
+  public String leftover(Shown shown) {
     if (shown.isExact()) {
       return null;
     }
@@ -48,7 +48,7 @@ record Shows(LengthUnit unit) {
   }
 
   /** The question by which a figure is read back. */
-  static String readBack(Setting.Role role) {
+  public static String readBack(Setting.Role role) {
     return switch (role) {
       case FENCE -> "What do you read at the fence?";
       case STRIP -> "What does the caliper say of the strip?";
@@ -60,7 +60,7 @@ record Shows(LengthUnit unit) {
     };
   }
 
-  static String dimension(Measure.Dimension dimension) {
+  public static String dimension(Measure.Dimension dimension) {
     return switch (dimension) {
       case WIDTH -> "Width of the cut";
       case DEPTH -> "Depth of the cut";

@@ -1,0 +1,125 @@
+package org.proofcut.core.intake;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.proofcut.core.measure.LengthUnit;
+import org.proofcut.core.operation.SingleCut;
+import org.proofcut.core.shop.Cutter;
+import org.proofcut.core.shop.Machine;
+import org.proofcut.core.shop.Shop;
+
+/**
+ * The form of one kind of cut, for when there is no job at all. A new kind of cut is one more of
+ * these in {@link CutForms}.
+ *
+ * @param kind as it stands in addresses, such as {@code dado}
+ * @param title what the page calls it
+ * @param says in a line what it makes
+ * @param groups the fields, in the order they are asked
+ * @param machines kinds of machine that it is made on
+ * @param cutters kinds of cutter that make it
+ * @param maker reads the fields into the cut
+ */
+public record CutForm(
+    String kind,
+    String title,
+    String says,
+    List<Group> groups,
+    List<Class<? extends Machine>> machines,
+    List<Class<? extends Cutter>> cutters,
+    Function<FormReader, Read<SingleCut>> maker) {
+
+  /** Which machine it is for, by its id; or {@link #ANY}. */
+  public static final String MACHINE = "machine";
+
+  /** Which cutter it is for, by its id; or {@link #ANY}. */
+  public static final String CUTTER = "cutter";
+
+  /** The first machine, or cutter, that serves. */
+  public static final String ANY = "any";
+
+  /** Fields under one heading. */
+  public record Group(String title, List<Field> fields) {}
+
+  /**
+   * What was asked for.
+   *
+   * @param shop the shop, with only the machine and the cutter that were chosen
+   * @param unit that figures are shown in
+   */
+  public record Wanted(SingleCut cut, Shop shop, LengthUnit unit) {}
+
+  public CutForm {
+    groups = List.copyOf(groups);
+    machines = List.copyOf(machines);
+    cutters = List.copyOf(cutters);
+  }
+
+  /** The groups of fields in this shop: those of the cut, and what to make it with. */
+  public List<Group> groups(Shop shop) {
+    var all = new ArrayList<>(groups);
+    all.add(new Group("Made with", List.of(machine(shop), cutter(shop), JobForm.UNIT)));
+    return all;
+  }
+
+  /** All fields in this shop. */
+  public List<Field> fields(Shop shop) {
+    return groups(shop).stream().flatMap(group -> group.fields().stream()).toList();
+  }
+
+  /** What was typed, with the usual where nothing was: any machine, any cutter, this unit. */
+  public static Map<String, String> filledIn(Map<String, String> typed, LengthUnit unit) {
+    var filledIn = new LinkedHashMap<>(typed);
+    filledIn.putIfAbsent(MACHINE, ANY);
+    filledIn.putIfAbsent(CUTTER, ANY);
+    filledIn.putIfAbsent(JobForm.UNIT.name(), unit == LengthUnit.INCH ? "in" : "mm");
+    return filledIn;
+  }
+
+  /** What was typed, as the cut that it asks for, or what is wrong with it. */
+  public Read<Wanted> read(Map<String, String> typed, Shop shop) {
+    var unit = JobForm.unit(typed);
+    var reader = new FormReader(typed, unit);
+    reader.choice(JobForm.UNIT);
+    var machine = reader.choice(machine(shop));
+    var cutter = reader.choice(cutter(shop));
+    var read = maker.apply(reader);
+    return new Read<>(
+        read.value().map(cut -> new Wanted(cut, shop.with(chosen(machine), chosen(cutter)), unit)),
+        read.problems());
+  }
+
+  private static Optional<String> chosen(String id) {
+    return Optional.of(id).filter(one -> !one.equals(ANY));
+  }
+
+  private Field machine(Shop shop) {
+    return any(
+        MACHINE,
+        "Machine",
+        shop.machines().stream()
+            .filter(one -> machines.stream().anyMatch(kind -> kind.isInstance(one)))
+            .map(one -> new Field.Choice(one.id(), one.name())));
+  }
+
+  private Field cutter(Shop shop) {
+    return any(
+        CUTTER,
+        "Cutter",
+        shop.cutters().stream()
+            .filter(one -> cutters.stream().anyMatch(kind -> kind.isInstance(one)))
+            .map(one -> new Field.Choice(one.id(), one.name())));
+  }
+
+  private static Field any(String name, String label, Stream<Field.Choice> choices) {
+    return Field.choice(
+        name,
+        label,
+        Stream.concat(Stream.of(new Field.Choice(ANY, "the first that serves")), choices).toList());
+  }
+}

@@ -1,0 +1,142 @@
+package org.proofcut.web.setup;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.proofcut.bench.CutDraft;
+import org.proofcut.core.checklist.Wording;
+import org.proofcut.core.evidence.Problem;
+import org.proofcut.core.intake.CutForm;
+import org.proofcut.core.operation.Handling;
+import org.proofcut.core.operation.PartCut;
+import org.proofcut.core.plan.SinglePlan;
+import org.proofcut.core.setup.Measure;
+import org.proofcut.web.part.Asked;
+import org.proofcut.web.reading.SheetReads;
+import org.proofcut.web.reading.Shows;
+
+/**
+ * Everything on the page of one cut.
+ *
+ * @param missing fields that nothing was entered in; not wrong yet
+ * @param mend what is wrong with what was entered, or why the shop can't make the cut
+ * @param reads the sheet; null while there is none
+ * @param lies how the piece lies at the machine
+ * @param measures what is measured on the proof cut, and what proves it
+ */
+record SetUpPage(
+    String kind,
+    String title,
+    String says,
+    List<Group> groups,
+    List<Asked> missing,
+    List<Problem> mend,
+    SheetReads reads,
+    List<String> lies,
+    List<Proof> measures) {
+
+  /** Fields under one heading. */
+  record Group(String id, String title, List<Asked> asked) {}
+
+  /** What is measured on the proof cut. */
+  record Proof(String what, String where, String accepted) {}
+
+  static SetUpPage of(CutForm form, CutDraft draft, Wording wording) {
+    // An empty field is not wrong yet: it is told beside the form.
+    var atFields = draft.problems().stream().filter(problem -> !isEmpty(problem, draft)).toList();
+    var groups =
+        draft.groups().stream()
+            .map(
+                group ->
+                    new Group(
+                        group.title().toLowerCase(java.util.Locale.ROOT).replace(' ', '-'),
+                        group.title(),
+                        group.fields().stream()
+                            .map(field -> Asked.of(field, draft.typed(), atFields, draft.unit()))
+                            .toList()))
+            .toList();
+    var empty =
+        draft.problems().stream()
+            .filter(problem -> isEmpty(problem, draft))
+            .map(Problem::where)
+            .toList();
+    var shows = new Shows(draft.unit());
+    var plan = draft.plan();
+    var setup = plan.flatMap(one -> one.sheet().operation().setup());
+    return new SetUpPage(
+        form.kind(),
+        form.title(),
+        form.says(),
+        groups,
+        groups.stream()
+            .flatMap(group -> group.asked().stream())
+            .filter(asked -> empty.contains(asked.id()))
+            .toList(),
+        Stream.concat(atFields.stream(), plan.stream().flatMap(one -> one.problems().stream()))
+            .toList(),
+        plan.map(one -> SheetReads.of(one.sheet(), setup, wording, shows)).orElse(null),
+        plan.map(SetUpPage::lies).orElse(List.of()),
+        setup.stream()
+            .flatMap(one -> one.measures().stream())
+            .map(measure -> proof(measure, shows))
+            .toList());
+  }
+
+  private static boolean isEmpty(Problem problem, CutDraft draft) {
+    return draft.typed().getOrDefault(problem.where(), "").isBlank();
+  }
+
+  private static List<String> lies(SinglePlan plan) {
+    return plan.sheet().operation().parts().stream()
+        .map(PartCut::handling)
+        .flatMap(Optional::stream)
+        .flatMap(SetUpPage::lies)
+        .toList();
+  }
+
+  private static Stream<String> lies(Handling handling) {
+    return Stream.concat(
+        Stream.of(
+            sentence(handling.face()),
+            sentence(handling.rides().words() + " on the guide"),
+            sentence(handling.leads().words() + " meets the cutter first")),
+        handling.breakout().map(SetUpPage::sentence).stream());
+  }
+
+  private static String sentence(String words) {
+    return words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1) + ".";
+  }
+
+  private static Proof proof(Measure measure, Shows shows) {
+    return new Proof(
+        measure.dimension().words(),
+        measure.what(),
+        shows.fine(measure.accepted().least()) + " to " + shows.fine(measure.accepted().most()));
+  }
+
+  public String action() {
+    return "/setups/" + kind;
+  }
+
+  /** Whether there is a set-up to read. */
+  public boolean isFound() {
+    return reads != null && reads.plan() != null;
+  }
+
+  /** In one line, for the strip that stays in sight. */
+  public String verdict() {
+    if (isFound() && reads.stops().isEmpty()) {
+      return reads.figures().stream()
+          .map(figure -> figure.name() + " " + figure.figure().text())
+          .reduce((one, other) -> one + " · " + other)
+          .orElseThrow();
+    }
+    if (isFound()) {
+      return "Stopped: see why";
+    }
+    if (!mend.isEmpty()) {
+      return mend.size() == 1 ? "1 thing to mend" : mend.size() + " things to mend";
+    }
+    return missing.size() == 1 ? "1 field still empty" : missing.size() + " fields still empty";
+  }
+}

@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.net.URI;
 import java.net.URLEncoder;
 import java.net.http.HttpClient;
+import java.net.http.HttpClient.Version;
 import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse.BodyHandlers;
@@ -39,7 +40,9 @@ public final class Rubbish {
           "{name}",
           "NaN");
 
-  private static final HttpClient CLIENT = HttpClient.newHttpClient();
+  /** As browsers speak to a service without a certificate. */
+  private static final HttpClient CLIENT =
+      HttpClient.newBuilder().version(Version.HTTP_1_1).build();
 
   private Rubbish() {}
 
@@ -48,20 +51,35 @@ public final class Rubbish {
 
   /** Sends a form as a browser would; half a letter goes as the three bytes that some send. */
   public static Answer post(String to, Map<String, String> typed) {
-    return postRaw(
-        to,
-        typed.entrySet().stream()
-            .map(field -> encoded(field.getKey()) + "=" + encoded(field.getValue()))
-            .collect(Collectors.joining("&")));
+    return postRaw(to, query(typed));
+  }
+
+  /** Fields as they stand in the body of a form, or behind the question mark of an address. */
+  public static String query(Map<String, String> typed) {
+    return typed.entrySet().stream()
+        .map(field -> encoded(field.getKey()) + "=" + encoded(field.getValue()))
+        .collect(Collectors.joining("&"));
+  }
+
+  /** Opens a page at this very address, whatever characters it is made of. */
+  public static Answer fetch(String address) {
+    return answer(HttpRequest.newBuilder(at(address)).build());
   }
 
   /** Sends these very characters as a form, whatever they are. */
   public static Answer postRaw(String to, String body) {
-    var request =
-        HttpRequest.newBuilder(URI.create(RestAssured.baseURI + ":" + RestAssured.port + to))
+    return answer(
+        HttpRequest.newBuilder(at(to))
             .header("Content-Type", "application/x-www-form-urlencoded")
             .POST(BodyPublishers.ofString(body))
-            .build();
+            .build());
+  }
+
+  private static URI at(String address) {
+    return URI.create(RestAssured.baseURI + ":" + RestAssured.port + address);
+  }
+
+  private static Answer answer(HttpRequest request) {
     try {
       var answer = CLIENT.send(request, BodyHandlers.ofString());
       return new Answer(

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 import java.util.Optional;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.proofcut.core.casework.CaseFigure;
 import org.proofcut.core.checklist.CutterChange;
 import org.proofcut.core.checklist.Item;
 import org.proofcut.core.checklist.Wording;
@@ -205,12 +206,14 @@ final class SheetJson {
         plan.isSound(),
         revision,
         JobJson.parts(plan.finished(), unit),
-        plan.sheets().stream().map(sheet -> sheet(sheet, plan, wording)).toList(),
+        plan.sheets().stream()
+            .map(sheet -> sheet(sheet, plan.caseFigures(sheet), unit, wording))
+            .toList(),
         problems);
   }
 
-  private static OneSheet sheet(OperationSheet sheet, Plan plan, Wording wording) {
-    var unit = plan.finished().design().unit();
+  static OneSheet sheet(
+      OperationSheet sheet, List<CaseFigure> caseFigures, LengthUnit unit, Wording wording) {
     var operation = sheet.operation();
     var words = wording.operations().get(operation.kind().id());
     var machine = operation.setup().map(setup -> setup.machine().kind()).orElse("none");
@@ -223,7 +226,7 @@ final class SheetJson {
         words.holdOn(machine),
         words.steps(),
         operation.setup().map(setup -> setup(setup, unit, wording)),
-        plan.caseFigures(sheet).stream()
+        caseFigures.stream()
             .map(one -> new OnCase(one.name(), one.from(), LengthJson.figure(one.value(), unit)))
             .toList(),
         refused(operation),

@@ -72,8 +72,7 @@ record SetUpPage(
             .flatMap(group -> group.asked().stream())
             .filter(asked -> empty.contains(asked.id()))
             .toList(),
-        Stream.concat(atFields.stream(), plan.stream().flatMap(one -> one.problems().stream()))
-            .toList(),
+        draft.allProblems().stream().filter(problem -> !isEmpty(problem, draft)).toList(),
         plan.map(one -> SheetReads.of(one.sheet(), setup, wording, shows)).orElse(null),
         plan.map(SetUpPage::lies).orElse(List.of()),
         setup.stream()
@@ -83,7 +82,7 @@ record SetUpPage(
   }
 
   private static boolean isEmpty(Problem problem, CutDraft draft) {
-    return draft.typed().getOrDefault(problem.where(), "").isBlank();
+    return draft.plan().isEmpty() && draft.typed().getOrDefault(problem.where(), "").isBlank();
   }
 
   private static List<String> lies(SinglePlan plan) {
@@ -123,16 +122,20 @@ record SetUpPage(
     return reads != null && reads.plan() != null;
   }
 
+  public boolean isStopped() {
+    return isFound() && !reads.stops().isEmpty();
+  }
+
   /** In one line, for the strip that stays in sight. */
   public String verdict() {
-    if (isFound() && reads.stops().isEmpty()) {
+    if (isStopped()) {
+      return "Stopped: see why";
+    }
+    if (isFound()) {
       return reads.figures().stream()
           .map(figure -> figure.name() + " " + figure.figure().text())
           .reduce((one, other) -> one + " · " + other)
           .orElseThrow();
-    }
-    if (isFound()) {
-      return "Stopped: see why";
     }
     if (!mend.isEmpty()) {
       return mend.size() == 1 ? "1 thing to mend" : mend.size() + " things to mend";

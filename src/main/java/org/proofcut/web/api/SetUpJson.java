@@ -1,0 +1,50 @@
+package org.proofcut.web.api;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.proofcut.bench.CutDraft;
+import org.proofcut.core.checklist.Wording;
+import org.proofcut.core.intake.CutForm;
+import org.proofcut.core.shop.Shop;
+
+/** Cuts that belong to no job. */
+final class SetUpJson {
+
+  private SetUpJson() {}
+
+  /** A kind of cut and its form. */
+  @Schema(name = "CutKind")
+  record Kind(String kind, String title, String says, List<ShopJson.Input> fields) {}
+
+  /** What is sent to have a cut worked out. */
+  @Schema(name = "CutTyped", requiredProperties = "typed")
+  record Typed(
+      @Schema(
+              description =
+                  "each field of the form by its name; a length as people write it; machine,"
+                      + " cutter and unit may be left out")
+          Map<String, String> typed) {}
+
+  /** What a cut comes to. */
+  @Schema(name = "CutAnswer")
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
+  record Answer(
+      @Schema(description = "whether there is a set-up that no rule stops") boolean sound,
+      @Schema(description = "left out while something can't be read")
+          Optional<SheetJson.OneSheet> sheet,
+      List<ProblemDetail.One> problems) {}
+
+  static Kind kind(CutForm form, Shop shop) {
+    return new Kind(form.kind(), form.title(), form.says(), ShopJson.inputs(form.fields(shop)));
+  }
+
+  static Answer answer(CutDraft draft, Wording wording) {
+    return new Answer(
+        draft.isSound(),
+        draft.plan().map(plan -> SheetJson.sheet(plan.sheet(), List.of(), draft.unit(), wording)),
+        ProblemDetail.One.all(draft.allProblems()));
+  }
+}

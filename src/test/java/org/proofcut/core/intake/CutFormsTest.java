@@ -1,0 +1,203 @@
+package org.proofcut.core.intake;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.proofcut.core.casework.CasesForTests;
+import org.proofcut.core.evidence.Problem;
+import org.proofcut.core.measure.LengthUnit;
+import org.proofcut.core.plan.PlansForTests;
+import org.proofcut.core.setup.Setting;
+import org.proofcut.core.setup.ShopsForTests;
+
+class CutFormsTest {
+
+  private static final List<CutForm> FORMS = CutForms.all(CasesForTests.FIT);
+  private static final List<String> RUBBISH =
+      List.of(
+          "",
+          "abc",
+          "-5",
+          "1e9",
+          "NaN",
+          "1,234.5",
+          "<script>",
+          "5 kg",
+          "x".repeat(10_000),
+          "\u0000",
+          "\ud83d",
+          "1/0");
+
+  private static CutForm form(String kind) {
+    return FORMS.stream().filter(one -> one.kind().equals(kind)).findFirst().orElseThrow();
+  }
+
+  private static Read<CutForm.Wanted> read(String kind, Map<String, String> typed) {
+    return form(kind).read(CutForm.filledIn(typed, LengthUnit.MILLIMETRE), ShopsForTests.shop());
+  }
+
+  private static List<Setting> settings(String kind, Map<String, String> typed) {
+    var wanted = read(kind, typed).value().orElseThrow();
+    return PlansForTests.planner()
+        .plan(wanted.cut(), wanted.shop(), wanted.unit())
+        .sheet()
+        .operation()
+        .setup()
+        .orElseThrow()
+        .settings();
+  }
+
+  static List<Arguments> fields() {
+    var all = new ArrayList<Arguments>();
+    for (var form : FORMS) {
+      form.fields(ShopsForTests.shop())
+          .forEach(field -> all.add(Arguments.of(form.kind(), field.name())));
+    }
+    return all;
+  }
+
+  static List<String> kinds() {
+    return FORMS.stream().map(CutForm::kind).toList();
+  }
+
+  @Test
+  void examples_coverEveryForm() {
+    assertEquals(kinds(), List.copyOf(CutsTyped.byKind().keySet()));
+  }
+
+  @ParameterizedTest
+  @MethodSource("kinds")
+  void example_isReadWithoutAProblem_andHasASetUp(String kind) {
+    assertEquals(List.of(), read(kind, CutsTyped.with(kind)).problems());
+    assertTrue(settings(kind, CutsTyped.with(kind)).size() >= 2);
+  }
+
+  @ParameterizedTest
+  @MethodSource("fields")
+  void rubbishInAField_isToldAtThatField(String kind, String field) {
+    for (var rubbish : RUBBISH) {
+      var problems = read(kind, CutsTyped.with(kind, field, rubbish)).problems();
+      var where = problems.stream().map(Problem::where).toList();
+      assertTrue(where.contains(field), field + " = " + rubbish + ": " + problems);
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    // Two readings the wrong way round, in the part that goes in and in the one that is cut.
+    "dado, entering-thickest, 17.8, entering-thickest, 17.90 mm or more",
+    "rip, thickest, 17.9, thickest, 18.00 mm or more",
+    // 0.05 to 0.25 mm of room at both ends leave 0.20 for the spread; a rabbet's 0.2 mm likewise.
+    "dado, entering-thickest, 18.11, entering-thickest, at most 0.20 mm",
+    "rabbet, entering-thickest, 18.11, entering-thickest, at most 0.20 mm",
+    // As deep as the thinnest reading is through.
+    "dado, depth, 18, depth, less than 18.00 mm",
+    "rabbet, depth, 18.05, depth, less than 18.00 mm",
+    // 96 + 18.1 wide ends beyond a piece of 114.
+    "dado, across, 114, distance, a far wall within the piece",
+    "rabbet, across, 18, across, a far wall within the piece"
+  })
+  void sizesThatContradictEachOther_areToldWithWhatWouldBeRight(
+      String kind, String field, String text, String where, String allowed) {
+    var problems = read(kind, CutsTyped.with(kind, field, text)).problems();
+    assertEquals(1, problems.size(), problems.toString());
+    assertEquals(where, problems.get(0).where());
+    assertTrue(problems.get(0).allowed().startsWith(allowed), problems.get(0).allowed());
+  }
+
+  @Test
+  void spreadThatJustServes_isRead() {
+    assertEquals(
+        List.of(), read("dado", CutsTyped.with("dado", "entering-thickest", "18.1")).problems());
+  }
+
+  @Test
+  void everythingWrong_isToldAtOnce() {
+    var problems = read("dado", Map.of()).problems();
+    assertEquals(CutsTyped.with("dado").keySet().size(), problems.size(), problems.toString());
+  }
+
+  @Test
+  void machineAndCutterChosen_areTheOnlyOnesTried() {
+    var wanted =
+        read("dado", CutsTyped.with("dado", "machine", "hand", "cutter", "12"))
+            .value()
+            .orElseThrow();
+    assertEquals(List.of(ShopsForTests.HAND), wanted.shop().machines());
+    assertEquals(List.of(ShopsForTests.TWELVE), wanted.shop().cutters());
+    var choices =
+        form("rip").fields(ShopsForTests.shop()).stream()
+            .filter(field -> field.name().equals(CutForm.MACHINE))
+            .flatMap(field -> field.choices().stream())
+            .map(Field.Choice::value)
+            .toList();
+    assertEquals(List.of(CutForm.ANY, "saw", "track"), choices);
+  }
+
+  /** The same sizes with their unit, in a form whose bare numbers are inches. */
+  @ParameterizedTest
+  @MethodSource("kinds")
+  void unitOfTheForm_changesNoSetting(String kind) {
+    var withUnits = new LinkedHashMap<String, String>();
+    CutsTyped.with(kind)
+        .forEach(
+            (name, text) -> withUnits.put(name, text.matches("[0-9.]+") ? text + " mm" : text));
+    withUnits.put("unit", "in");
+    assertEquals(settings(kind, CutsTyped.with(kind)), settings(kind, withUnits));
+  }
+
+  /** 3.175 mm is 1/8 in exactly; what is typed as one is set as the other. */
+  @Test
+  void inchesTyped_setTheSameAsTheirMillimetres() {
+    var inches =
+        CutsTyped.with(
+            "dado",
+            "unit",
+            "in",
+            "entering-thinnest",
+            "45/64",
+            "entering-thickest",
+            "45/64",
+            "depth",
+            "1/4",
+            "distance",
+            "3 3/4",
+            "thinnest",
+            "3/4",
+            "thickest",
+            "3/4",
+            "along",
+            "16",
+            "across",
+            "24");
+    var millimetres =
+        CutsTyped.with(
+            "dado",
+            "entering-thinnest",
+            "17.859375",
+            "entering-thickest",
+            "17.859375",
+            "depth",
+            "6.35",
+            "distance",
+            "95.25",
+            "thinnest",
+            "19.05",
+            "thickest",
+            "19.05",
+            "along",
+            "406.4",
+            "across",
+            "609.6");
+    assertEquals(settings("dado", millimetres), settings("dado", inches));
+  }
+}

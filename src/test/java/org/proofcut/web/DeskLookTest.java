@@ -20,6 +20,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.proofcut.bench.JobDesk;
 import org.proofcut.bench.ShopFloor;
 import org.proofcut.bench.WorkBench;
+import org.proofcut.core.intake.CutsTyped;
 import org.proofcut.core.intake.Demo;
 import org.proofcut.core.intake.ShopForms;
 import org.proofcut.logbook.JobRecord;
@@ -62,6 +63,15 @@ class DeskLookTest {
     pages.put("job-new", "jobs/new");
     pages.put("job-discard", "jobs/" + demo() + "/discard");
     pages.put("demo-discard", "demo/discard");
+    pages.put("setups", "setups");
+    pages.put("setup-dado-empty", "setups/dado");
+    CutsTyped.byKind()
+        .forEach(
+            (kind, typed) ->
+                pages.put("setup-" + kind, "setups/" + kind + "?" + Rubbish.query(typed)));
+    pages.put(
+        "setup-dado-stopped",
+        "setups/dado?" + Rubbish.query(CutsTyped.with("dado", "depth", "13", "machine", "none")));
     pages.put("not-there", "no/such/page");
     return pages;
   }
@@ -127,6 +137,22 @@ class DeskLookTest {
       PlaywrightAssertions.assertThat(page.locator("#width-echo")).hasText("= 620 in");
       PlaywrightAssertions.assertThat(page.locator("#answer"))
           .containsText("A number without a unit is now in inches.");
+    }
+  }
+
+  @Test
+  void type_aSetUp_answersAtOnceAndStandsInTheAddress() {
+    try (var tablet = Tablet.of(Size.LANDSCAPE, Script.ON)) {
+      var page =
+          tablet.open(home + "setups/dado?" + Rubbish.query(CutsTyped.with("dado", "depth", "")));
+      PlaywrightAssertions.assertThat(page.locator("#answer")).containsText("1 field still empty");
+      page.fill("#depth", "1/4 in");
+      PlaywrightAssertions.assertThat(page.locator("#answer")).containsText("Height 6.4 mm");
+      PlaywrightAssertions.assertThat(page.locator("#depth-echo")).hasText("= 6.35 mm");
+      assertEquals("depth", page.evaluate("document.activeElement.id"));
+      page.reload();
+      assertEquals("1/4 in", page.inputValue("#depth"));
+      assertEquals(List.of(), Tablet.violations(page));
     }
   }
 

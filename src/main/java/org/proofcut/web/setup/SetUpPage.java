@@ -12,6 +12,7 @@ import org.proofcut.core.operation.PartCut;
 import org.proofcut.core.plan.SinglePlan;
 import org.proofcut.core.setup.Measure;
 import org.proofcut.web.part.Asked;
+import org.proofcut.web.reading.GearReads;
 import org.proofcut.web.reading.SheetReads;
 import org.proofcut.web.reading.Shows;
 
@@ -21,6 +22,7 @@ import org.proofcut.web.reading.Shows;
  * @param missing fields that nothing was entered in; not wrong yet
  * @param mend what is wrong with what was entered, or why the shop can't make the cut
  * @param reads the sheet; null while there is none
+ * @param gear what to put on and take off first
  * @param lies how the piece lies at the machine
  * @param measures what is measured on the proof cut, and what proves it
  */
@@ -32,6 +34,7 @@ record SetUpPage(
     List<Asked> missing,
     List<Problem> mend,
     SheetReads reads,
+    List<GearReads> gear,
     List<String> lies,
     List<Proof> measures) {
 
@@ -74,6 +77,7 @@ record SetUpPage(
             .toList(),
         draft.allProblems().stream().filter(problem -> !isEmpty(problem, draft)).toList(),
         plan.map(one -> SheetReads.of(one.sheet(), setup, wording, shows)).orElse(null),
+        plan.map(one -> GearReads.of(one.sheet(), wording)).orElse(List.of()),
         plan.map(SetUpPage::lies).orElse(List.of()),
         setup.stream()
             .flatMap(one -> one.measures().stream())

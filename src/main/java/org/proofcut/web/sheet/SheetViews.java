@@ -3,7 +3,6 @@ package org.proofcut.web.sheet;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -13,7 +12,6 @@ import org.proofcut.content.Content;
 import org.proofcut.core.casework.CaseFigure;
 import org.proofcut.core.checklist.Item;
 import org.proofcut.core.drawing.CaseElevation;
-import org.proofcut.core.drawing.Sign;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.fit.FitLimits;
 import org.proofcut.core.measure.display.Scale;
@@ -21,10 +19,10 @@ import org.proofcut.core.operation.PartCut;
 import org.proofcut.core.plan.OperationSheet;
 import org.proofcut.core.run.SheetProgress;
 import org.proofcut.core.run.Stage;
-import org.proofcut.core.safety.Check.Pause;
 import org.proofcut.core.setup.Setup;
 import org.proofcut.web.part.Carried;
 import org.proofcut.web.part.WorkingLine;
+import org.proofcut.web.reading.GearReads;
 import org.proofcut.web.reading.SheetReads;
 import org.proofcut.web.reading.SheetReads.Drawn;
 import org.proofcut.web.reading.SheetReads.Figure;
@@ -162,30 +160,19 @@ final class SheetViews {
 
   private List<GearView> gear() {
     boolean asked = progress.stage() == Stage.BEFORE_POWER && isOpen();
-    return sheet.checklist().at(Pause.BEFORE_POWER).stream()
-        .filter(Item.Gear.class::isInstance)
-        .map(Item.Gear.class::cast)
-        .map(gear -> gear(gear, asked))
-        .toList();
+    return GearReads.of(sheet, content.wording()).stream().map(gear -> gear(gear, asked)).toList();
   }
 
-  private GearView gear(Item.Gear gear, boolean asked) {
-    var name =
-        gear.on()
-            ? capital(gear.name())
-            : capital(content.wording().gear().get(gear.kind()).name()) + " off";
-    var place =
-        gear.on() && !gear.atHand()
-            ? "none in the shop"
-            : gear.place().isEmpty() && gear.on() ? "no place entered" : gear.place();
+  private GearView gear(GearReads reads, boolean asked) {
+    var gear = reads.item();
     var answer = progress.answers().get(gear.id());
     return new GearView(
-        sign(gear),
-        name,
-        place,
-        gear.ask(),
+        reads.sign(),
+        reads.name(),
+        reads.place(),
+        reads.ask(),
         answer,
-        gear.on() ? null : Boolean.TRUE,
+        reads.forbidden(),
         changedSince(gear),
         asked && answer == null ? action() : null,
         carries(
@@ -207,15 +194,6 @@ final class SheetViews {
                     .findFirst()
                     .map(one -> "changed since sheet " + before.number()))
         .orElse(null);
-  }
-
-  private Sign sign(Item.Gear gear) {
-    var kind = content.wording().gear().get(gear.kind());
-    var number = gear.on() ? kind.sign() : kind.offSign().orElse("");
-    return Arrays.stream(Sign.values())
-        .filter(sign -> !number.isEmpty() && sign.see().equals(number))
-        .findFirst()
-        .orElse(gear.on() ? Sign.MUST : Sign.NO_REACHING_IN);
   }
 
   // ---- parts ---------------------------------------------------------------------------------

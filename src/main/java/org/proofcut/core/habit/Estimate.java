@@ -44,7 +44,8 @@ public record Estimate(int proofs, Length mean, Optional<Scatter> scatter) {
           "1.3.5.2, confidence limits for the mean");
 
   private static final BigDecimal UPPER = new BigDecimal("0.975");
-  private static final Length STEP = Length.ofMicrometres(1);
+  /** Lengths worked out here are kept to this. */
+  static final Length STEP = Length.ofMicrometres(1);
   private static final MathContext DIGITS = MathContext.DECIMAL128;
 
   /** The estimate from at least one value; their order does not matter. */
@@ -57,18 +58,19 @@ public record Estimate(int proofs, Length mean, Optional<Scatter> scatter) {
     var variance = variance(values);
     var quantile = t.quantile(UPPER, n - 1);
     var count = BigDecimal.valueOf(n);
-    var one = root(variance);
-    var ofMean = quantile.multiply(root(variance.divide(count, DIGITS)));
-    var ofNext =
-        quantile.multiply(root(variance.add(variance.divide(count, DIGITS))));
+    var ofMean = variance.divide(count, DIGITS);
     return new Estimate(
         n,
         mean,
         Optional.of(
             new Scatter(
-                onStep(one, RoundingMode.HALF_UP),
-                Band.around(mean, onStep(ofMean, RoundingMode.UP)),
-                Band.around(mean, onStep(ofNext, RoundingMode.UP)))));
+                onStep(root(variance), RoundingMode.HALF_UP),
+                around(mean, quantile.multiply(root(ofMean))),
+                around(mean, quantile.multiply(root(variance.add(ofMean)))))));
+  }
+
+  private static Band around(Length mean, BigDecimal picometres) {
+    return Band.around(mean, onStep(picometres, RoundingMode.UP));
   }
 
   /** In square picometres: (n · Σx² − (Σx)²) ÷ (n · (n − 1)), whole numbers until the division. */
@@ -85,11 +87,12 @@ public record Estimate(int proofs, Length mean, Optional<Scatter> scatter) {
     return new BigDecimal(over).divide(BigDecimal.valueOf(n * (n - 1)), DIGITS);
   }
 
-  private static BigDecimal root(BigDecimal number) {
-    return number.sqrt(DIGITS);
+  /** To the picometre downward, a millionth of the step that it is rounded to. */
+  private static BigDecimal root(BigDecimal squarePicometres) {
+    return new BigDecimal(squarePicometres.toBigInteger().sqrt());
   }
 
-  private static Length onStep(BigDecimal picometres, RoundingMode mode) {
+  static Length onStep(BigDecimal picometres, RoundingMode mode) {
     var steps = picometres.divide(BigDecimal.valueOf(STEP.picometres()), DIGITS).setScale(0, mode);
     return STEP.times(steps.longValueExact());
   }

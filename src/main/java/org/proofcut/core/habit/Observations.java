@@ -49,8 +49,6 @@ import org.proofcut.core.shop.HandRouter;
  */
 public final class Observations {
 
-  /** A mean of caliper readings is kept to 0.001 mm, finer than any of them. */
-  private static final Length STEP = Length.ofMicrometres(1);
 
   private final String proof;
   private final Setup setup;
@@ -191,7 +189,7 @@ public final class Observations {
   }
 
   private static Length mean(List<Length> readings) {
-    return Length.mean(readings, STEP, Rounding.NEAREST);
+    return Length.mean(readings, Estimate.STEP, Rounding.NEAREST);
   }
 
   private static boolean isEven(List<Length> readings, Measure measure) {

@@ -27,7 +27,7 @@ public sealed interface Trait {
     FENCE_TO_FARTHEST_EDGE("fence, to the farthest cutting edge"),
     STOP("stop"),
     TRACK("track"),
-    HEIGHT("height"),
+    HEIGHT("height scale"),
     DEPTH("depth stop");
 
     private final String words;

@@ -3,7 +3,6 @@ package org.proofcut.core.habit;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.MathContext;
-import java.math.RoundingMode;
 import java.util.Collection;
 import java.util.Optional;
 import org.proofcut.core.evidence.Citation;
@@ -44,9 +43,11 @@ public record Estimate(int proofs, Length mean, Optional<Scatter> scatter) {
           "1.3.5.2, confidence limits for the mean");
 
   private static final BigDecimal UPPER = new BigDecimal("0.975");
+
   /** Lengths worked out here are kept to this. */
   static final Length STEP = Length.ofMicrometres(1);
-  private static final MathContext DIGITS = MathContext.DECIMAL128;
+
+  private static final MathContext DIGITS = MathContext.DECIMAL64;
 
   /** The estimate from at least one value; their order does not matter. */
   public static Estimate of(Collection<Length> values, StudentT t) {
@@ -64,13 +65,13 @@ public record Estimate(int proofs, Length mean, Optional<Scatter> scatter) {
         mean,
         Optional.of(
             new Scatter(
-                onStep(root(variance), RoundingMode.HALF_UP),
+                onStep(root(variance), Rounding.NEAREST),
                 around(mean, quantile.multiply(root(ofMean))),
                 around(mean, quantile.multiply(root(variance.add(ofMean)))))));
   }
 
   private static Band around(Length mean, BigDecimal picometres) {
-    return Band.around(mean, onStep(picometres, RoundingMode.UP));
+    return Band.around(mean, onStep(picometres, Rounding.UP));
   }
 
   /** In square picometres: (n · Σx² − (Σx)²) ÷ (n · (n − 1)), whole numbers until the division. */
@@ -92,8 +93,7 @@ public record Estimate(int proofs, Length mean, Optional<Scatter> scatter) {
     return new BigDecimal(squarePicometres.toBigInteger().sqrt());
   }
 
-  static Length onStep(BigDecimal picometres, RoundingMode mode) {
-    var steps = picometres.divide(BigDecimal.valueOf(STEP.picometres()), DIGITS).setScale(0, mode);
-    return STEP.times(steps.longValueExact());
+  static Length onStep(BigDecimal picometres, Rounding rounding) {
+    return new Length(picometres.longValue()).roundedTo(STEP, rounding);
   }
 }

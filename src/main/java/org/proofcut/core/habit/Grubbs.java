@@ -13,14 +13,11 @@ import org.proofcut.core.measure.Length;
  *
  * <pre>{@code (N − 1) ÷ √N · √(t² ÷ (N − 2 + t²))}</pre>
  *
- * where t at N − 2 degrees of freedom leaves α ÷ (2N) beyond it. Source: NIST/SEMATECH e-Handbook of
- * Statistical Methods, section 1.3.5.17 (formula found in secondary copies; section number from
+ * where t at N − 2 degrees of freedom leaves α ÷ (2N) beyond it. Source: NIST/SEMATECH e-Handbook
+ * of Statistical Methods, section 1.3.5.17 (formula found in secondary copies; section number from
  * memory). One-sided, α ÷ N stands in place of α ÷ (2N): the two-sided test at twice the α.
  */
 final class Grubbs {
-
-  /** With fewer there is nothing to judge by: of two, each is as far from the mean. */
-  static final int FEWEST = 3;
 
   private static final MathContext DIGITS = MathContext.DECIMAL64;
 

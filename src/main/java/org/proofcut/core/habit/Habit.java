@@ -2,7 +2,6 @@ package org.proofcut.core.habit;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import org.proofcut.core.evidence.Citation;
@@ -22,9 +21,9 @@ import org.proofcut.core.measure.display.Scale;
  * <pre>{@code 1 − c² ÷ m²}, or nothing where that is negative</pre>
  *
  * What is known of s from n proofs alone is poor, and from one nothing. So it is taken as if one
- * more had come in with the usual scatter u: {@code s² = (u² + (n − 1) · s²) ÷ n}. One proof far off
- * the mark is then used almost whole; one that lies within the usual scatter is not used at all. Our
- * choice among several, by what they did for simulated shops: docs/learning.md.
+ * more had come in with the usual scatter u: {@code s² = (u² + (n − 1) · s²) ÷ n}. One proof far
+ * off the mark is then used almost whole; one that lies within the usual scatter is not used at
+ * all. Our choice among several, by what they did for simulated shops: docs/learning.md.
  *
  * @param learned the observations that count, in order
  * @param open those that the maker has to be asked about
@@ -131,7 +130,7 @@ public record Habit(
         .with("scatter", scatter)
         .with("n", Worked.given("number of proofs", known.proofs(), Citation.MEASURED))
         .from(BY_SIMULATION)
-        .is(Estimate.onStep(variance.sqrt(DIGITS), RoundingMode.UP));
+        .is(Estimate.onStep(variance.sqrt(DIGITS), Rounding.UP));
   }
 
   /** {@code m − c² ÷ m}, to 0.001 mm; nothing where m is within c. */
@@ -142,7 +141,7 @@ public record Habit(
     var kept =
         BigDecimal.valueOf(off.picometres())
             .subtract(squared(chance).divide(BigDecimal.valueOf(off.picometres()), DIGITS));
-    return Estimate.onStep(kept, RoundingMode.HALF_UP);
+    return Estimate.onStep(kept, Rounding.NEAREST);
   }
 
   private static BigDecimal squared(Length length) {

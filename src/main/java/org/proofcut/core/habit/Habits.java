@@ -50,8 +50,7 @@ public final class Habits {
                     .put(one.proof(), one));
     var habits = new LinkedHashMap<Trait, Habit>();
     byTrait.forEach(
-        (trait, byProof) ->
-            habits.put(trait, habit(trait, byProof.values(), inOrder, limits, t)));
+        (trait, byProof) -> habits.put(trait, habit(trait, byProof.values(), inOrder, limits, t)));
     return new Habits(habits);
   }
 
@@ -120,6 +119,7 @@ public final class Habits {
                 ruling instanceof SetAside aside && aside.trait().equals(trait)
                     || ruling instanceof TakenUp up && up.trait().equals(trait))
         .reduce((earlier, later) -> later)
-        .flatMap(ruling -> ruling instanceof SetAside aside ? Optional.of(aside) : Optional.empty());
+        .flatMap(
+            ruling -> ruling instanceof SetAside aside ? Optional.of(aside) : Optional.empty());
   }
 }

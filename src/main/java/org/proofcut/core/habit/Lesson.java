@@ -37,8 +37,8 @@ public sealed interface Lesson {
           + found
           + ", "
           + before
-          + ". Was it this cut alone, a chip or a wrong reading? Then leave it out. Was something"
-          + " changed for good? Then start afresh.";
+          + ". If a chip or a wrong reading made the difference, leave out the one that was wrong;"
+          + " if something was changed for good, start afresh; if nothing explains it, keep it.";
     }
   }
 
@@ -46,42 +46,46 @@ public sealed interface Lesson {
     return count == 1 ? "1 proof" : count + " proofs";
   }
 
+  /** Within so many times the usual scatter of what is expected, nothing is asked. */
+  int UNREMARKABLE = 2;
+
+  /** Beyond so many times the usual scatter of one or two earlier ones, it is asked about. */
+  int FAR_FROM_FEW = 5;
+
   /**
-   * Judges a new observation. Within twice the usual scatter of what is expected it is learned:
+   * Judges a new observation. Nothing is asked within twice the usual scatter of what is expected:
    * where a few agree to the last hundredth, Grubbs' test would take the next hundredth for an
-   * outlier. Beyond the limit it is asked about however few there are; between the two, by Grubbs'
-   * test as soon as there are three with it.
+   * outlier. Beyond the limit it is asked about however many there are. Between the two Grubbs'
+   * test decides once there are three earlier ones; it hardly can before, for the oddest of three
+   * is never more than 1.155 standard deviations from their mean. One or two earlier ones are held
+   * against five times the usual scatter (our choice, like the two).
    *
    * @param earlier what was learned of the same trait before
    */
   static Lesson of(
       Observation observation, List<Observation> earlier, HabitLimits limits, StudentT t) {
-    var trait = observation.trait();
     var before = earlier.stream().map(Observation::value).toList();
     var expected =
         before.isEmpty()
-            ? trait.valueOf(observation.set(), observation.set())
+            ? observation.trait().valueOf(observation.set(), observation.set())
             : Length.mean(before, Estimate.STEP, Rounding.NEAREST);
     var off = observation.value().minus(expected).abs();
-    boolean ask;
-    if (off.isAtMost(limits.usualScatter(trait).value().times(2))) {
-      ask = false;
-    } else if (off.isGreaterThan(limits.far(trait))) {
-      ask = true;
-    } else {
-      ask = isOdd(observation.value(), before, limits, t);
+    var usual = limits.usualScatter(observation.trait()).value();
+    if (off.isAtMost(usual.times(UNREMARKABLE))) {
+      return new Learned(observation);
     }
-    return ask
-        ? new AskFirst(observation, expected, before.size())
-        : new Learned(observation);
+    boolean ask =
+        off.isGreaterThan(limits.far(observation.trait()))
+            || switch (before.size()) {
+              case 0 -> false;
+              case 1, 2 -> off.isGreaterThan(usual.times(FAR_FROM_FEW));
+              default -> isOdd(observation.value(), before, limits, t);
+            };
+    return ask ? new AskFirst(observation, expected, before.size()) : new Learned(observation);
   }
 
-  private static boolean isOdd(
-      Length value, List<Length> before, HabitLimits limits, StudentT t) {
+  private static boolean isOdd(Length value, List<Length> before, HabitLimits limits, StudentT t) {
     var all = Stream.concat(before.stream(), Stream.of(value)).toList();
-    if (all.size() < Grubbs.FEWEST) {
-      return false;
-    }
     var alpha =
         BigDecimal.ONE.divide(
             BigDecimal.valueOf(limits.oddOneIn().value()), 6, RoundingMode.HALF_UP);

@@ -49,7 +49,6 @@ import org.proofcut.core.shop.HandRouter;
  */
 public final class Observations {
 
-
   private final String proof;
   private final Setup setup;
   private final Instant at;
@@ -132,8 +131,7 @@ public final class Observations {
       }
     } else {
       distance.ifPresent(
-          near ->
-              scale(Setting.Role.FENCE, Trait.Datum.FENCE_TO_NEAREST_EDGE, near.plus(strip)));
+          near -> scale(Setting.Role.FENCE, Trait.Datum.FENCE_TO_NEAREST_EDGE, near.plus(strip)));
     }
   }
 
@@ -143,8 +141,7 @@ public final class Observations {
       var straightedge = set(Setting.Role.STRAIGHTEDGE).orElseThrow();
       width.ifPresent(far -> baseToEdge(router, straightedge.minus(far)));
     } else {
-      width.ifPresent(
-          far -> scale(Setting.Role.FENCE, Trait.Datum.FENCE_TO_FARTHEST_EDGE, far));
+      width.ifPresent(far -> scale(Setting.Role.FENCE, Trait.Datum.FENCE_TO_FARTHEST_EDGE, far));
     }
   }
 

@@ -5,9 +5,9 @@ import org.proofcut.core.measure.Length;
 /**
  * One thing that proof cuts can tell of a machine or a cutter.
  *
- * <p>What a machine is set to is kept by machine <em>and</em> cutter: a scale that was zeroed on one
- * cutter's edge is off by another amount with a cutter of another size, and a cutter that runs out
- * cuts on both sides of the edge that the fence was measured to.
+ * <p>What a machine is set to is kept by machine <em>and</em> cutter: a scale that was zeroed on
+ * one cutter's edge is off by another amount with a cutter of another size, and a cutter that runs
+ * out cuts on both sides of the edge that the fence was measured to.
  */
 public sealed interface Trait {
 

@@ -8,7 +8,8 @@
     step = 85,
     question = "What do machine and cutter really do?",
     gives = "Observations from a proof; Habits: estimate, interval, Advice for the next set-up",
-    notHere = "whether a proof is good (proof), where observations are kept, quantiles (statistics)",
+    notHere =
+        "whether a proof is good (proof), where observations are kept, quantiles (statistics)",
     mayImport = {
       "core.measure",
       "core.measure.display",

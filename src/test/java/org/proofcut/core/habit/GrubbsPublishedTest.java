@@ -12,11 +12,11 @@ import org.proofcut.core.measure.Length;
 import org.proofcut.statistics.CommonsStudentT;
 
 /**
- * The worked example of the NIST/SEMATECH e-Handbook of Statistical Methods, section 1.3.5.17: eight
- * readings of a mass spectrometer, here as millimetres. Data, G and the critical value of 2.032
- * found in secondary copies; that 2.032 is the one-sided figure, and 2.1266 the two-sided one for
- * the same eight readings, follows from the formula and was found so in two of them. The section
- * number is from memory.
+ * The worked example of the NIST/SEMATECH e-Handbook of Statistical Methods, section 1.3.5.17:
+ * eight readings of a mass spectrometer, here as millimetres. Data, G and the critical value of
+ * 2.032 found in secondary copies; that 2.032 is the one-sided figure, and 2.1266 the two-sided one
+ * for the same eight readings, follows from the formula and was found so in two of them. The
+ * section number is from memory.
  */
 class GrubbsPublishedTest {
 

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -36,6 +37,9 @@ class LearningTest {
   private static final String END = "<!-- learning: end -->\n";
 
   private static final int SHOPS = 2_000;
+  private static final int SHOPS_FOR_EACH_WAY = 500;
+  private static final List<Integer> SHOWN = List.of(0, 1, 3, 10);
+  private static final int LAST = 10;
 
   private static final List<Kind> KINDS =
       List.of(
@@ -84,14 +88,26 @@ class LearningTest {
 
   /** What became of the shops of one kind. */
   private static final class Tally {
-    final int[] goodAfter = new int[11];
+    final int shops;
+    final int[] goodAfter = new int[LAST + 1];
     int sound;
     int soundAsked;
     int bungled;
     int bungledAsked;
 
+    Tally(int shops) {
+      this.shops = shops;
+    }
+
+    void count(boolean isBungled, boolean isAsked) {
+      bungled += isBungled ? 1 : 0;
+      sound += isBungled ? 0 : 1;
+      bungledAsked += isBungled && isAsked ? 1 : 0;
+      soundAsked += !isBungled && isAsked ? 1 : 0;
+    }
+
     String good(int after) {
-      return percent(goodAfter[after], SHOPS);
+      return percent(goodAfter[after], shops);
     }
   }
 
@@ -124,7 +140,7 @@ class LearningTest {
             | --- | --- | --- | --- | --- |
             """);
     for (var kind : KINDS) {
-      var ours = tally(kind, Way.OURS);
+      var ours = tally(kind, Way.OURS, SHOPS);
       table.append(
           "| %s | %s | %s | %s | %s | %s | %s | %s | %s | %s |\n"
               .formatted(
@@ -138,15 +154,15 @@ class LearningTest {
                   ours.good(1),
                   ours.good(3),
                   ours.good(10),
-                  percent(ours.soundAsked, ours.sound),
+                  "%.1f %%".formatted(100.0 * ours.soundAsked / ours.sound),
                   ours.bungled == 0 ? "" : percent(ours.bungledAsked, ours.bungled)));
-      ways(ways, kind.words(), "ours", ours);
-      ways(ways, "", "the mean, always", tally(kind, Way.MEAN_ALWAYS));
+      ways(ways, kind.words(), "ours", tally(kind, Way.OURS, SHOPS_FOR_EACH_WAY));
+      ways(ways, "", "the mean, always", tally(kind, Way.MEAN_ALWAYS, SHOPS_FOR_EACH_WAY));
       ways(
           ways,
           "",
           "the mean, once its interval leaves the mark out",
-          tally(kind, Way.MEAN_ONCE_THE_INTERVAL_LEAVES_THE_MARK));
+          tally(kind, Way.MEAN_ONCE_THE_INTERVAL_LEAVES_THE_MARK, SHOPS_FOR_EACH_WAY));
     }
     return table.append(ways).toString();
   }
@@ -157,41 +173,47 @@ class LearningTest {
             .formatted(shop, way, tally.good(1), tally.good(3), tally.good(10)));
   }
 
-  private static Tally tally(Kind kind, Way way) {
-    var tally = new Tally();
-    for (int number = 0; number < SHOPS; number++) {
+  private static Tally tally(Kind kind, Way way, int shops) {
+    var tally = new Tally(shops);
+    for (int number = 0; number < shops; number++) {
       follow(new SimulatedShop(kind, 1_000_003L * number + 17), way, tally);
     }
     return tally;
   }
 
-  /** Eleven set-ups of one shop, each reckoning with what those before have taught. */
+  /**
+   * Eleven set-ups of one shop. Each is set with what those before had taught when it was last
+   * looked at, and is judged when it is one of those that the tables show.
+   */
   private static void follow(SimulatedShop shop, Way way, Tally tally) {
     var observations = new ArrayList<Observation>();
     var rulings = new ArrayList<Ruling>();
-    for (int before = 0; before <= 10; before++) {
-      var habits = Habits.of(observations, rulings, HabitsForTests.LIMITS, HabitsForTests.T);
-      var setup = corrected(shop.next(cutWidth(habits, way)), habits, way);
+    var learned = new HashMap<Trait, List<Observation>>();
+    var reckoned = Reckoned.with(learn(observations, rulings), way);
+    for (int before = 0; before <= LAST; before++) {
+      boolean shown = SHOWN.contains(before);
+      if (shown) {
+        reckoned = Reckoned.with(learn(observations, rulings), way);
+      }
+      var setup = reckoned.corrected(shop.next(reckoned.cutWidth()));
       var cut = shop.proof(setup);
       var found = new EnumMap<Dimension, List<Length>>(Dimension.class);
       setup.measures().forEach(measure -> found.put(measure.dimension(), cut.found(measure)));
-      var verdicts = Proof.judge(setup, measure -> found.get(measure.dimension()));
-      if (verdicts.stream().allMatch(Verdict::isProven)) {
+      if (shown && isGood(setup, found)) {
         tally.goodAfter[before]++;
       }
       var proof = "proof " + before;
       var at = HabitsForTests.day(before);
-      for (var one :
-          Observations.of(proof, setup, measure -> found.get(measure.dimension()), at)) {
+      for (var one : Observations.of(proof, setup, it -> found.get(it.dimension()), at)) {
         observations.add(one);
-        var lesson =
-            Lesson.of(one, habits.of(one.trait()).learned(), HabitsForTests.LIMITS, HabitsForTests.T);
+        var earlier = learned.computeIfAbsent(one.trait(), trait -> new ArrayList<>());
+        var lesson = Lesson.of(one, earlier, HabitsForTests.LIMITS, HabitsForTests.T);
         boolean bungled = cut.isBungled(isGuide(one.trait()));
         boolean asked = lesson instanceof Lesson.AskFirst;
-        tally.bungled += bungled ? 1 : 0;
-        tally.sound += bungled ? 0 : 1;
-        tally.bungledAsked += bungled && asked ? 1 : 0;
-        tally.soundAsked += !bungled && asked ? 1 : 0;
+        tally.count(bungled, asked);
+        if (!asked || !bungled) {
+          earlier.add(one);
+        }
         if (asked) {
           rulings.add(
               bungled
@@ -200,6 +222,18 @@ class LearningTest {
         }
       }
     }
+    // The tally above went its own way, one lesson after another.
+    var inOneGo = learn(observations, rulings);
+    learned.forEach((trait, those) -> assertEquals(those, inOneGo.of(trait).learned()));
+  }
+
+  private static Habits learn(List<Observation> observations, List<Ruling> rulings) {
+    return Habits.of(observations, rulings, HabitsForTests.LIMITS, HabitsForTests.T);
+  }
+
+  private static boolean isGood(Setup setup, Map<Dimension, List<Length>> found) {
+    return Proof.judge(setup, measure -> found.get(measure.dimension())).stream()
+        .allMatch(Verdict::isProven);
   }
 
   private static boolean isGuide(Trait trait) {
@@ -207,26 +241,36 @@ class LearningTest {
         && scale.datum() == Trait.Datum.FENCE_TO_NEAREST_EDGE;
   }
 
-  private static Length cutWidth(Habits habits, Way way) {
-    var mark = ShopsForTests.SIXTEEN.diameter();
-    var cutter = new Trait.CutWidth(ShopsForTests.SIXTEEN.id());
-    return mark.plus(way.use(habits.of(cutter), mark));
-  }
+  /** What a set-up reckons with: the cutter's width, and what each scale comes out beyond it. */
+  private record Reckoned(Length cutWidth, Map<Trait.Datum, Length> beyond) {
 
-  /** Every scale of the set-up set with its correction, on its own steps. */
-  private static Setup corrected(Setup setup, Habits habits, Way way) {
-    var moved = setup;
-    for (var role : Map.of(
-            Setting.Role.FENCE, Trait.Datum.FENCE_TO_NEAREST_EDGE,
-            Setting.Role.HEIGHT, Trait.Datum.HEIGHT)
-        .entrySet()) {
-      var trait =
-          new Trait.ScaleOffset(setup.machine().id(), setup.cutter().id(), role.getValue());
-      var by = way.use(habits.of(trait), Length.ZERO).negated();
-      var step = setup.setting(role.getKey()).orElseThrow().step();
-      moved = moved.movedBy(role.getKey(), by.roundedTo(step, Rounding.NEAREST));
+    static Reckoned with(Habits habits, Way way) {
+      var beyond = new EnumMap<Trait.Datum, Length>(Trait.Datum.class);
+      var mark = ShopsForTests.SIXTEEN.diameter();
+      var width = mark;
+      for (var habit : habits.all()) {
+        if (habit.trait() instanceof Trait.ScaleOffset scale) {
+          beyond.put(scale.datum(), way.use(habit, Length.ZERO));
+        } else {
+          width = mark.plus(way.use(habit, mark));
+        }
+      }
+      return new Reckoned(width, beyond);
     }
-    return moved;
+
+    /** Every scale set with its correction, on its own steps. */
+    Setup corrected(Setup setup) {
+      return moved(
+          moved(setup, Setting.Role.FENCE, Trait.Datum.FENCE_TO_NEAREST_EDGE),
+          Setting.Role.HEIGHT,
+          Trait.Datum.HEIGHT);
+    }
+
+    private Setup moved(Setup setup, Setting.Role role, Trait.Datum datum) {
+      var by = beyond.getOrDefault(datum, Length.ZERO).negated();
+      var step = setup.setting(role).orElseThrow().step();
+      return setup.movedBy(role, by.roundedTo(step, Rounding.NEAREST));
+    }
   }
 
   private static String percent(int of, int all) {

@@ -2,6 +2,7 @@ package org.proofcut.core.habit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.stream.Stream;
 import org.proofcut.core.casework.CasesForTests;
@@ -98,7 +99,8 @@ final class SimulatedShop {
             MARKED.edges(),
             MARKED.shank(),
             MARKED.markedTopSpeed());
-    var answer = RouterTableSetup.slot(asked, ShopsForTests.TABLE, cutter, ShopsForTests.CONDITIONS);
+    var answer =
+        RouterTableSetup.slot(asked, ShopsForTests.TABLE, cutter, ShopsForTests.CONDITIONS);
     // Now and then a sheet varies so much that no strip can be cut fine enough: another job, then.
     return answer instanceof Setup setup ? setup : slot(cutWidth);
   }
@@ -111,8 +113,7 @@ final class SimulatedShop {
             true,
             new Work(at(900), at(700), at(18)));
     return (Setup)
-        SawSetup.table(
-            asked, ShopsForTests.SAW, ShopsForTests.RIP_BLADE, ShopsForTests.CONDITIONS);
+        SawSetup.table(asked, ShopsForTests.SAW, ShopsForTests.RIP_BLADE, ShopsForTests.CONDITIONS);
   }
 
   /** A proof cut as it stands on the sheet, and what the caliper finds on it. */
@@ -123,9 +124,20 @@ final class SimulatedShop {
     private final double height = normal(heightOff, kind.scatter);
     private final double strip = normal(0, STRIP);
     private final Setup setup;
+    private final Optional<CutSimulation> wood;
 
     private ProofCut(Setup setup) {
       this.setup = setup;
+      this.wood = kind.saw ? Optional.empty() : Optional.of(routed());
+    }
+
+    private CutSimulation routed() {
+      var truth =
+          new CutSimulation.Truth(
+              Length.ofMicrometres(Math.round(1000 * (16 + cutterOff + strip))),
+              Length.ofMicrometres(Math.round(1000 * fence)),
+              Length.ofMicrometres(Math.round(1000 * height)));
+      return CutSimulation.cut(setup, CasesForTests.mm(900), truth).wood();
     }
 
     List<Length> found(Measure measure) {
@@ -143,22 +155,12 @@ final class SimulatedShop {
     }
 
     private double really(Measure measure) {
-      if (kind.saw) {
-        return millimetres(setup.settings().get(0).set().value()) + fence;
-      }
-      var truth =
-          new CutSimulation.Truth(
-              Length.ofMicrometres(Math.round(1000 * (16 + cutterOff + strip))),
-              Length.ofMicrometres(Math.round(1000 * fence)),
-              Length.ofMicrometres(Math.round(1000 * height)));
-      var wood = CutSimulation.cut(setup, CasesForTests.mm(900), truth).wood();
-      return millimetres(
-          switch (measure.dimension()) {
-            case WIDTH -> wood.width();
-            case DEPTH -> wood.deepest();
-            case DISTANCE -> wood.nearWall();
-            case SIZE -> throw new AssertionError("a slot has no size");
-          });
+      return switch (measure.dimension()) {
+        case WIDTH -> millimetres(wood.orElseThrow().width());
+        case DEPTH -> millimetres(wood.orElseThrow().deepest());
+        case DISTANCE -> millimetres(wood.orElseThrow().nearWall());
+        case SIZE -> millimetres(setup.settings().get(0).set().value()) + fence;
+      };
     }
   }
 

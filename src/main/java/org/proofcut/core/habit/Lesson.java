@@ -49,16 +49,19 @@ public sealed interface Lesson {
   /** Within so many times the usual scatter of what is expected, nothing is asked. */
   int UNREMARKABLE = 2;
 
-  /** Beyond so many times the usual scatter of one or two earlier ones, it is asked about. */
+  /** Beyond so many times the usual scatter from a few earlier ones, it is asked about. */
   int FAR_FROM_FEW = 5;
+
+  /** So many earlier ones are too few for Grubbs' test. */
+  int FEW = 3;
 
   /**
    * Judges a new observation. Nothing is asked within twice the usual scatter of what is expected:
    * where a few agree to the last hundredth, Grubbs' test would take the next hundredth for an
-   * outlier. Beyond the limit it is asked about however many there are. Between the two Grubbs'
-   * test decides once there are three earlier ones; it hardly can before, for the oddest of three
-   * is never more than 1.155 standard deviations from their mean. One or two earlier ones are held
-   * against five times the usual scatter (our choice, like the two).
+   * outlier. Beyond the limit it is asked about however many there are. Between the two Grubbs' test
+   * decides, once there are four earlier ones. With fewer it hardly can: the oddest of four is never
+   * more than 1.500 standard deviations from their mean, and chance alone goes to 1.496 once in a
+   * hundred. So a few are held against five times the usual scatter (our choice, like the two).
    *
    * @param earlier what was learned of the same trait before
    */
@@ -76,11 +79,9 @@ public sealed interface Lesson {
     }
     boolean ask =
         off.isGreaterThan(limits.far(observation.trait()))
-            || switch (before.size()) {
-              case 0 -> false;
-              case 1, 2 -> off.isGreaterThan(usual.times(FAR_FROM_FEW));
-              default -> isOdd(observation.value(), before, limits, t);
-            };
+            || (before.size() > FEW
+                ? isOdd(observation.value(), before, limits, t)
+                : !before.isEmpty() && off.isGreaterThan(usual.times(FAR_FROM_FEW)));
     return ask ? new AskFirst(observation, expected, before.size()) : new Learned(observation);
   }
 

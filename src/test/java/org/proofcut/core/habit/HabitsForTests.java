@@ -3,9 +3,9 @@ package org.proofcut.core.habit;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 import org.proofcut.core.evidence.Citation;
 import org.proofcut.core.evidence.Worked;
@@ -63,7 +63,7 @@ final class HabitsForTests {
 
   private static StudentT remembering(StudentT t) {
     record Asked(BigDecimal probability, int degreesOfFreedom) {}
-    Map<Asked, BigDecimal> known = new HashMap<>();
+    Map<Asked, BigDecimal> known = new ConcurrentHashMap<>();
     return (probability, degreesOfFreedom) ->
         known.computeIfAbsent(
             new Asked(probability, degreesOfFreedom),

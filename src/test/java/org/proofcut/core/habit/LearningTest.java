@@ -139,38 +139,46 @@ class LearningTest {
             | shop | | after 1 proof | after 3 | after 10 |
             | --- | --- | --- | --- | --- |
             """);
-    for (var kind : KINDS) {
-      var ours = tally(kind, Way.OURS, SHOPS);
-      table.append(
-          "| %s | %s | %s | %s | %s | %s | %s | %s | %s | %s |\n"
-              .formatted(
-                  kind.words(),
-                  kind.saw()
-                      ? ""
-                      : decimals(kind.cutterUnder()) + " ± " + decimals(kind.cutterOff()),
-                  decimals(kind.scaleOff()),
-                  decimals(kind.scatter()),
-                  ours.good(0),
-                  ours.good(1),
-                  ours.good(3),
-                  ours.good(10),
-                  "%.1f %%".formatted(100.0 * ours.soundAsked / ours.sound),
-                  ours.bungled == 0 ? "" : percent(ours.bungledAsked, ours.bungled)));
-      ways(ways, kind.words(), "ours", tally(kind, Way.OURS, SHOPS_FOR_EACH_WAY));
-      ways(ways, "", "the mean, always", tally(kind, Way.MEAN_ALWAYS, SHOPS_FOR_EACH_WAY));
-      ways(
-          ways,
-          "",
-          "the mean, once its interval leaves the mark out",
-          tally(kind, Way.MEAN_ONCE_THE_INTERVAL_LEAVES_THE_MARK, SHOPS_FOR_EACH_WAY));
+    // One kind has nothing to do with another.
+    for (var rows : KINDS.parallelStream().map(LearningTest::rows).toList()) {
+      table.append(rows.figures());
+      ways.append(rows.ways());
     }
     return table.append(ways).toString();
   }
 
-  private static void ways(StringBuilder table, String shop, String way, Tally tally) {
-    table.append(
-        "| %s | %s | %s | %s | %s |\n"
-            .formatted(shop, way, tally.good(1), tally.good(3), tally.good(10)));
+  /** What the tables say of one kind of shop. */
+  private record Rows(String figures, String ways) {}
+
+  private static Rows rows(Kind kind) {
+    var ours = tally(kind, Way.OURS, SHOPS);
+    var figures =
+        String.format(
+            Locale.ROOT,
+            "| %s | %s | %s | %s | %s | %s | %s | %s | %.1f %% | %s |\n",
+                kind.words(),
+                kind.saw() ? "" : decimals(kind.cutterUnder()) + " ± " + decimals(kind.cutterOff()),
+                decimals(kind.scaleOff()),
+                decimals(kind.scatter()),
+                ours.good(0),
+                ours.good(1),
+                ours.good(3),
+                ours.good(10),
+                100.0 * ours.soundAsked / ours.sound,
+                ours.bungled == 0 ? "" : percent(ours.bungledAsked, ours.bungled));
+    var always = tally(kind, Way.MEAN_ALWAYS, SHOPS_FOR_EACH_WAY);
+    var interval =
+        tally(kind, Way.MEAN_ONCE_THE_INTERVAL_LEAVES_THE_MARK, SHOPS_FOR_EACH_WAY);
+    return new Rows(
+        figures,
+        way(kind.words(), "ours", ours)
+            + way("", "the mean, always", always)
+            + way("", "the mean, once its interval leaves the mark out", interval));
+  }
+
+  private static String way(String shop, String way, Tally tally) {
+    return "| %s | %s | %s | %s | %s |\n"
+        .formatted(shop, way, tally.good(1), tally.good(3), tally.good(10));
   }
 
   private static Tally tally(Kind kind, Way way, int shops) {

@@ -58,10 +58,11 @@ public sealed interface Lesson {
   /**
    * Judges a new observation. Nothing is asked within twice the usual scatter of what is expected:
    * where a few agree to the last hundredth, Grubbs' test would take the next hundredth for an
-   * outlier. Beyond the limit it is asked about however many there are. Between the two Grubbs' test
-   * decides, once there are four earlier ones. With fewer it hardly can: the oddest of four is never
-   * more than 1.500 standard deviations from their mean, and chance alone goes to 1.496 once in a
-   * hundred. So a few are held against five times the usual scatter (our choice, like the two).
+   * outlier. Beyond the limit it is asked about however many there are. Between the two Grubbs'
+   * test decides, once there are four earlier ones. With fewer it hardly can: the oddest of four is
+   * never more than 1.500 standard deviations from their mean, and chance alone goes to 1.496 once
+   * in a hundred. So a few are held against five times the usual scatter (our choice, like the
+   * two).
    *
    * @param earlier what was learned of the same trait before
    */

@@ -47,8 +47,7 @@ class HabitPropertiesTest {
   void estimate_doesNotDependOnOrder(@ForAll("offsets") List<Length> offsets, @ForAll long seed) {
     var shuffled = new ArrayList<>(offsets);
     Collections.shuffle(shuffled, new Random(seed));
-    assertEquals(
-        Estimate.of(offsets, HabitsForTests.T), Estimate.of(shuffled, HabitsForTests.T));
+    assertEquals(Estimate.of(offsets, HabitsForTests.T), Estimate.of(shuffled, HabitsForTests.T));
   }
 
   @Property
@@ -123,8 +122,7 @@ class HabitPropertiesTest {
     var observations = observations(offsets);
     var last = observations.get(count);
     var lesson =
-        Lesson.of(
-            last, observations.subList(0, count), HabitsForTests.LIMITS, HabitsForTests.T);
+        Lesson.of(last, observations.subList(0, count), HabitsForTests.LIMITS, HabitsForTests.T);
     assertInstanceOf(Lesson.Learned.class, lesson);
   }
 

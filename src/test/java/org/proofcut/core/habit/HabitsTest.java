@@ -77,7 +77,8 @@ class HabitsTest {
       assertEquals(Length.of("0.3 mm"), ask.expected());
       var why = ask.why(MM);
       assertTrue(
-          why.startsWith("This proof found 2.00 mm, the mean of 6 proofs before was 0.30 mm."), why);
+          why.startsWith("This proof found 2.00 mm, the mean of 6 proofs before was 0.30 mm."),
+          why);
     }
 
     @Test
@@ -142,7 +143,9 @@ class HabitsTest {
     void startedAfresh_forgetsWhatWasBefore_andKeepsWhy() {
       var reset =
           new Ruling.StartedAfresh(
-              new About.Scale("table", Trait.Datum.FENCE_TO_NEAREST_EDGE), "fence set anew", day(4));
+              new About.Scale("table", Trait.Datum.FENCE_TO_NEAREST_EDGE),
+              "fence set anew",
+              day(4));
       var habit = learn(SIX, reset).of(FENCE);
       assertEquals(List.of("p4", "p5"), habit.learned().stream().map(Observation::proof).toList());
       assertEquals(Optional.of(reset), habit.since());
@@ -213,8 +216,7 @@ class HabitsTest {
       var advice = learn(offsets("0.1 mm")).of(FENCE).correction(LIMITS, MM);
       assertFalse(advice.isLearned());
       assertEquals(Length.ZERO, advice.use().value());
-      assertTrue(
-          advice.words().endsWith("That is too near to tell from chance."), advice.words());
+      assertTrue(advice.words().endsWith("That is too near to tell from chance."), advice.words());
       assertTrue(learn(offsets("0.101 mm")).of(FENCE).correction(LIMITS, MM).isLearned());
     }
 
@@ -224,8 +226,7 @@ class HabitsTest {
       var habit = learn(List.of(width(0, "15.9 mm"), width(1, "15.9 mm"))).of(WIDTH);
       var advice = habit.size(MARK, LIMITS, MM);
       assertEquals(Length.of("15.901 mm"), advice.use().value());
-      assertEquals(
-          "Your cutter has cut 15.90 mm wide: 2 proofs, ±0.01 mm.", advice.words());
+      assertEquals("Your cutter has cut 15.90 mm wide: 2 proofs, ±0.01 mm.", advice.words());
     }
 
     @Test
@@ -244,8 +245,7 @@ class HabitsTest {
     @Test
     void askedTheWrongWay_isAFaultOfTheProgram() {
       var habits = learn(List.of(offset(0, "0.3 mm"), width(0, "15.9 mm")));
-      assertThrows(
-          IllegalStateException.class, () -> habits.of(WIDTH).correction(LIMITS, MM));
+      assertThrows(IllegalStateException.class, () -> habits.of(WIDTH).correction(LIMITS, MM));
       assertThrows(IllegalStateException.class, () -> habits.of(FENCE).size(MARK, LIMITS, MM));
     }
   }

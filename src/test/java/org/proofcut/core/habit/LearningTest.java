@@ -156,19 +156,18 @@ class LearningTest {
         String.format(
             Locale.ROOT,
             "| %s | %s | %s | %s | %s | %s | %s | %s | %.1f %% | %s |\n",
-                kind.words(),
-                kind.saw() ? "" : decimals(kind.cutterUnder()) + " ± " + decimals(kind.cutterOff()),
-                decimals(kind.scaleOff()),
-                decimals(kind.scatter()),
-                ours.good(0),
-                ours.good(1),
-                ours.good(3),
-                ours.good(10),
-                100.0 * ours.soundAsked / ours.sound,
-                ours.bungled == 0 ? "" : percent(ours.bungledAsked, ours.bungled));
+            kind.words(),
+            kind.saw() ? "" : decimals(kind.cutterUnder()) + " ± " + decimals(kind.cutterOff()),
+            decimals(kind.scaleOff()),
+            decimals(kind.scatter()),
+            ours.good(0),
+            ours.good(1),
+            ours.good(3),
+            ours.good(10),
+            100.0 * ours.soundAsked / ours.sound,
+            ours.bungled == 0 ? "" : percent(ours.bungledAsked, ours.bungled));
     var always = tally(kind, Way.MEAN_ALWAYS, SHOPS_FOR_EACH_WAY);
-    var interval =
-        tally(kind, Way.MEAN_ONCE_THE_INTERVAL_LEAVES_THE_MARK, SHOPS_FOR_EACH_WAY);
+    var interval = tally(kind, Way.MEAN_ONCE_THE_INTERVAL_LEAVES_THE_MARK, SHOPS_FOR_EACH_WAY);
     return new Rows(
         figures,
         way(kind.words(), "ours", ours)

@@ -5,7 +5,6 @@ import java.math.BigInteger;
 import java.math.MathContext;
 import java.util.Collection;
 import java.util.Optional;
-import org.proofcut.core.evidence.Citation;
 import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.Rounding;
@@ -20,7 +19,9 @@ import org.proofcut.core.measure.Rounding;
 public record Estimate(int proofs, Length mean, Optional<Scatter> scatter) {
 
   /**
-   * How observations differ among themselves.
+   * How observations differ among themselves. The interval of the mean is that of the NIST/SEMATECH
+   * e-Handbook of Statistical Methods, section 1.3.5.2 (from memory); that of the next cut follows,
+   * for its difference from the mean has the variance {@code s² + s² ÷ n}.
    *
    * @param deviation sample standard deviation {@code s = √(Σ(x − mean)² ÷ (n − 1))}, to 0.001 mm
    * @param ofMean where the true value lies, 95 % sure: mean ± t · s ÷ √n, ends moved outward to
@@ -34,13 +35,6 @@ public record Estimate(int proofs, Length mean, Optional<Scatter> scatter) {
       return ofMean.extent().half();
     }
   }
-
-  /** The section number is from memory. */
-  static final Citation T_INTERVAL =
-      new Citation(
-          Citation.Kind.HANDBOOK,
-          "NIST/SEMATECH e-Handbook of Statistical Methods",
-          "1.3.5.2, confidence limits for the mean");
 
   private static final BigDecimal UPPER = new BigDecimal("0.975");
 

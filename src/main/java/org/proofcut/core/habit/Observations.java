@@ -15,6 +15,7 @@ import org.proofcut.core.setup.Measure.Dimension;
 import org.proofcut.core.setup.Setting;
 import org.proofcut.core.setup.Setup;
 import org.proofcut.core.shop.HandRouter;
+import org.proofcut.core.shop.RouterTable;
 
 /**
  * What a proof cut tells of machine and cutter, proven or not. Follows from where each wall of the
@@ -96,11 +97,16 @@ public final class Observations {
 
   private void observe() {
     var asked = setup.asked();
-    if (asked instanceof CutAsked.Slot) {
-      slot();
+    // What is not derived above tells nothing of its guide: better unknown than wrong.
+    if (asked instanceof CutAsked.Slot slot) {
+      if (setup.machine() instanceof RouterTable) {
+        slotOnTable();
+      } else if (setup.machine() instanceof HandRouter router) {
+        slotByHand(slot, router);
+      }
     } else if (asked instanceof CutAsked.Rabbet) {
       rabbet();
-    } else {
+    } else if (asked instanceof CutAsked.Parting) {
       parting();
     }
     found(Dimension.DEPTH)
@@ -111,37 +117,44 @@ public final class Observations {
             });
   }
 
-  private void slot() {
-    var strip = set(Setting.Role.STRIP).orElse(Length.ZERO);
+  private void slotOnTable() {
+    cutWidth();
+    found(Dimension.DISTANCE)
+        .ifPresent(
+            near ->
+                scale(Setting.Role.FENCE, Trait.Datum.FENCE_TO_NEAREST_EDGE, near.plus(strip())));
+  }
+
+  private void slotByHand(CutAsked.Slot asked, HandRouter router) {
+    cutWidth();
+    var straightedge = set(Setting.Role.STRAIGHTEDGE).orElseThrow();
     var width = found(Dimension.WIDTH);
     var distance = found(Dimension.DISTANCE);
-    width.ifPresent(
-        wide ->
-            observe(
-                new Trait.CutWidth(setup.cutter().id()),
-                setup.cutter().diameter(),
-                wide.minus(strip)));
-    if (setup.machine() instanceof HandRouter router) {
-      var straightedge = set(Setting.Role.STRAIGHTEDGE).orElseThrow();
-      boolean before = straightedge.isLessThan(((CutAsked.Slot) setup.asked()).distance().value());
-      if (before) {
-        distance.ifPresent(near -> baseToEdge(router, near.minus(straightedge)));
-      } else if (distance.isPresent() && width.isPresent()) {
-        baseToEdge(router, straightedge.minus(distance.get().plus(width.get())));
-      }
-    } else {
-      distance.ifPresent(
-          near -> scale(Setting.Role.FENCE, Trait.Datum.FENCE_TO_NEAREST_EDGE, near.plus(strip)));
+    boolean before = straightedge.isLessThan(asked.distance().value());
+    if (before) {
+      distance.ifPresent(near -> baseToEdge(router, near.minus(straightedge)));
+    } else if (distance.isPresent() && width.isPresent()) {
+      baseToEdge(router, straightedge.minus(distance.get().plus(width.get())));
     }
+  }
+
+  private void cutWidth() {
+    found(Dimension.WIDTH)
+        .ifPresent(
+            wide ->
+                observe(
+                    new Trait.CutWidth(setup.cutter().id()),
+                    setup.cutter().diameter(),
+                    wide.minus(strip())));
   }
 
   private void rabbet() {
     var width = found(Dimension.WIDTH);
-    if (setup.machine() instanceof HandRouter router) {
+    if (setup.machine() instanceof RouterTable) {
+      width.ifPresent(far -> scale(Setting.Role.FENCE, Trait.Datum.FENCE_TO_FARTHEST_EDGE, far));
+    } else if (setup.machine() instanceof HandRouter router) {
       var straightedge = set(Setting.Role.STRAIGHTEDGE).orElseThrow();
       width.ifPresent(far -> baseToEdge(router, straightedge.minus(far)));
-    } else {
-      width.ifPresent(far -> scale(Setting.Role.FENCE, Trait.Datum.FENCE_TO_FARTHEST_EDGE, far));
     }
   }
 
@@ -175,6 +188,10 @@ public final class Observations {
 
   private void observe(Trait trait, Length set, Length found) {
     observations.add(new Observation(proof, trait, set, found, at));
+  }
+
+  private Length strip() {
+    return set(Setting.Role.STRIP).orElse(Length.ZERO);
   }
 
   private Optional<Length> set(Setting.Role role) {

@@ -1,0 +1,67 @@
+package org.proofcut.core.habit;
+
+import org.proofcut.core.measure.Length;
+
+/**
+ * One thing that proof cuts can tell of a machine or a cutter.
+ *
+ * <p>What a machine is set to is kept by machine <em>and</em> cutter: a scale that was zeroed on
+ * one cutter's edge is off by another amount with a cutter of another size, and a cutter that runs
+ * out cuts on both sides of the edge that the fence was measured to.
+ */
+public sealed interface Trait {
+
+  /** How wide a cutter cuts: the diameter of a straight cutter, the kerf of a blade, as cut. */
+  record CutWidth(String cutter) implements Trait {}
+
+  /** From the base edge of a hand-held router to the cutting edge nearest to the guide. */
+  record BaseToEdge(String machine, String cutter) implements Trait {}
+
+  /** By how much cuts come out larger than the scale was set to; negative where smaller. */
+  record ScaleOffset(String machine, String cutter, Datum datum) implements Trait {}
+
+  /** What a scale is read between. */
+  enum Datum {
+    FENCE_TO_NEAREST_EDGE("fence"),
+    /** A rabbet's fence is measured to the other side of the cutter: another figure altogether. */
+    FENCE_TO_FARTHEST_EDGE("fence, to the farthest cutting edge"),
+    STOP("stop"),
+    TRACK("track"),
+    HEIGHT("height scale"),
+    DEPTH("depth stop");
+
+    private final String words;
+
+    Datum(String words) {
+      this.words = words;
+    }
+
+    public String words() {
+      return words;
+    }
+  }
+
+  /** Whether this is known of that cutter. */
+  default boolean isOfCutter(String id) {
+    if (this instanceof CutWidth width) {
+      return width.cutter.equals(id);
+    }
+    if (this instanceof BaseToEdge base) {
+      return base.cutter.equals(id);
+    }
+    return ((ScaleOffset) this).cutter.equals(id);
+  }
+
+  /** Whether this is known of that machine. */
+  default boolean isOfMachine(String id) {
+    if (this instanceof BaseToEdge base) {
+      return base.machine.equals(id);
+    }
+    return this instanceof ScaleOffset scale && scale.machine.equals(id);
+  }
+
+  /** What an observation says of this: a size of its own, or how far a scale was off. */
+  default Length valueOf(Length set, Length found) {
+    return this instanceof ScaleOffset ? found.minus(set) : found;
+  }
+}

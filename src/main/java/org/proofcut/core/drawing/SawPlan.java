@@ -17,7 +17,6 @@ import org.proofcut.core.operation.Operation;
 import org.proofcut.core.setup.Guide;
 import org.proofcut.core.setup.Setting;
 import org.proofcut.core.setup.Setup;
-import org.proofcut.core.shop.SawBlade;
 import org.proofcut.core.shop.TableSaw;
 
 /**
@@ -54,7 +53,7 @@ final class SawPlan {
   private final boolean knifed;
 
   private SawPlan(
-      Operation operation, Setup setup, TableSaw saw, SawBlade blade, LengthUnit unit, int width) {
+      Operation operation, Setup setup, TableSaw saw, LengthUnit unit, int width) {
     this.setup = setup;
     this.guarded = saw.hasGuard();
     this.knifed = saw.hasRivingKnife();
@@ -62,9 +61,9 @@ final class SawPlan {
     this.sled = setup.guide() == Guide.SLED;
     this.figure = words.figure(setup.settings().get(0));
     this.size = setup.settings().get(0).set().value();
-    this.kerf = blade.kerf();
+    this.kerf = setup.cutter().cutWidth();
     var height = setup.setting(Setting.Role.HEIGHT).orElseThrow().set().value();
-    this.exposed = exposed(blade.diameter(), height);
+    this.exposed = exposed(setup.cutter().diameter(), height);
     this.sheet = new PlanSheet(width, words.all(layout(), notes()));
     this.pixel = new Length(Math.max(1, exposed.picometres() / (sheet.narrow() ? 170 : 190)));
     // On the sled the work reaches across the blade; along the fence it comes from far in front.
@@ -75,8 +74,8 @@ final class SawPlan {
   }
 
   static Picture of(
-      Operation operation, Setup setup, TableSaw saw, SawBlade blade, LengthUnit unit, int width) {
-    return new SawPlan(operation, setup, saw, blade, unit, width).drawn();
+      Operation operation, Setup setup, TableSaw saw, LengthUnit unit, int width) {
+    return new SawPlan(operation, setup, saw, unit, width).drawn();
   }
 
   /** How long the blade stands out of the table: 2·√(2Rh − h²), the root rounded down. */

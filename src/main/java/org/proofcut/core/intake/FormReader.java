@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
@@ -13,6 +14,7 @@ import org.proofcut.core.measure.LengthFormatException;
 import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.measure.display.Scale;
 import org.proofcut.core.shop.SpeedStep;
+import org.proofcut.core.shop.StackedCutter.Layer;
 
 /**
  * Reads fields one by one and gathers what is wrong, so that a person is told everything at once.
@@ -22,6 +24,10 @@ final class FormReader {
 
   private static final int LONGEST_TEXT = 80;
   private static final int FASTEST = 40_000;
+  private static final int MOST_LAYERS = 6;
+  private static final int MOST_OF_A_LAYER = 6;
+  private static final Pattern LAYER =
+      Pattern.compile("(?<thickness>.+?)[x×*]\\s*(?<count>[0-9]{1,3})\\s*(?:[,;]\\s*|$)");
   private static final Length STAND_IN = Length.ofMillimetres(1);
 
   private final Map<String, String> typed;
@@ -127,6 +133,9 @@ final class FormReader {
 
   String choice(Field field) {
     var text = raw(field.name());
+    if (text.isEmpty() && field.optional()) {
+      return text;
+    }
     var words = field.choices().stream().map(Field.Choice::words).toList();
     if (field.choices().stream().noneMatch(choice -> choice.value().equals(text))) {
       problems.add(
@@ -171,6 +180,53 @@ final class FormReader {
       steps.add(new SpeedStep(mark, perMinute));
     }
     return steps;
+  }
+
+  /**
+   * {@code 3.2 mm x 3, 1.6 mm x 1}: thicknesses, each with how many there are. The count ends an
+   * entry, so that a comma may stand in a number, too.
+   */
+  List<Layer> layers(Field field, Band allowed) {
+    var text = raw(field.name()).strip();
+    var example = "like 3.2 mm x 3, 1.6 mm x 1: a thickness, x, and how many";
+    if (text.isEmpty()) {
+      if (!field.optional()) {
+        problems.add(stops(field, "Nothing was entered", example));
+      }
+      return List.of();
+    }
+    var layers = new ArrayList<Layer>();
+    int read = 0;
+    var entry = LAYER.matcher(text);
+    while (entry.lookingAt()) {
+      var thickness = length(field, entry.group("thickness").strip(), allowed);
+      int count = Integer.parseInt(entry.group("count"));
+      if (count < 1 || count > MOST_OF_A_LAYER) {
+        problems.add(
+            stops(
+                field,
+                "\"" + shortened(entry.group().strip()) + "\" are too many or none",
+                "1 to " + MOST_OF_A_LAYER + " of a thickness"));
+      } else {
+        thickness.ifPresent(one -> layers.add(new Layer(one, count)));
+      }
+      read = entry.end();
+      entry.region(read, text.length());
+    }
+    if (read < text.length()) {
+      problems.add(
+          stops(
+              field,
+              "\"" + shortened(text.substring(read).strip()) + "\" does not say how many there are",
+              example));
+    } else if (layers.size() > MOST_LAYERS) {
+      problems.add(
+          stops(
+              field,
+              "That is " + layers.size() + " thicknesses",
+              "at most " + MOST_LAYERS + "; leave out what is never used"));
+    }
+    return layers;
   }
 
   void problem(Field field, String what, String allowed) {

@@ -107,7 +107,7 @@ final class Facts {
     Pass before = null;
     for (var pass : setup.passes()) {
       var from =
-          before == null || before.stripOn() != pass.stripOn()
+          before == null || !before.takes().equals(pass.takes())
               ? Length.ZERO
               : before.depth().value();
       deepest = deepest.max(pass.depth().value().minus(from));

@@ -187,12 +187,9 @@ final class FormReader {
    * entry, so that a comma may stand in a number, too.
    */
   List<Layer> layers(Field field, Band allowed) {
-    var text = raw(field.name()).strip();
-    var example = "like 3.2 mm x 3, 1.6 mm x 1: a thickness, x, and how many";
-    if (text.isEmpty()) {
-      if (!field.optional()) {
-        problems.add(stops(field, "Nothing was entered", example));
-      }
+    int before = problems.size();
+    var text = text(field);
+    if (text.isEmpty() || problems.size() > before) {
       return List.of();
     }
     var layers = new ArrayList<Layer>();
@@ -205,7 +202,7 @@ final class FormReader {
         problems.add(
             stops(
                 field,
-                "\"" + shortened(entry.group().strip()) + "\" are too many or none",
+                "\"" + shortened(entry.group().strip()) + "\": " + count + " of them",
                 "1 to " + MOST_OF_A_LAYER + " of a thickness"));
       } else {
         thickness.ifPresent(one -> layers.add(new Layer(one, count)));
@@ -218,7 +215,7 @@ final class FormReader {
           stops(
               field,
               "\"" + shortened(text.substring(read).strip()) + "\" does not say how many there are",
-              example));
+              "like 3.2 mm x 3, 1.6 mm x 1: a thickness, x, and how many"));
     } else if (layers.size() > MOST_LAYERS) {
       problems.add(
           stops(

@@ -29,6 +29,22 @@ public record Pass(
     this(number, stripOn, depth, takes, engages, Optional.empty());
   }
 
+  /**
+   * What lies between guide and work, in words such as "strip in" or "2 strips in".
+   *
+   * @param there what is said of a strip that lies there, such as "in"
+   * @param gone what is said of one that does not
+   */
+  public String strips(String there, String gone) {
+    if (strips.isEmpty()) {
+      return "strip " + (stripOn ? there : gone);
+    }
+    int count = strips.get();
+    return count == 0
+        ? "all strips " + gone
+        : count + (count == 1 ? " strip " : " strips ") + there;
+  }
+
   Pass deeperBy(Length by) {
     var moved =
         Worked.called("depth of pass " + number + ", corrected")

@@ -180,11 +180,8 @@ final class RouterCuts {
     }
     var step = conditions.limits().fineStep().value();
     var aside = one.minus(overlap);
-    // Counted from the pack as set, so that the passes overlap as far as they should.
     long strips =
-        aside.isPositive()
-            ? exact.value().roundedTo(step, Rounding.NEAREST).dividedBy(aside, Rounding.UP)
-            : Long.MAX_VALUE;
+        aside.isPositive() ? exact.value().dividedBy(aside, Rounding.UP) : Long.MAX_VALUE;
     if (strips > mostPasses - 1) {
       // Of a least b: b + (passes − 1) · (b − overlap) is the width.
       var inAll = width.value().plus(overlap.times(mostPasses - 1L));

@@ -227,7 +227,7 @@ final class SheetViews {
   }
 
   private String pass(Pass pass, Setup setup) {
-    var strip = setup.usesStrip() ? (pass.stripOn() ? "strip in, " : "strip out, ") : "";
+    var strip = setup.usesStrip() ? pass.strips("in", "out") + ", " : "";
     var meets =
         switch (pass.engages()) {
           case BOTH_SIDES -> "full width, held to the guide";

@@ -108,7 +108,7 @@ final class SawPlan {
 
   private Picture drawn() {
     sheet.head("From above; you stand at the bottom, left of the blade's line.");
-    long room = sheet.width() - FEED_LANE - 8L - (sled ? 24 : GUIDE);
+    long room = room();
     long kept = room - pixels(farEnd().minus(size));
     long byGuide = Math.min(kept / 3, 130);
     var gap = pixel.times(GAP);
@@ -173,8 +173,17 @@ final class SawPlan {
   }
 
   private Length farEnd() {
-    var beyond = lastWall.plus(pixel.times(WASTE));
-    return slot ? beyond.min(workEnd()) : beyond;
+    if (!slot) {
+      return lastWall.plus(pixel.times(WASTE));
+    }
+    // A slot close to the guide leaves room to show more of the work beyond it.
+    long beyond = Math.max(WASTE, room() - pixels(lastWall));
+    return lastWall.plus(pixel.times(beyond)).min(workEnd());
+  }
+
+  /** Pixels across, from the guide to the edge of the drawing. */
+  private long room() {
+    return sheet.width() - FEED_LANE - 8L - (sled ? 24 : GUIDE);
   }
 
   private Length workEnd() {
@@ -327,6 +336,19 @@ final class SawPlan {
       plan.text(plan.px(middle, line / 1000 - 12), figure, Type.FIGURE, Anchor.MIDDLE);
       return;
     }
+    if (slot && !across.isBroken()) {
+      // Beyond the slot, clear of the arrowhead that points at the tooth from there.
+      long beyond = x(lastWall) + (sled ? 40 : -40);
+      long edge = x(farEnd());
+      if (Math.abs(edge - beyond) > 2 * half && (edge > beyond) == sled) {
+        plan.text(
+            plan.px(beyond, line / 1000 + 12),
+            figure,
+            Type.FIGURE,
+            sled ? Anchor.START : Anchor.END);
+        return;
+      }
+    }
     var over =
         new Column(
             from.xThousandths() / 1000 - 4,
@@ -352,7 +374,18 @@ final class SawPlan {
     long left = sled ? (across.isBroken() ? breakEnd() : x(Length.ZERO) + 10) : blade + guardSide;
     long right = sled ? blade - guardSide : (across.isBroken() ? breakEnd() : x(Length.ZERO) - 10);
     long top = Math.max(y(depth), y(front.plus(exposed))) + 6;
-    var beside = new Column(left, right, top, figureLine() - 48, sled ? Anchor.END : Anchor.START);
+    long far = x(farEnd());
+    long wall = x(lastWall);
+    boolean beyond = slot && Math.abs(far - wall) - 38 > right - left;
+    var beside =
+        beyond
+            ? new Column(
+                sled ? wall + 28 : far + 10,
+                sled ? far - 10 : wall - 28,
+                top,
+                figureLine() - 48,
+                sled ? Anchor.START : Anchor.END)
+            : new Column(left, right, top, figureLine() - 48, sled ? Anchor.END : Anchor.START);
     if (guarded) {
       sheet.sayOrNote(
           beside, knifed ? "guard over blade and riving knife" : "guard over blade", Type.NOTE);
@@ -420,7 +453,7 @@ final class SawPlan {
 
   /** What lies between guide and work in the first pass, and its thickness. */
   private String strips() {
-    return setup.passes().get(0).strips("in", "out")
+    return setup.passes().get(0).strips("on", "off")
         + ", "
         + words.figure(setup.setting(Setting.Role.STRIP).orElseThrow());
   }

@@ -63,8 +63,7 @@ final class SawPlan {
   private final boolean guarded;
   private final boolean knifed;
 
-  private SawPlan(
-      Operation operation, Setup setup, TableSaw saw, LengthUnit unit, int width) {
+  private SawPlan(Operation operation, Setup setup, TableSaw saw, LengthUnit unit, int width) {
     this.setup = setup;
     this.slot = setup.asked() instanceof CutAsked.Slot;
     this.guarded = saw.hasGuard() && !slot;
@@ -94,8 +93,7 @@ final class SawPlan {
         depth.minus(sled ? pixel.times(80).min(depth.half()) : exposed.plus(pixel.times(96)));
   }
 
-  static Picture of(
-      Operation operation, Setup setup, TableSaw saw, LengthUnit unit, int width) {
+  static Picture of(Operation operation, Setup setup, TableSaw saw, LengthUnit unit, int width) {
     return new SawPlan(operation, setup, saw, unit, width).drawn();
   }
 
@@ -116,9 +114,7 @@ final class SawPlan {
         Stretch.of(
             gap,
             new Band(Length.ZERO, pixel.times(byGuide).min(size)),
-            new Band(
-                size.minus(pixel.times(kept - byGuide - GAP)).max(Length.ZERO),
-                farEnd()));
+            new Band(size.minus(pixel.times(kept - byGuide - GAP)).max(Length.ZERO), farEnd()));
     // From the front of the blade down to where words, figure and the near end have room.
     var piece = front.minus(pixel.times(150)).max(Length.ZERO);
     var top = depth.max(front.plus(exposed)).plus(pixel.times(sled ? 34 : 30));
@@ -236,7 +232,9 @@ final class SawPlan {
       // Strips lie along the whole fence; on the sled as long as the stop.
       plan.box(
           sled ? at(Length.ZERO, from).up(26) : at(Length.ZERO, from).down(STAND - 16),
-          sled ? at(strip, from) : new Point(at(strip, depth).xThousandths(), sheet.top() * 1000 + 6_000),
+          sled
+              ? at(strip, from)
+              : new Point(at(strip, depth).xThousandths(), sheet.top() * 1000 + 6_000),
           Fill.SHEET,
           Line.PLAIN);
     }
@@ -466,7 +464,11 @@ final class SawPlan {
                 + " on the left; the fence is off the table. "
             : "The fence is on the right, with the " + words.rides() + " of the work to it. ")
         + (strip.isPositive()
-            ? "In the first pass " + strips() + ": between " + (sled ? "stop" : "fence") + " and work. "
+            ? "In the first pass "
+                + strips()
+                + ": between "
+                + (sled ? "stop" : "fence")
+                + " and work. "
             : "")
         + "The work lies "
         + words.face()

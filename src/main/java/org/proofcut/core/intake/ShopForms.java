@@ -105,9 +105,9 @@ public final class ShopForms {
   private static final Field KERF = length("kerf", "Kerf", "width of the cut it leaves");
 
   private static final Field OUTER_KERF =
-      length("outer-kerf", "Kerf of each outer blade", "width of the cut that one of the two leaves");
-  private static final Field OUTER_TEETH =
-      count("edges", "Teeth of each outer blade", "how many");
+      length(
+          "outer-kerf", "Kerf of each outer blade", "width of the cut that one of the two leaves");
+  private static final Field OUTER_TEETH = count("edges", "Teeth of each outer blade", "how many");
   private static final Field CHIPPERS =
       text(
           "chippers",
@@ -373,8 +373,7 @@ public final class ShopForms {
           var shims = form.layers(SHIMS, band("0.01 mm", "2 mm"));
           var top = form.optionalCount(TOP_SPEED, 1_000, 30_000);
           return form.result(
-              () ->
-                  new StackedCutter(id, name, diameter, teeth, kerf, chippers, shims, top));
+              () -> new StackedCutter(id, name, diameter, teeth, kerf, chippers, shims, top));
         });
   }
 

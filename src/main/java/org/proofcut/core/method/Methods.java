@@ -36,9 +36,9 @@ import org.proofcut.core.shop.TrackSaw;
  *
  * <p>Order of trying (common practice): a router table before a router in the hands; one pass with
  * a cutter that fits before two with a narrower one, the widest of those first; a slot at the saw
- * last, with a stacked cutter where it may take one, else with a blade in several passes. A whole sheet is
- * broken down along a track before it is lifted to a saw; every other saw cut is tried at the table
- * saw first.
+ * last, with a stacked cutter where it may take one, else with a blade in several passes. A whole
+ * sheet is broken down along a track before it is lifted to a saw; every other saw cut is tried at
+ * the table saw first.
  */
 public final class Methods {
 

@@ -40,8 +40,7 @@ final class Handlings {
   }
 
   /** Face down, the reference edge against the stop on the left, pushed away with the sled. */
-  private static Handling housedOnSled(
-      Part part, Housing housing, Optional<Housing> backRabbet) {
+  private static Handling housedOnSled(Part part, Housing housing, Optional<Housing> backRabbet) {
     var lie = new Lie(part.role(), Axis.MINUS_Z, housing.reference(), Axis.MINUS_X);
     var trails = lie.edgeTowards(Axis.MINUS_Y);
     return new Handling(
@@ -101,17 +100,19 @@ final class Handlings {
           setup.asked() instanceof CutAsked.Parting
               ? ripped(setup)
               : single("cut face down", Edge.REFERENCE);
-      case STRAIGHTEDGE -> 
+      case STRAIGHTEDGE ->
           single("cut face up", isNearSide(setup) ? Edge.REFERENCE : Edge.OPPOSITE);
       case SLED, TRACK ->
           !(setup.asked() instanceof CutAsked.Parting parting)
               ? single("cut face down", Edge.TRAILING)
-              : parting.along() ? ripped(setup) : new Handling(
-                  goodFace(setup),
-                  Edge.TRAILING,
-                  Edge.LEADING,
-                  Edge.TRAILING,
-                  crosscut(setup).breakout());
+              : parting.along()
+                  ? ripped(setup)
+                  : new Handling(
+                      goodFace(setup),
+                      Edge.TRAILING,
+                      Edge.LEADING,
+                      Edge.TRAILING,
+                      crosscut(setup).breakout());
     };
   }
 

@@ -180,8 +180,7 @@ final class RouterCuts {
     }
     var step = conditions.limits().fineStep().value();
     var aside = one.minus(overlap);
-    long strips =
-        aside.isPositive() ? exact.value().dividedBy(aside, Rounding.UP) : Long.MAX_VALUE;
+    long strips = aside.isPositive() ? exact.value().dividedBy(aside, Rounding.UP) : Long.MAX_VALUE;
     if (strips > mostPasses - 1) {
       // Of a least b: b + (passes − 1) · (b − overlap) is the width.
       var inAll = width.value().plus(overlap.times(mostPasses - 1L));
@@ -229,11 +228,7 @@ final class RouterCuts {
   }
 
   private static Refusal tooNarrow(
-      Cutter cutter,
-      Worked<Length> width,
-      Length least,
-      int mostPasses,
-      Conditions conditions) {
+      Cutter cutter, Worked<Length> width, Length least, int mostPasses, Conditions conditions) {
     return new Refusal(
         Refusal.Reason.CUTTER_TOO_NARROW,
         cutter.name()

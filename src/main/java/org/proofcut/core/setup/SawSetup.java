@@ -179,8 +179,7 @@ public final class SawSetup {
   }
 
   /** Why a saw does not take a blade, if so. */
-  static Optional<Refusal> takes(
-      Machine saw, Band blades, SawBlade blade, Conditions conditions) {
+  static Optional<Refusal> takes(Machine saw, Band blades, SawBlade blade, Conditions conditions) {
     if (blades.contains(blade.diameter())) {
       return Optional.empty();
     }

@@ -20,11 +20,11 @@ import org.proofcut.core.shop.TableSaw;
  * <p>With a blade of kerf {@code b} a slot of width {@code w} at distance {@code a} takes several
  * passes: fence or stop stands at {@code a + s} from the nearest tooth, and between it and the work
  * lies a pack of strips that is {@code s = w − b} thick together. All strips in, the blade takes
- * {@code a … a + b}; with one strip less in each pass it moves over, and without any it takes {@code
- * a + s … a + w}. Fence or stop never moves, so one proof holds for all passes, and only the pack as
- * a whole makes the width. A strip is no thicker than the kerf less what passes overlap, so that no
- * fin is left; how thick each is matters no more than that. Geometry; that fence and gauge never
- * guide at once, nor in a blind cut, is ours and stricter than common practice.
+ * {@code a … a + b}; with one strip less in each pass it moves over, and without any it takes
+ * {@code a + s … a + w}. Fence or stop never moves, so one proof holds for all passes, and only the
+ * pack as a whole makes the width. A strip is no thicker than the kerf less what passes overlap, so
+ * that no fin is left; how thick each is matters no more than that. Geometry; that fence and gauge
+ * never guide at once, nor in a blind cut, is ours and stricter than common practice.
  *
  * <p>A stacked cutter makes the slot in one pass, where saw, guarding and local rule allow it.
  */
@@ -48,7 +48,8 @@ public final class SawSlotSetup {
   }
 
   /**
-   * A slot in one pass with the best stack that a stacked cutter makes for it, or why there is none.
+   * A slot in one pass with the best stack that a stacked cutter makes for it, or why there is
+   * none.
    */
   public static Answer stacked(
       Slot asked, TableSaw saw, StackedCutter owned, Conditions conditions) {
@@ -64,8 +65,7 @@ public final class SawSlotSetup {
 
   /** The best few stacks of what is owned that come to a slot's width. */
   public static List<StackedCutter> stacks(Slot asked, StackedCutter owned, Conditions conditions) {
-    return Stacks.best(
-        asked.width().value(), asked.accepted(), owned, Stacks.FEW, conditions);
+    return Stacks.best(asked.width().value(), asked.accepted(), owned, Stacks.FEW, conditions);
   }
 
   /** A slot in one pass with a stack as it is on the arbor, or why this saw can't make it so. */
@@ -87,7 +87,8 @@ public final class SawSlotSetup {
     return slot(
         blade,
         widening,
-        RouterTableSetup.firstOf(SawSetup.takes(saw, saw.blades(), blade, conditions), knifeStays()));
+        RouterTableSetup.firstOf(
+            SawSetup.takes(saw, saw.blades(), blade, conditions), knifeStays()));
   }
 
   private Answer withStack(StackedCutter stack) {
@@ -366,7 +367,10 @@ public final class SawSlotSetup {
     return RouterTableSetup.firstOf(
         beyond(stop, saw.sledStopReach(), "The stop on the sled would stand", "Rout it"),
         beyond(
-            asked.work().alongGuide().most(), saw.sledDepth(), "Along the cut the work is", "Rout it"));
+            asked.work().alongGuide().most(),
+            saw.sledDepth(),
+            "Along the cut the work is",
+            "Rout it"));
   }
 
   private Optional<Refusal> beyond(Length is, Length most, String what, String instead) {
@@ -380,7 +384,9 @@ public final class SawSlotSetup {
             instead));
   }
 
-  /** Without the usual guard a comb or a jig holds the work: 29 CFR 1910.213(a)(15), from memory. */
+  /**
+   * Without the usual guard a comb or a jig holds the work: 29 CFR 1910.213(a)(15), from memory.
+   */
   private Optional<Refusal> heldDown(boolean onSled) {
     if (conditions.aids().contains("featherboard")
         || onSled && conditions.aids().contains("sled")) {

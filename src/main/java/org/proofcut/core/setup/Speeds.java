@@ -40,8 +40,8 @@ public final class Speeds {
 
   /**
    * The highest speed for a cutter: the lower of its mark and, for router cutters, of its
-   * diameter's band. Empty where nothing says: a blade or stacked cutter without a mark, a
-   * router cutter beyond all bands.
+   * diameter's band. Empty where nothing says: a blade or stacked cutter without a mark, a router
+   * cutter beyond all bands.
    */
   static Optional<Worked<Integer>> limit(Cutter cutter, SetupLimits limits) {
     var marked =

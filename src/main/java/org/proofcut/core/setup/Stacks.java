@@ -14,10 +14,10 @@ import org.proofcut.core.shop.StackedCutter.Layer;
 /**
  * Which stacks of outer blades, chippers and shims make a width.
  *
- * <p>Every choice of chippers comes to a width, and so does every choice of shims; a stack is one of
- * each. Both are listed by width, and for each choice of chippers only those shims are looked at
- * that bring it into the band. Of choices that come to the same width only the best few are kept:
- * a worse one can't be part of one of the best few stacks.
+ * <p>Every choice of chippers comes to a width, and so does every choice of shims; a stack is one
+ * of each. Both are listed by width, and for each choice of chippers only those shims are looked at
+ * that bring it into the band. Of choices that come to the same width only the best few are kept: a
+ * worse one can't be part of one of the best few stacks.
  */
 public final class Stacks {
 
@@ -52,8 +52,7 @@ public final class Stacks {
         (thick, fewChippers) -> {
           var sofar = blades.plus(thick);
           var fits =
-              shims.subMap(
-                  accepted.least().minus(sofar), true, accepted.most().minus(sofar), true);
+              shims.subMap(accepted.least().minus(sofar), true, accepted.most().minus(sofar), true);
           fits.forEach(
               (thin, fewShims) -> {
                 var off = sofar.plus(thin).minus(width).abs();
@@ -110,8 +109,7 @@ public final class Stacks {
   private record Pick(int count, List<Integer> ofEach) implements Comparable<Pick> {
 
     Pick and(int more) {
-      return new Pick(
-          count + more, Stream.concat(ofEach.stream(), Stream.of(more)).toList());
+      return new Pick(count + more, Stream.concat(ofEach.stream(), Stream.of(more)).toList());
     }
 
     List<Layer> of(List<Layer> layers) {
@@ -151,7 +149,9 @@ public final class Stacks {
       return owned.with(
           some,
           between,
-          owned.name() + ", " + (parts.isEmpty() ? "outer blades alone" : "2 outer blades; " + parts));
+          owned.name()
+              + ", "
+              + (parts.isEmpty() ? "outer blades alone" : "2 outer blades; " + parts));
     }
 
     private static String words(String what, List<Layer> layers, Conditions conditions) {

@@ -56,8 +56,7 @@ public record StackedCutter(
         layers.stream().sorted(Comparator.comparing(Layer::thickness).reversed()).toList()) {
       int last = ordered.size() - 1;
       if (last >= 0 && ordered.get(last).thickness().equals(layer.thickness())) {
-        ordered.set(
-            last, new Layer(layer.thickness(), ordered.get(last).count() + layer.count()));
+        ordered.set(last, new Layer(layer.thickness(), ordered.get(last).count() + layer.count()));
       } else {
         ordered.add(layer);
       }

@@ -83,7 +83,8 @@ class SawSlotPlanTest {
             fit.accepted().orElseThrow(),
             Worked.entered("depth", mm(6)),
             Worked.entered("distance", Length.of(distance)),
-            new Work(at(along), at(across), new Band(Length.of("17.66 mm"), Length.of("17.78 mm"))));
+            new Work(
+                at(along), at(across), new Band(Length.of("17.66 mm"), Length.of("17.78 mm"))));
     var single =
         new SingleCut(
             OperationKind.DADO,
@@ -113,8 +114,7 @@ class SawSlotPlanTest {
             setups.stream()
                 .anyMatch(
                     one ->
-                        one.guide() == guide
-                            && one.cutter() instanceof StackedCutter == stacked),
+                        one.guide() == guide && one.cutter() instanceof StackedCutter == stacked),
             guide + " " + stacked);
       }
     }

@@ -260,8 +260,7 @@ public final class CutSimulation {
       // Twice the heights above the arbor, so that the radius is whole.
       var top = diameter.picometres();
       var bottom = top - 2 * (height.picometres() - column.depth);
-      var speeds =
-          BigInteger.valueOf(top).pow(2).subtract(BigInteger.valueOf(bottom).pow(2));
+      var speeds = BigInteger.valueOf(top).pow(2).subtract(BigInteger.valueOf(bottom).pow(2));
       var width = BigInteger.valueOf(high - low);
       drag = drag.add(speeds.multiply(width).multiply(BigInteger.valueOf(towardPerson.dot(feed))));
       var area = width.multiply(BigInteger.valueOf(height.picometres() - column.depth));

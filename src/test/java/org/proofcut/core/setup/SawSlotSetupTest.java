@@ -123,7 +123,9 @@ class SawSlotSetupTest {
 
     @Test
     void kerfNotWiderThanTheOverlap_isRefused() {
-      var thin = new SawBlade("thin", "thin", Length.of("250 mm"), Length.of("1 mm"), 40, Optional.of(7_000));
+      var thin =
+          new SawBlade(
+              "thin", "thin", Length.of("250 mm"), Length.of("1 mm"), 40, Optional.of(7_000));
       assertRefused(
           Reason.CUTTER_TOO_NARROW,
           SawSlotSetup.passes(groove("6 mm", "10 mm", PANEL), SAW, thin, WITH_COMB));
@@ -138,11 +140,9 @@ class SawSlotSetupTest {
     void sawThatSaysNothingOfBlindCuts_orWhoseKnifeCannotStay_isRefused() {
       var slot = groove("6 mm", "10 mm", PANEL);
       assertRefused(
-          Reason.NOT_ALLOWED,
-          SawSlotSetup.passes(slot, ShopsForTests.SAW, RIP_BLADE, WITH_COMB));
+          Reason.NOT_ALLOWED, SawSlotSetup.passes(slot, ShopsForTests.SAW, RIP_BLADE, WITH_COMB));
       var without = ShopsForTests.sawWith(new BlindCuts(false, Optional.empty()));
-      assertRefused(
-          Reason.NOT_ALLOWED, SawSlotSetup.passes(slot, without, RIP_BLADE, WITH_COMB));
+      assertRefused(Reason.NOT_ALLOWED, SawSlotSetup.passes(slot, without, RIP_BLADE, WITH_COMB));
     }
 
     @Test
@@ -150,8 +150,7 @@ class SawSlotSetupTest {
       var slot = groove("6 mm", "10 mm", PANEL);
       setup(SawSlotSetup.passes(slot, SAW, marked(Optional.of(4_000)), WITH_COMB));
       assertRefused(
-          Reason.TOO_FAST,
-          SawSlotSetup.passes(slot, SAW, marked(Optional.of(3_999)), WITH_COMB));
+          Reason.TOO_FAST, SawSlotSetup.passes(slot, SAW, marked(Optional.of(3_999)), WITH_COMB));
       assertRefused(
           Reason.TOO_FAST, SawSlotSetup.passes(slot, SAW, marked(Optional.empty()), WITH_COMB));
     }
@@ -171,8 +170,7 @@ class SawSlotSetupTest {
       assertEquals(Guide.SLED, setup.guide());
       assertSet("103.3 mm", Setting.Role.STOP, setup);
       assertTrue(setup.setting(Setting.Role.FENCE).isEmpty(), "never with the fence");
-      assertEquals(
-          Optional.of(Setting.Role.STOP), setup.measures().get(2).correctedBy());
+      assertEquals(Optional.of(Setting.Role.STOP), setup.measures().get(2).correctedBy());
     }
 
     @Test
@@ -338,8 +336,7 @@ class SawSlotSetupTest {
     @Test
     void noStackInTheBand_saysWhatIsNearest_andWhichShimWouldDo() {
       var few = StacksTest.set(layers("3.2 mm", 3, "1.6 mm", 1), List.of());
-      var refusal =
-          (Refusal) SawSlotSetup.stacked(dado("100 mm"), SAW, few, WITH_COMB);
+      var refusal = (Refusal) SawSlotSetup.stacked(dado("100 mm"), SAW, few, WITH_COMB);
       assertEquals(Reason.CUTTER_TOO_NARROW, refusal.reason());
       var more = StacksTest.set(layers("3.2 mm", 4, "1.6 mm", 1), List.of());
       refusal = (Refusal) SawSlotSetup.stacked(dado("100 mm"), SAW, more, WITH_COMB);
@@ -366,7 +363,14 @@ class SawSlotSetupTest {
     private Answer marked(Optional<Integer> top) {
       var cutter =
           new StackedCutter(
-              "s", "s", owned.diameter(), 24, owned.outerKerf(), owned.chippers(), owned.shims(), top);
+              "s",
+              "s",
+              owned.diameter(),
+              24,
+              owned.outerKerf(),
+              owned.chippers(),
+              owned.shims(),
+              top);
       return SawSlotSetup.stacked(dado("100 mm"), SAW, cutter, WITH_COMB);
     }
 

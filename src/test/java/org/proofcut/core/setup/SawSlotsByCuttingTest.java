@@ -78,8 +78,7 @@ class SawSlotsByCuttingTest {
         .as(
             (asked, step, kerf, stack, uneven) -> {
               var saw =
-                  ShopsForTests.sawWith(
-                      step, new BlindCuts(true, Optional.of(Length.of("22 mm"))));
+                  ShopsForTests.sawWith(step, new BlindCuts(true, Optional.of(Length.of("22 mm"))));
               var blade = new SawBlade("b", "blade", mm(250), kerf, 40, Optional.of(6_000));
               return new Trial(asked, saw, blade, stack, stacked, uneven);
             });
@@ -152,7 +151,8 @@ class SawSlotsByCuttingTest {
       var met = cut.passes().get(i);
       assertFalse(met.isClimb(), "climb cut");
       assertTrue(met.pressesOn(), "lifted off the table");
-      assertTrue(met.bite().isAtMost(setup.setting(Setting.Role.HEIGHT).orElseThrow().set().value()));
+      assertTrue(
+          met.bite().isAtMost(setup.setting(Setting.Role.HEIGHT).orElseThrow().set().value()));
       assertSame(alike.get(i).covers(), passes.get(i));
       if (i > 0) {
         var overlap = passes.get(i - 1).takes().most().minus(passes.get(i).takes().least());
@@ -278,7 +278,9 @@ class SawSlotsByCuttingTest {
       passes.remove(1);
       assertEquals(
           Length.ZERO,
-          cut(with(passes), CutSimulation.equalStrips(good), CutSimulation.AWAY).wood().shallowest());
+          cut(with(passes), CutSimulation.equalStrips(good), CutSimulation.AWAY)
+              .wood()
+              .shallowest());
     }
 
     @Test
@@ -291,19 +293,22 @@ class SawSlotsByCuttingTest {
     @Test
     void shimForgottenInAStack_isTooNarrow() {
       var owned =
-          StacksTest.set(StacksTest.layers("3.2 mm", 3, "1.6 mm", 1), StacksTest.layers("0.3 mm", 1));
+          StacksTest.set(
+              StacksTest.layers("3.2 mm", 3, "1.6 mm", 1), StacksTest.layers("0.3 mm", 1));
       var stack =
           (Setup)
               SawSlotSetup.stacked(
                   CutsForTests.slot(
                       "6 mm", "100 mm", CutsForTests.work("900 mm", "400 mm", "17.7 mm")),
                   ShopsForTests.sawWith(new BlindCuts(false, Optional.of(mm(20)))),
-                  owned.with(StacksTest.layers("3.2 mm", 3, "1.6 mm", 1), StacksTest.layers("0.3 mm", 1), "s"),
+                  owned.with(
+                      StacksTest.layers("3.2 mm", 3, "1.6 mm", 1),
+                      StacksTest.layers("0.3 mm", 1),
+                      "s"),
                   CONDITIONS);
       assertEquals(Length.of("17.9 mm"), Truth.asMarked(stack).cuts());
       var less = new Truth(Length.of("17.6 mm"), Length.ZERO, Length.ZERO);
-      var wood =
-          CutSimulation.cutAtSaw(stack, mm(400), less, List.of(), CutSimulation.AWAY).wood();
+      var wood = CutSimulation.cutAtSaw(stack, mm(400), less, List.of(), CutSimulation.AWAY).wood();
       assertFalse(stack.measures().get(0).accepted().contains(wood.width()));
     }
 

@@ -33,17 +33,18 @@ class StacksTest {
   @Test
   void best_workedByHand_nearestFirst() {
     var owned = set(layers("3.2 mm", 4, "1.6 mm", 1), layers("0.3 mm", 2, "0.1 mm", 4));
-    var best = Stacks.best(Length.of("17.87 mm"), band("17.83 mm", "17.91 mm"), owned, 3, CONDITIONS);
+    var best =
+        Stacks.best(Length.of("17.87 mm"), band("17.83 mm", "17.91 mm"), owned, 3, CONDITIONS);
     // Chippers come to 9.6, 11.2 and 12.8; 11.2 + 6.4 = 17.6 and 0.3 makes 17.9, 0.03 off. Also
     // 3 × 0.1, with two shims more.
-    assertEquals(List.of("1 × 0.3 mm", "3 × 0.1 mm"), best.stream().map(StacksTest::shims).toList());
+    assertEquals(
+        List.of("1 × 0.3 mm", "3 × 0.1 mm"), best.stream().map(StacksTest::shims).toList());
     assertEquals(Length.of("17.9 mm"), best.get(0).cutWidth());
     assertEquals(
         "stack, 2 outer blades; chippers 3 × 3.20 mm, 1 × 1.60 mm; shims 1 × 0.30 mm",
         best.get(0).name());
     // Readings 17.66 to 17.78.
-    assertEquals(
-        band("0.12 mm", "0.24 mm"), best.get(0).roomFor(band("17.66 mm", "17.78 mm")));
+    assertEquals(band("0.12 mm", "0.24 mm"), best.get(0).roomFor(band("17.66 mm", "17.78 mm")));
   }
 
   @Test
@@ -121,14 +122,17 @@ class StacksTest {
         Stacks.best(
             wanted.width(), wanted.accepted(), wanted.owned(), wanted.howMany(), CONDITIONS);
     var all = everySubset(wanted.owned());
-    var good = all.stream().filter(one -> wanted.accepted().contains(one.width())).sorted(
-            Comparator.comparing((Subset one) -> one.width().minus(wanted.width()).abs())
-                .thenComparing(one -> one.shims().size())
-                .thenComparing(one -> one.chippers().size())
-                .thenComparing(Subset::chippers, StacksTest::thickestFirst)
-                .thenComparing(Subset::shims, StacksTest::thickestFirst))
-        .limit(wanted.howMany())
-        .toList();
+    var good =
+        all.stream()
+            .filter(one -> wanted.accepted().contains(one.width()))
+            .sorted(
+                Comparator.comparing((Subset one) -> one.width().minus(wanted.width()).abs())
+                    .thenComparing(one -> one.shims().size())
+                    .thenComparing(one -> one.chippers().size())
+                    .thenComparing(Subset::chippers, StacksTest::thickestFirst)
+                    .thenComparing(Subset::shims, StacksTest::thickestFirst))
+            .limit(wanted.howMany())
+            .toList();
     Statistics.label("stacks found, more than one wanted")
         .collect(wanted.howMany() > 1 ? Math.min(good.size(), 2) : -1)
         .coverage(

@@ -319,15 +319,17 @@ public final class SawSlotSetup {
             "Rout it, or make the housing shallower"));
   }
 
+  /** A slot may lie so far off; one nearer the edge than that could run out at it. */
   private Optional<Refusal> leavesAWall(Length nearWall) {
-    if (nearWall.isPositive()) {
+    if (nearWall.isGreaterThan(limits.distanceTolerance().value())) {
       return Optional.empty();
     }
     return Optional.of(
         new Refusal(
             Refusal.Reason.OUT_OF_REACH,
-            "Set on its steps the slot would begin at the very edge, and the blade touch what the work"
-                + " rides",
+            "Set on its steps the slot would begin "
+                + conditions.caliper(nearWall)
+                + " from the edge, and could run out at it",
             "Cut it as a rabbet, or farther from the edge"));
   }
 

@@ -259,9 +259,9 @@ class SawSlotSetupTest {
     }
 
     @Test
-    void slotAtTheVeryEdge_isRefused_forTheBladeWouldTouchTheFence() {
-      setup(cut(groove("6 mm", "0.1 mm", PANEL)));
-      assertRefused(Reason.OUT_OF_REACH, cut(groove("6 mm", "0.04 mm", PANEL)));
+    void slotThatCouldRunOutAtTheEdge_isRefused() {
+      setup(cut(groove("6 mm", "0.4 mm", PANEL)));
+      assertRefused(Reason.OUT_OF_REACH, cut(groove("6 mm", "0.3 mm", PANEL)));
     }
 
     @Test

@@ -3,130 +3,40 @@ package org.proofcut.core.setup;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.proofcut.core.setup.CutsForTests.withAids;
-import static org.proofcut.core.setup.RandomCuts.at;
-import static org.proofcut.core.setup.RandomCuts.micrometres;
 import static org.proofcut.core.setup.ShopsForTests.mm;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Assume;
-import net.jqwik.api.Combinators;
 import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
-import net.jqwik.api.arbitraries.ListArbitrary;
 import net.jqwik.api.statistics.Statistics;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
-import org.proofcut.core.casework.CasesForTests;
 import org.proofcut.core.evidence.Worked;
-import org.proofcut.core.fit.SlotFit;
 import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
-import org.proofcut.core.readings.Readings;
 import org.proofcut.core.setup.CutAsked.Slot;
 import org.proofcut.core.setup.CutSimulation.Truth;
-import org.proofcut.core.shop.SawBlade;
-import org.proofcut.core.shop.StackedCutter;
-import org.proofcut.core.shop.StackedCutter.Layer;
-import org.proofcut.core.shop.TableSaw;
 import org.proofcut.core.shop.TableSaw.BlindCuts;
 
 /** Every slot set up at the saw is cut in simulated wood, as its sheet says. */
 class SawSlotsByCuttingTest {
 
   private static final SetupLimits LIMITS = ShopsForTests.LIMITS;
-  private static final Conditions CONDITIONS = withAids("featherboard");
-
-  /**
-   * A slot, the saw, and what it is cut with.
-   *
-   * @param uneven how much of a strip's room each strip of the pack takes up, in hundredths
-   */
-  record Trial(
-      Slot asked,
-      TableSaw saw,
-      SawBlade blade,
-      StackedCutter stack,
-      boolean stacked,
-      List<Integer> uneven) {
-
-    Answer answer() {
-      return stacked
-          ? SawSlotSetup.stacked(asked, saw, stack, CONDITIONS)
-          : SawSlotSetup.passes(asked, saw, blade, CONDITIONS);
-    }
-  }
+  private static final Conditions CONDITIONS = RandomSawSlots.CONDITIONS;
 
   @Provide
-  Arbitrary<Trial> trials() {
-    return Arbitraries.of(true, false).flatMap(SawSlotsByCuttingTest::trials);
-  }
-
-  private static Arbitrary<Trial> trials(boolean stacked) {
-    return Combinators.combine(
-            stacked ? slots(8_000, 18_000) : slots(3_000, 11_000),
-            Arbitraries.of("0.05 mm", "0.1 mm", "0.254 mm", "0.5 mm").map(Length::of),
-            micrometres(1_800, 4_200),
-            stacks(),
-            Arbitraries.integers().between(0, 100).list().ofSize(5))
-        .as(
-            (asked, step, kerf, stack, uneven) -> {
-              var saw =
-                  ShopsForTests.sawWith(step, new BlindCuts(true, Optional.of(Length.of("22 mm"))));
-              var blade = new SawBlade("b", "blade", mm(250), kerf, 40, Optional.of(6_000));
-              return new Trial(asked, saw, blade, stack, stacked, uneven);
-            });
-  }
-
-  private static Arbitrary<Slot> slots(int thin, int thick) {
-    return Combinators.combine(
-            micrometres(thin, thick),
-            Arbitraries.integers().between(0, 19),
-            micrometres(2_000, 12_000),
-            micrometres(0, 500_000),
-            micrometres(280_000, 700_000),
-            micrometres(100_000, 1_200_000))
-        .as(
-            (thinnest, hundredths, depth, distance, along, across) -> {
-              var thickest = thinnest.plus(Length.ofMicrometres(10L * hundredths));
-              var fit =
-                  SlotFit.of(
-                      new Readings("entering sheet", List.of(thinnest, thickest)),
-                      CasesForTests.FIT);
-              return new Slot(
-                  fit.target(),
-                  fit.accepted().orElseThrow(),
-                  Worked.entered("depth", depth),
-                  Worked.entered("distance", distance.min(across.half())),
-                  new Work(at(along), at(across), at(mm(19))));
-            });
-  }
-
-  private static Arbitrary<StackedCutter> stacks() {
-    return Combinators.combine(
-            micrometres(2_400, 3_400),
-            layers(1_200, 3_400).ofMinSize(2).ofMaxSize(3),
-            layers(50, 500).ofMinSize(1).ofMaxSize(4))
-        .as(
-            (kerf, chippers, shims) ->
-                new StackedCutter(
-                    "s", "stack", mm(200), 24, kerf, chippers, shims, Optional.of(6_000)));
-  }
-
-  private static ListArbitrary<Layer> layers(int least, int most) {
-    return Combinators.combine(micrometres(least, most), Arbitraries.integers().between(1, 4))
-        .as(Layer::new)
-        .list();
+  Arbitrary<RandomSawSlots.Trial> trials() {
+    return RandomSawSlots.trials();
   }
 
   @Property(tries = 3_000, edgeCases = EdgeCasesMode.NONE)
-  void anySetup_cutsWhatWasAsked(@ForAll("trials") Trial trial) {
+  void anySetup_cutsWhatWasAsked(@ForAll("trials") RandomSawSlots.Trial trial) {
     var answer = trial.answer();
     Statistics.label("answer").collect(describe(trial, answer));
     Statistics.label("made")
@@ -138,7 +48,7 @@ class SawSlotsByCuttingTest {
             });
     Assume.that(answer instanceof Setup);
     var setup = (Setup) answer;
-    var across = trial.asked().work().acrossGuide().least();
+    var across = trial.across();
     var truth = Truth.asMarked(setup);
     var cut =
         CutSimulation.cutAtSaw(
@@ -202,7 +112,7 @@ class SawSlotsByCuttingTest {
     return strips;
   }
 
-  private static String describe(Trial trial, Answer answer) {
+  private static String describe(RandomSawSlots.Trial trial, Answer answer) {
     var how = trial.stacked() ? "stack " : "blade ";
     return answer instanceof Setup setup
         ? how + setup.guide().id() + ", passes " + setup.passes().size()

@@ -57,15 +57,30 @@ public final class SawSlotSetup {
     if (allowed.isPresent()) {
       return allowed.get();
     }
-    return stacks(asked, owned, conditions).stream()
+    return stacks(asked, saw, owned, conditions).stream()
         .findFirst()
         .map(stack -> withStack(asked, saw, stack, conditions))
         .orElseGet(() -> noStack(asked, owned, conditions));
   }
 
-  /** The best few stacks of what is owned that come to a slot's width. */
-  public static List<StackedCutter> stacks(Slot asked, StackedCutter owned, Conditions conditions) {
-    return Stacks.best(asked.width().value(), asked.accepted(), owned, Stacks.FEW, conditions);
+  /**
+   * The best few stacks of what is owned that come to a slot's width; of those that fit on the
+   * saw's arbor, where any does.
+   */
+  public static List<StackedCutter> stacks(
+      Slot asked, TableSaw saw, StackedCutter owned, Conditions conditions) {
+    var accepted = asked.accepted();
+    var widest = saw.widestStack().orElse(accepted.most()).min(accepted.most());
+    var onArbor =
+        widest.isLessThan(accepted.least())
+            ? List.<StackedCutter>of()
+            : best(asked, new Band(accepted.least(), widest), owned, conditions);
+    return onArbor.isEmpty() ? best(asked, accepted, owned, conditions) : onArbor;
+  }
+
+  private static List<StackedCutter> best(
+      Slot asked, Band widths, StackedCutter owned, Conditions conditions) {
+    return Stacks.best(asked.width().value(), widths, owned, Stacks.FEW, conditions);
   }
 
   /** A slot in one pass with a stack as it is on the arbor, or why this saw can't make it so. */
@@ -88,19 +103,46 @@ public final class SawSlotSetup {
         blade,
         widening,
         RouterTableSetup.firstOf(
-            SawSetup.takes(saw, saw.blades(), blade, conditions), knifeStays()));
+            SawSetup.takes(saw, saw.blades(), blade, conditions),
+            knifeStays(),
+            widening.refusal().map(SawSlotSetup::routOrStack)));
+  }
+
+  /** What helps a blade that is too narrow is not a wider blade. */
+  private static Refusal routOrStack(Refusal refusal) {
+    return refusal.reason() == Refusal.Reason.CUTTER_TOO_NARROW
+        ? new Refusal(
+            refusal.reason(),
+            refusal.what(),
+            "Rout it, or use a stacked cutter where manual, guarding and local rule allow one")
+        : refusal;
   }
 
   private Answer withStack(StackedCutter stack) {
-    var width = stack.cutWidth();
-    var offWidth =
-        asked.accepted().contains(width)
-            ? Optional.<Refusal>empty()
-            : Optional.of(noStack(asked, stack, conditions));
     return slot(
         stack,
         RouterCuts.Widening.none(),
-        RouterTableSetup.firstOf(mayStack(stack), offWidth, onTheArbor(stack)));
+        RouterTableSetup.firstOf(mayStack(stack), ofTheWidth(stack), onTheArbor(stack)));
+  }
+
+  private Optional<Refusal> ofTheWidth(StackedCutter stack) {
+    var accepted = asked.accepted();
+    if (accepted.contains(stack.cutWidth())) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Refusal(
+            Refusal.Reason.NO_STACK_FITS,
+            stack.name()
+                + " cuts "
+                + conditions.caliper(stack.cutWidth())
+                + "; the slot should be "
+                + widths(accepted, conditions),
+            "Take the chippers and shims of another stack"));
+  }
+
+  private static String widths(Band accepted, Conditions conditions) {
+    return conditions.caliper(accepted.least()) + " to " + conditions.caliper(accepted.most());
   }
 
   private Answer slot(Cutter cutter, RouterCuts.Widening widening, Optional<Refusal> atOnce) {
@@ -256,8 +298,7 @@ public final class SawSlotSetup {
   private static Refusal noStack(Slot asked, StackedCutter owned, Conditions conditions) {
     var accepted = asked.accepted();
     var blades = owned.outerKerf().times(2);
-    var wanted =
-        conditions.caliper(accepted.least()) + " to " + conditions.caliper(accepted.most());
+    var wanted = widths(accepted, conditions);
     if (blades.isGreaterThan(accepted.most())) {
       return new Refusal(
           Refusal.Reason.CUTTER_TOO_WIDE,

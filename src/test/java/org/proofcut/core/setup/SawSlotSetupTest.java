@@ -113,7 +113,10 @@ class SawSlotSetupTest {
     void morePassesThanTheLimit_areRefused() {
       assertEquals(5, setup(cut(ofWidth("10 mm"))).passes().size());
       assertRefused(Reason.CUTTER_TOO_NARROW, cut(ofWidth("10.02 mm")));
-      assertRefused(Reason.CUTTER_TOO_NARROW, cut(slot("6 mm", "100 mm", PANEL)));
+      var refusal = (Refusal) cut(slot("6 mm", "100 mm", PANEL));
+      assertEquals(
+          "250 mm blade can't make a width of 17.87 mm in 5 passes that overlap", refusal.what());
+      assertTrue(refusal.instead().startsWith("Rout it, or use a stacked cutter"));
     }
 
     private Slot ofWidth(String width) {
@@ -291,7 +294,7 @@ class SawSlotSetupTest {
 
     @Test
     void stacks_anyOfTheFew_canBeSetUp() {
-      var stacks = SawSlotSetup.stacks(dado("100 mm"), owned, WITH_COMB);
+      var stacks = SawSlotSetup.stacks(dado("100 mm"), SAW, owned, WITH_COMB);
       assertEquals(2, stacks.size());
       for (var stack : stacks) {
         assertEquals(
@@ -315,6 +318,16 @@ class SawSlotSetupTest {
     void stackWiderThanTheArborTakes_isRefused() {
       setup(onArborOf("17.9 mm"));
       assertRefused(Reason.CUTTER_DOES_NOT_FIT_MACHINE, onArborOf("17.89 mm"));
+    }
+
+    /** 17.84 is 0.03 off as 17.90 is, and the only one of the two that the arbor takes. */
+    @Test
+    void narrowerStackThatAlsoServes_isTakenWhereTheArborIsShort() {
+      var two =
+          StacksTest.set(layers("3.2 mm", 3, "1.6 mm", 1), layers("0.3 mm", 1, "0.24 mm", 1));
+      var saw = ShopsForTests.sawWith(new BlindCuts(true, Optional.of(Length.of("17.85 mm"))));
+      var cutter = setup(SawSlotSetup.stacked(dado("100 mm"), saw, two, WITH_COMB)).cutter();
+      assertEquals(Length.of("17.84 mm"), cutter.cutWidth());
     }
 
     private Answer onArborOf(String widest) {

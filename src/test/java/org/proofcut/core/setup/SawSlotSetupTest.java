@@ -323,8 +323,7 @@ class SawSlotSetupTest {
     /** 17.84 is 0.03 off as 17.90 is, and the only one of the two that the arbor takes. */
     @Test
     void narrowerStackThatAlsoServes_isTakenWhereTheArborIsShort() {
-      var two =
-          StacksTest.set(layers("3.2 mm", 3, "1.6 mm", 1), layers("0.3 mm", 1, "0.24 mm", 1));
+      var two = StacksTest.set(layers("3.2 mm", 3, "1.6 mm", 1), layers("0.3 mm", 1, "0.24 mm", 1));
       var saw = ShopsForTests.sawWith(new BlindCuts(true, Optional.of(Length.of("17.85 mm"))));
       var cutter = setup(SawSlotSetup.stacked(dado("100 mm"), saw, two, WITH_COMB)).cutter();
       assertEquals(Length.of("17.84 mm"), cutter.cutWidth());

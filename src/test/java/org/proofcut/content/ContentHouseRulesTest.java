@@ -264,6 +264,7 @@ class ContentHouseRulesTest {
             saws.stream().map(id -> new Step(id, "table-saw", saw(id.startsWith("r")))),
             saws.stream().map(id -> new Step(id, "track-saw", saw(false))),
             housings.stream().map(id -> new Step(id, "table-saw", blind())),
+            Stream.of(new Step("dado", "table-saw", stacked())),
             housings.stream().map(id -> new Step(id, "router-table", router("fence"))),
             housings.stream().map(id -> new Step(id, "hand-held-router", router("straightedge"))),
             Stream.of("dry-fit", "fasten").map(id -> new Step(id, "none", hand(id))))
@@ -284,6 +285,12 @@ class ContentHouseRulesTest {
     var given = saw(false);
     given.put(Fact.THROUGH_CUT, false);
     sizes(given, "6 mm");
+    return given;
+  }
+
+  private static Map<Fact, Object> stacked() {
+    var given = blind();
+    given.put(Fact.STACKED_CUTTER, true);
     return given;
   }
 

@@ -1,6 +1,7 @@
 package org.proofcut.logbook;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -14,6 +15,8 @@ import org.proofcut.core.plan.Marks;
 import org.proofcut.core.plan.Plan;
 import org.proofcut.core.run.Act;
 import org.proofcut.core.setup.Setting.Role;
+import org.proofcut.core.setup.Setup;
+import org.proofcut.core.shop.TableSaw;
 
 /**
  * What a shop kept with an earlier build of this version is read by this build. The files are out
@@ -38,6 +41,18 @@ class KeptByEarlierTest {
           Length.of("91.9 mm"),
           dado.operation().setup().orElseThrow().setting(Role.FENCE).orElseThrow().set().value());
       assertEquals(dado.marks(), Marks.of(dado.operation()));
+      // Kept before blind cuts were asked for: its saw allows none.
+      var saws =
+          plan.sheets().stream()
+              .flatMap(sheet -> sheet.operation().setup().stream())
+              .map(Setup::machine)
+              .filter(TableSaw.class::isInstance)
+              .map(TableSaw.class::cast)
+              .toList();
+      assertFalse(saws.isEmpty());
+      for (var saw : saws) {
+        assertTrue(saw.widestStack().isEmpty() && !saw.knifeStaysInBlindCuts());
+      }
     }
   }
 

@@ -2,11 +2,13 @@ package org.proofcut.logbook;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import net.jqwik.api.Arbitraries;
@@ -37,9 +39,18 @@ import org.proofcut.core.plan.Plan;
 import org.proofcut.core.proof.Verdict.Correction;
 import org.proofcut.core.run.Act;
 import org.proofcut.core.safety.Finding.Seen;
+import org.proofcut.core.setup.Conditions;
+import org.proofcut.core.setup.CutAsked;
 import org.proofcut.core.setup.Measure.Dimension;
+import org.proofcut.core.setup.SawSlotSetup;
 import org.proofcut.core.setup.Setting.Role;
+import org.proofcut.core.setup.Setup;
 import org.proofcut.core.setup.SetupLimits;
+import org.proofcut.core.setup.ShopsForTests;
+import org.proofcut.core.setup.Work;
+import org.proofcut.core.shop.StackedCutter;
+import org.proofcut.core.shop.StackedCutter.Layer;
+import org.proofcut.core.shop.TableSaw.BlindCuts;
 
 class WrittenTest {
 
@@ -78,6 +89,40 @@ class WrittenTest {
     var plan = BundledPlans.cupboard();
     assertTrue(plan.isSound(), plan.problems().toString());
     assertReadsBack(PLANS, plan);
+  }
+
+  /** A pack of strips, and a stack of a cutter, are kept as they were set up. */
+  @Test
+  void read_slotsAtTheSaw_equalWhatWasWritten() {
+    var saw = ShopsForTests.sawWith(new BlindCuts(true, Optional.of(Length.of("20 mm"))));
+    var conditions =
+        new Conditions(ShopsForTests.LIMITS, List.of("featherboard"), LengthUnit.MILLIMETRE);
+    var size = new Band(Length.of("400 mm"), Length.of("400 mm"));
+    var accepted = new Band(Length.of("8.1 mm"), Length.of("8.2 mm"));
+    var asked =
+        new CutAsked.Slot(
+            Worked.entered("width", Length.of("8.15 mm")),
+            accepted,
+            Worked.entered("depth", Length.of("6 mm")),
+            Worked.entered("distance", Length.of("100 mm")),
+            new Work(size, size, new Band(Length.of("18 mm"), Length.of("18 mm"))));
+    var stack =
+        new StackedCutter(
+            "s",
+            "stack",
+            Length.of("200 mm"),
+            24,
+            Length.of("3.2 mm"),
+            List.of(new Layer(Length.of("1.6 mm"), 2)),
+            List.of(new Layer(Length.of("0.1 mm"), 4)),
+            Optional.of(6_000));
+    var setups = new Written<>(Setup.class);
+    for (var answer :
+        List.of(
+            SawSlotSetup.passes(asked, saw, ShopsForTests.RIP_BLADE, conditions),
+            SawSlotSetup.stacked(asked, saw, stack, conditions))) {
+      assertReadsBack(setups, assertInstanceOf(Setup.class, answer));
+    }
   }
 
   @Test

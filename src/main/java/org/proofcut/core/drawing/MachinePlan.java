@@ -4,8 +4,8 @@ import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.operation.Operation;
 import org.proofcut.core.setup.Setup;
 import org.proofcut.core.shop.HandRouter;
-import org.proofcut.core.shop.SawBlade;
 import org.proofcut.core.shop.TableSaw;
+import org.proofcut.core.shop.TrackSaw;
 
 /**
  * A cut as seen from above by the person at the machine: guide, cutter, work, what turns, what
@@ -24,10 +24,11 @@ public final class MachinePlan {
    * @param widthPx width at which the page shows it, at least 300
    */
   public static Picture of(Operation operation, Setup setup, LengthUnit unit, int widthPx) {
-    if (setup.cutter() instanceof SawBlade blade) {
-      return setup.machine() instanceof TableSaw saw
-          ? SawPlan.of(operation, setup, saw, blade, unit, widthPx)
-          : TrackPlan.of(operation, setup, blade, unit, widthPx);
+    if (setup.machine() instanceof TableSaw saw) {
+      return SawPlan.of(operation, setup, saw, unit, widthPx);
+    }
+    if (setup.machine() instanceof TrackSaw) {
+      return TrackPlan.of(operation, setup, unit, widthPx);
     }
     if (setup.machine() instanceof HandRouter router) {
       return HandRouterPlan.of(operation, setup, router, unit, widthPx);

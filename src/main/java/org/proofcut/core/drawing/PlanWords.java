@@ -63,7 +63,7 @@ final class PlanWords {
                 "Pass "
                     + pass.number()
                     + ": "
-                    + (setup.usesStrip() ? (pass.stripOn() ? "strip on, " : "strip off, ") : "")
+                    + (setup.usesStrip() ? pass.strips("on", "off") + ", " : "")
                     + rule(pass.depth().value())
                     + " deep.")
         .toList();

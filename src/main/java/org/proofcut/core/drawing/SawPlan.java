@@ -14,16 +14,17 @@ import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.measure.Rounding;
 import org.proofcut.core.operation.Operation;
+import org.proofcut.core.setup.CutAsked;
 import org.proofcut.core.setup.Guide;
 import org.proofcut.core.setup.Setting;
 import org.proofcut.core.setup.Setup;
-import org.proofcut.core.shop.SawBlade;
+import org.proofcut.core.shop.StackedCutter;
 import org.proofcut.core.shop.TableSaw;
 
 /**
  * A table saw from above: a rip along the fence, which stands on the right, or a crosscut on the
- * sled with its stop on the left. Lengths across count from the fence or stop to the blade, along
- * from the edge of the work that is nearest to the person.
+ * sled with its stop on the left; a slot along either, at its first pass. Lengths across count from
+ * the fence or stop to the blade, along from the edge of the work that is nearest to the person.
  */
 final class SawPlan {
 
@@ -44,6 +45,15 @@ final class SawPlan {
   private final Length depth;
   private final Length pixel;
 
+  /** A slot leaves wood on both sides of the blade, and none is waste. */
+  private final boolean slot;
+
+  /** Between guide and work in the first pass. */
+  private final Length strip;
+
+  /** From the guide to where the cut ends after the last pass, in the first pass's place. */
+  private final Length lastWall;
+
   /** Along the cut, where the front of the blade stands. */
   private final Length front;
 
@@ -53,30 +63,38 @@ final class SawPlan {
   private final boolean guarded;
   private final boolean knifed;
 
-  private SawPlan(
-      Operation operation, Setup setup, TableSaw saw, SawBlade blade, LengthUnit unit, int width) {
+  private SawPlan(Operation operation, Setup setup, TableSaw saw, LengthUnit unit, int width) {
     this.setup = setup;
-    this.guarded = saw.hasGuard();
-    this.knifed = saw.hasRivingKnife();
+    this.slot = setup.asked() instanceof CutAsked.Slot;
+    this.guarded = saw.hasGuard() && !slot;
+    this.knifed =
+        slot
+            ? saw.knifeStaysInBlindCuts() && !(setup.cutter() instanceof StackedCutter)
+            : saw.hasRivingKnife();
     this.words = new PlanWords(operation, setup, unit);
     this.sled = setup.guide() == Guide.SLED;
     this.figure = words.figure(setup.settings().get(0));
     this.size = setup.settings().get(0).set().value();
-    this.kerf = blade.kerf();
+    this.kerf = setup.cutter().cutWidth();
+    this.strip =
+        setup.setting(Setting.Role.STRIP).map(one -> one.set().value()).orElse(Length.ZERO);
+    var passes = setup.passes();
+    this.lastWall =
+        size.plus(
+            passes.get(passes.size() - 1).takes().most().minus(passes.get(0).takes().least()));
     var height = setup.setting(Setting.Role.HEIGHT).orElseThrow().set().value();
-    this.exposed = exposed(blade.diameter(), height);
+    this.exposed = exposed(setup.cutter().diameter(), height);
     this.sheet = new PlanSheet(width, words.all(layout(), notes()));
     this.pixel = new Length(Math.max(1, exposed.picometres() / (sheet.narrow() ? 170 : 190)));
     // On the sled the work reaches across the blade; along the fence it comes from far in front.
     var work = setup.asked().work();
-    this.depth = sled ? work.acrossGuide().most() : work.alongGuide().most();
+    this.depth = sled && !slot ? work.acrossGuide().most() : work.alongGuide().most();
     this.front =
         depth.minus(sled ? pixel.times(80).min(depth.half()) : exposed.plus(pixel.times(96)));
   }
 
-  static Picture of(
-      Operation operation, Setup setup, TableSaw saw, SawBlade blade, LengthUnit unit, int width) {
-    return new SawPlan(operation, setup, saw, blade, unit, width).drawn();
+  static Picture of(Operation operation, Setup setup, TableSaw saw, LengthUnit unit, int width) {
+    return new SawPlan(operation, setup, saw, unit, width).drawn();
   }
 
   /** How long the blade stands out of the table: 2·√(2Rh − h²), the root rounded down. */
@@ -88,17 +106,15 @@ final class SawPlan {
 
   private Picture drawn() {
     sheet.head("From above; you stand at the bottom, left of the blade's line.");
-    long room = sheet.width() - FEED_LANE - 8L - (sled ? 24 : GUIDE);
-    long kept = room - WASTE - pixels(kerf);
+    long room = room();
+    long kept = room - pixels(farEnd().minus(size));
     long byGuide = Math.min(kept / 3, 130);
     var gap = pixel.times(GAP);
     across =
         Stretch.of(
             gap,
             new Band(Length.ZERO, pixel.times(byGuide).min(size)),
-            new Band(
-                size.minus(pixel.times(kept - byGuide - GAP)).max(Length.ZERO),
-                size.plus(kerf).plus(pixel.times(WASTE))));
+            new Band(size.minus(pixel.times(kept - byGuide - GAP)).max(Length.ZERO), farEnd()));
     // From the front of the blade down to where words, figure and the near end have room.
     var piece = front.minus(pixel.times(150)).max(Length.ZERO);
     var top = depth.max(front.plus(exposed)).plus(pixel.times(sled ? 34 : 30));
@@ -153,7 +169,21 @@ final class SawPlan {
   }
 
   private Length farEnd() {
-    return size.plus(kerf).plus(pixel.times(WASTE));
+    if (!slot) {
+      return lastWall.plus(pixel.times(WASTE));
+    }
+    // A slot close to the guide leaves room to show more of the work beyond it.
+    long beyond = Math.max(WASTE, room() - pixels(lastWall));
+    return lastWall.plus(pixel.times(beyond)).min(workEnd());
+  }
+
+  /** Pixels across, from the guide to the edge of the drawing. */
+  private long room() {
+    return sheet.width() - FEED_LANE - 8L - (sled ? 24 : GUIDE);
+  }
+
+  private Length workEnd() {
+    return strip.plus(setup.asked().work().acrossGuide().most());
   }
 
   /** In line with the blade, before the work and behind it. */
@@ -195,7 +225,33 @@ final class SawPlan {
     }
   }
 
+  /** The slot is underneath, drawn as if seen through. */
+  private void slotted(Drawing plan) {
+    var from = shownFrom();
+    if (strip.isPositive()) {
+      // Strips lie along the whole fence; on the sled as long as the stop.
+      plan.box(
+          sled ? at(Length.ZERO, from).up(26) : at(Length.ZERO, from).down(STAND - 16),
+          sled
+              ? at(strip, from)
+              : new Point(at(strip, depth).xThousandths(), sheet.top() * 1000 + 6_000),
+          Fill.SHEET,
+          Line.PLAIN);
+    }
+    plan.box(at(strip, from), at(farEnd(), depth), Fill.WOOD, Line.PLAIN);
+    plan.box(at(size, front), at(size.plus(kerf), depth), Fill.SHEET, Line.THIN);
+    plan.line(Line.DASHED, at(size, from), at(size, front));
+    plan.line(Line.DASHED, at(lastWall, from), at(lastWall, depth));
+    if (farEnd().isLessThan(workEnd())) {
+      sheet.goesOnBeside(y(depth) - 6, y(from) + 6, at(farEnd(), from), sled);
+    }
+  }
+
   private void work(Drawing plan) {
+    if (slot) {
+      slotted(plan);
+      return;
+    }
     var from = shownFrom();
     var wasteFrom = size.plus(kerf);
     plan.box(at(Length.ZERO, from), at(size, depth), Fill.WOOD, Line.PLAIN);
@@ -278,6 +334,19 @@ final class SawPlan {
       plan.text(plan.px(middle, line / 1000 - 12), figure, Type.FIGURE, Anchor.MIDDLE);
       return;
     }
+    if (slot && !across.isBroken()) {
+      // Beyond the slot, clear of the arrowhead that points at the tooth from there.
+      long beyond = x(lastWall) + (sled ? 40 : -40);
+      long edge = x(farEnd());
+      if (Math.abs(edge - beyond) > 2 * half && (edge > beyond) == sled) {
+        plan.text(
+            plan.px(beyond, line / 1000 + 12),
+            figure,
+            Type.FIGURE,
+            sled ? Anchor.START : Anchor.END);
+        return;
+      }
+    }
     var over =
         new Column(
             from.xThousandths() / 1000 - 4,
@@ -303,10 +372,24 @@ final class SawPlan {
     long left = sled ? (across.isBroken() ? breakEnd() : x(Length.ZERO) + 10) : blade + guardSide;
     long right = sled ? blade - guardSide : (across.isBroken() ? breakEnd() : x(Length.ZERO) - 10);
     long top = Math.max(y(depth), y(front.plus(exposed))) + 6;
-    var beside = new Column(left, right, top, figureLine() - 48, sled ? Anchor.END : Anchor.START);
+    long far = x(farEnd());
+    long wall = x(lastWall);
+    boolean beyond = slot && Math.abs(far - wall) - 38 > right - left;
+    var beside =
+        beyond
+            ? new Column(
+                sled ? wall + 28 : far + 10,
+                sled ? far - 10 : wall - 28,
+                top,
+                figureLine() - 48,
+                sled ? Anchor.START : Anchor.END)
+            : new Column(left, right, top, figureLine() - 48, sled ? Anchor.END : Anchor.START);
     if (guarded) {
       sheet.sayOrNote(
           beside, knifed ? "guard over blade and riving knife" : "guard over blade", Type.NOTE);
+    }
+    if (strip.isPositive()) {
+      sheet.sayOrNote(beside, strips(), Type.STRESS);
     }
     sheet.sayOrNote(beside, words.face(), Type.NOTE);
     sheet.sayOrNote(
@@ -317,7 +400,9 @@ final class SawPlan {
           new Column(FEED_LANE + 34, blade - 30, near, near + 36, Anchor.START),
           "sled's fence",
           Type.NOTE);
-      sheet.note("The stop is on the left of the sled, the offcut lies free on the right.");
+      sheet.note(
+          "The stop is on the left of the sled"
+              + (slot ? "." : ", the offcut lies free on the right."));
     } else {
       long post = x(Length.ZERO);
       sheet.plate(
@@ -343,7 +428,15 @@ final class SawPlan {
     var notes = new ArrayList<>(words.notes());
     notes.add(
         "Keep out of the line of the blade, where a piece is thrown; never reach behind the blade.");
-    if (!guarded || !knifed) {
+    if (slot) {
+      notes.add(
+          "White: cut. Dashed: still to cut. The cut is underneath, drawn as if seen through.");
+      notes.add(
+          "The usual guard can't stay here: featherboard or sled holds the work down."
+              + (knifed
+                  ? " The riving knife stays, below the top tooth."
+                  : " The riving knife is off with a stacked cutter; put it back after."));
+    } else if (!guarded || !knifed) {
       notes.add(
           "Entered for this saw: no "
               + (guarded ? "riving knife" : knifed ? "guard" : "guard and no riving knife")
@@ -351,12 +444,42 @@ final class SawPlan {
     }
     notes.add(
         "To scale but for what the zigzag lines leave out; "
-            + (sled ? "sled, " : "fence, ")
-            + "guard, knife and waste not to size.");
+            + (sled ? "sled" : "fence")
+            + (slot ? " and knife not to size." : ", guard, knife and waste not to size."));
     return notes;
   }
 
+  /** What lies between guide and work in the first pass, and its thickness. */
+  private String strips() {
+    return setup.passes().get(0).strips("on", "off")
+        + ", "
+        + words.figure(setup.setting(Setting.Role.STRIP).orElseThrow());
+  }
+
+  private String slotLayout() {
+    return (sled
+            ? "The work lies on the sled, its "
+                + words.rides()
+                + " against the sled's fence, which is nearest to you, its reference edge to the stop"
+                + " on the left; the fence is off the table. "
+            : "The fence is on the right, with the " + words.rides() + " of the work to it. ")
+        + (strip.isPositive()
+            ? "In the first pass "
+                + strips()
+                + ": between "
+                + (sled ? "stop" : "fence")
+                + " and work. "
+            : "")
+        + "The work lies "
+        + words.face()
+        + " and moves away from you into the blade, which cuts a slot in its underside. The strip in"
+        + " line with the blade is hatched: keep clear.";
+  }
+
   private String layout() {
+    if (slot) {
+      return slotLayout();
+    }
     return (sled
             ? "The work lies on the sled, its "
                 + words.rides()

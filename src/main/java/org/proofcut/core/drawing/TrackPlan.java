@@ -15,7 +15,6 @@ import org.proofcut.core.measure.Rounding;
 import org.proofcut.core.operation.Operation;
 import org.proofcut.core.setup.CutAsked;
 import org.proofcut.core.setup.Setup;
-import org.proofcut.core.shop.SawBlade;
 
 /**
  * A sheet under a track saw from above: reference edge on the left, the track on the side that is
@@ -42,12 +41,12 @@ final class TrackPlan {
   private Stretch across;
   private Stretch along;
 
-  private TrackPlan(Operation operation, Setup setup, SawBlade blade, LengthUnit unit, int width) {
+  private TrackPlan(Operation operation, Setup setup, LengthUnit unit, int width) {
     this.setup = setup;
     this.words = new PlanWords(operation, setup, unit);
     this.figure = words.figure(setup.settings().get(0));
     this.mark = setup.settings().get(0).set().value();
-    this.kerf = blade.kerf();
+    this.kerf = setup.cutter().cutWidth();
     var work = setup.asked().work();
     boolean rip = setup.asked() instanceof CutAsked.Parting parting && parting.along();
     this.run = (rip ? work.alongGuide() : work.acrossGuide()).most();
@@ -57,8 +56,8 @@ final class TrackPlan {
     this.pixel = new Length(Math.max(1, kerf.picometres() / 5));
   }
 
-  static Picture of(Operation operation, Setup setup, SawBlade blade, LengthUnit unit, int width) {
-    return new TrackPlan(operation, setup, blade, unit, width).drawn();
+  static Picture of(Operation operation, Setup setup, LengthUnit unit, int width) {
+    return new TrackPlan(operation, setup, unit, width).drawn();
   }
 
   private Picture drawn() {

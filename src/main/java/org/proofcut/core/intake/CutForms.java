@@ -22,6 +22,7 @@ import org.proofcut.core.shop.HandRouter;
 import org.proofcut.core.shop.Machine;
 import org.proofcut.core.shop.RouterTable;
 import org.proofcut.core.shop.SawBlade;
+import org.proofcut.core.shop.StackedCutter;
 import org.proofcut.core.shop.StraightCutter;
 import org.proofcut.core.shop.TableSaw;
 import org.proofcut.core.shop.TrackSaw;
@@ -39,6 +40,10 @@ public final class CutForms {
   private static final List<Class<? extends Machine>> ROUTERS =
       List.of(RouterTable.class, HandRouter.class);
   private static final List<Class<? extends Cutter>> STRAIGHT = List.of(StraightCutter.class);
+  private static final List<Class<? extends Machine>> ROUTERS_AND_SAW =
+      List.of(RouterTable.class, HandRouter.class, TableSaw.class);
+  private static final List<Class<? extends Cutter>> SLOTTING =
+      List.of(StraightCutter.class, StackedCutter.class, SawBlade.class);
   private static final List<Class<? extends Machine>> SAWS =
       List.of(TableSaw.class, TrackSaw.class);
   private static final List<Class<? extends Cutter>> BLADES = List.of(SawBlade.class);
@@ -91,8 +96,8 @@ public final class CutForms {
             ENTERING,
             new CutForm.Group("The slot", List.of(DEPTH, DISTANCE)),
             piece(ALONG, ACROSS)),
-        ROUTERS,
-        STRAIGHT,
+        ROUTERS_AND_SAW,
+        SLOTTING,
         form -> {
           var entering = entering(form);
           var depth = Worked.entered("depth of the slot", form.length(DEPTH, DEPTHS));

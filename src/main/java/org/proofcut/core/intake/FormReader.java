@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.measure.Band;
@@ -14,6 +15,7 @@ import org.proofcut.core.measure.LengthFormatException;
 import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.measure.display.Scale;
 import org.proofcut.core.shop.SpeedStep;
+import org.proofcut.core.shop.StackedCutter.Layer;
 
 /**
  * Reads fields one by one and gathers what is wrong, so that a person is told everything at once.
@@ -23,6 +25,10 @@ final class FormReader {
 
   private static final int LONGEST_TEXT = 80;
   private static final int FASTEST = 40_000;
+  private static final int MOST_LAYERS = 6;
+  private static final int MOST_OF_A_LAYER = 6;
+  private static final Pattern LAYER =
+      Pattern.compile("(?<thickness>.+?)[x×*]\\s*(?<count>[0-9]{1,3})\\s*(?:[,;]\\s*|$)");
   private static final Length STAND_IN = Length.ofMillimetres(1);
 
   private final Map<String, String> typed;
@@ -128,6 +134,9 @@ final class FormReader {
 
   String choice(Field field) {
     var text = raw(field.name());
+    if (text.isEmpty() && field.optional()) {
+      return text;
+    }
     var words = field.choices().stream().map(Field.Choice::words).toList();
     if (field.choices().stream().noneMatch(choice -> choice.value().equals(text))) {
       problems.add(
@@ -178,6 +187,50 @@ final class FormReader {
   boolean isSound(Field... fields) {
     var names = Stream.of(fields).map(Field::name).toList();
     return problems.stream().noneMatch(problem -> names.contains(problem.where()));
+  }
+
+  /**
+   * {@code 3.2 mm x 3, 1.6 mm x 1}: thicknesses, each with how many there are. The count ends an
+   * entry, so that a comma may stand in a number, too.
+   */
+  List<Layer> layers(Field field, Band allowed) {
+    int before = problems.size();
+    var text = text(field);
+    if (text.isEmpty() || problems.size() > before) {
+      return List.of();
+    }
+    var layers = new ArrayList<Layer>();
+    int read = 0;
+    var entry = LAYER.matcher(text);
+    while (entry.lookingAt()) {
+      var thickness = length(field, entry.group("thickness").strip(), allowed);
+      int count = Integer.parseInt(entry.group("count"));
+      if (count < 1 || count > MOST_OF_A_LAYER) {
+        problems.add(
+            stops(
+                field,
+                "\"" + shortened(entry.group().strip()) + "\": " + count + " of them",
+                "1 to " + MOST_OF_A_LAYER + " of a thickness"));
+      } else {
+        thickness.ifPresent(one -> layers.add(new Layer(one, count)));
+      }
+      read = entry.end();
+      entry.region(read, text.length());
+    }
+    if (read < text.length()) {
+      problems.add(
+          stops(
+              field,
+              "\"" + shortened(text.substring(read).strip()) + "\" does not say how many there are",
+              "like 3.2 mm x 3, 1.6 mm x 1: a thickness, x, and how many"));
+    } else if (layers.size() > MOST_LAYERS) {
+      problems.add(
+          stops(
+              field,
+              "That is " + layers.size() + " thicknesses",
+              "at most " + MOST_LAYERS + "; leave out what is never used"));
+    }
+    return layers;
   }
 
   void problem(Field field, String what, String allowed) {

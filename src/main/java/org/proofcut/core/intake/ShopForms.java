@@ -19,8 +19,10 @@ import org.proofcut.core.shop.Machine;
 import org.proofcut.core.shop.OwnedGear;
 import org.proofcut.core.shop.RouterTable;
 import org.proofcut.core.shop.SawBlade;
+import org.proofcut.core.shop.StackedCutter;
 import org.proofcut.core.shop.StraightCutter;
 import org.proofcut.core.shop.TableSaw;
+import org.proofcut.core.shop.TableSaw.BlindCuts;
 import org.proofcut.core.shop.TrackSaw;
 
 /** The forms of all that stands in a shop. */
@@ -77,6 +79,20 @@ public final class ShopForms {
       length("sled-stop-reach", "Sled: longest to the stop", "0 if there is no sled");
   private static final Field SLED_DEPTH =
       length("sled-depth", "Sled: widest work", "0 if there is no sled");
+  private static final Field KNIFE_STAYS =
+      yesNo("knife-stays", "Riving knife stands below the top tooth: it can stay in a blind cut")
+          .mayStayEmpty();
+  private static final Field STACK_ALLOWED =
+      yesNo(
+              "stack-allowed",
+              "A stacked cutter is allowed by the saw's manual, its guarding and local rule")
+          .mayStayEmpty();
+  private static final Field WIDEST_STACK =
+      length(
+              "widest-stack",
+              "Widest stacked cutter",
+              "from the manual: the arbor's nut is fully on; leave empty if none is allowed")
+          .mayStayEmpty();
   private static final Field TRACK_LENGTH =
       length("track-length", "Length of the track", "longest cut, with tracks joined");
   private static final Field TRACK_DEPTH =
@@ -87,6 +103,19 @@ public final class ShopForms {
       length("cutting-length", "Cutting length", "length of the edges");
   private static final Field SHANK = length("shank", "Shank", "diameter, to fit the collet");
   private static final Field KERF = length("kerf", "Kerf", "width of the cut it leaves");
+
+  private static final Field OUTER_KERF =
+      length(
+          "outer-kerf", "Kerf of each outer blade", "width of the cut that one of the two leaves");
+  private static final Field OUTER_TEETH = count("edges", "Teeth of each outer blade", "how many");
+  private static final Field CHIPPERS =
+      text(
+          "chippers",
+          "Chippers",
+          "what each adds to the width, and how many there are: 3.2 mm x 3, 1.6 mm x 1");
+  private static final Field SHIMS =
+      text("shims", "Shims", "thickness and how many: 0.1 mm x 4; leave empty if there are none")
+          .mayStayEmpty();
 
   private static final Field RATING =
       text("rating", "Rating", "as marked on it, such as SNR 32; leave empty if unknown")
@@ -109,7 +138,7 @@ public final class ShopForms {
 
   /** Kinds of cutter. */
   public static final List<ItemForm<? extends Cutter>> CUTTER_KINDS =
-      List.of(straightCutter(), sawBlade());
+      List.of(straightCutter(), sawBlade(), stackedCutter());
 
   private ShopForms() {}
 
@@ -202,7 +231,10 @@ public final class ShopForms {
             SLED_DEPTH,
             GUARD,
             KNIFE,
-            EXTRACTION),
+            KNIFE_STAYS,
+            EXTRACTION,
+            STACK_ALLOWED,
+            WIDEST_STACK),
         (id, form) -> {
           var name = form.text(NAME);
           var speeds = form.speeds(SPEED);
@@ -216,6 +248,7 @@ public final class ShopForms {
           boolean guard = form.yes(GUARD);
           boolean knife = form.yes(KNIFE);
           boolean extraction = form.yes(EXTRACTION);
+          var blind = new BlindCuts(form.yes(KNIFE_STAYS), widestStack(form));
           return form.result(
               () ->
                   new TableSaw(
@@ -231,8 +264,24 @@ public final class ShopForms {
                       sledDepth,
                       guard,
                       knife,
-                      extraction));
+                      extraction,
+                      Optional.of(blind)));
         });
+  }
+
+  /** Empty unless it is said to be allowed: what was kept before this was asked allows none. */
+  private static Optional<Length> widestStack(FormReader form) {
+    var widest = form.optionalLength(WIDEST_STACK, band("3 mm", "40 mm"));
+    if (!form.yes(STACK_ALLOWED)) {
+      return Optional.empty();
+    }
+    if (form.isBlank(WIDEST_STACK.name())) {
+      form.problem(
+          WIDEST_STACK,
+          "Nothing was entered, and a stacked cutter is said to be allowed",
+          "the width from the saw's manual");
+    }
+    return widest;
   }
 
   private static ItemForm<TrackSaw> trackSaw() {
@@ -307,6 +356,24 @@ public final class ShopForms {
           int edges = form.count(EDGES, 4, 200);
           var top = form.optionalCount(TOP_SPEED, 1_000, 30_000);
           return form.result(() -> new SawBlade(id, name, diameter, kerf, edges, top));
+        });
+  }
+
+  private static ItemForm<StackedCutter> stackedCutter() {
+    return new ItemForm<>(
+        "stacked-cutter",
+        "Stacked cutter for slots at the saw",
+        List.of(NAME, DIAMETER, OUTER_KERF, OUTER_TEETH, CHIPPERS, SHIMS, TOP_SPEED),
+        (id, form) -> {
+          var name = form.text(NAME);
+          var diameter = form.length(DIAMETER, BLADES);
+          var kerf = form.length(OUTER_KERF, band("0.8 mm", "8 mm"));
+          int teeth = form.count(OUTER_TEETH, 4, 200);
+          var chippers = form.layers(CHIPPERS, band("0.5 mm", "10 mm"));
+          var shims = form.layers(SHIMS, band("0.01 mm", "2 mm"));
+          var top = form.optionalCount(TOP_SPEED, 1_000, 30_000);
+          return form.result(
+              () -> new StackedCutter(id, name, diameter, teeth, kerf, chippers, shims, top));
         });
   }
 

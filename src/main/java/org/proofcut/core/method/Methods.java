@@ -18,6 +18,7 @@ import org.proofcut.core.setup.HandRouterSetup;
 import org.proofcut.core.setup.Refusal;
 import org.proofcut.core.setup.RouterTableSetup;
 import org.proofcut.core.setup.SawSetup;
+import org.proofcut.core.setup.SawSlotSetup;
 import org.proofcut.core.setup.Setup;
 import org.proofcut.core.shop.Cutter;
 import org.proofcut.core.shop.HandRouter;
@@ -25,6 +26,7 @@ import org.proofcut.core.shop.Machine;
 import org.proofcut.core.shop.RouterTable;
 import org.proofcut.core.shop.SawBlade;
 import org.proofcut.core.shop.Shop;
+import org.proofcut.core.shop.StackedCutter;
 import org.proofcut.core.shop.StraightCutter;
 import org.proofcut.core.shop.TableSaw;
 import org.proofcut.core.shop.TrackSaw;
@@ -33,9 +35,10 @@ import org.proofcut.core.shop.TrackSaw;
  * Chooses machine and cutter for a cut.
  *
  * <p>Order of trying (common practice): a router table before a router in the hands; one pass with
- * a cutter that fits before two with a narrower one, the widest of those first. A whole sheet is
- * broken down along a track before it is lifted to a saw; every other saw cut is tried at the table
- * saw first.
+ * a cutter that fits before two with a narrower one, the widest of those first; a slot at the saw
+ * last, with a stacked cutter where it may take one, else with a blade in several passes. A whole
+ * sheet is broken down along a track before it is lifted to a saw; every other saw cut is tried at
+ * the table saw first.
  */
 public final class Methods {
 
@@ -60,15 +63,24 @@ public final class Methods {
 
   private Stream<Way> slotWays(Slot slot) {
     var cutters = byFit(slot.width().value());
-    return Stream.concat(
-        ways(
-            RouterTable.class,
-            cutters,
-            (table, cutter) -> RouterTableSetup.slot(slot, table, cutter, conditions)),
-        ways(
-            HandRouter.class,
-            cutters,
-            (router, cutter) -> HandRouterSetup.slot(slot, router, cutter, conditions)));
+    return Stream.of(
+            ways(
+                RouterTable.class,
+                cutters,
+                (table, cutter) -> RouterTableSetup.slot(slot, table, cutter, conditions)),
+            ways(
+                HandRouter.class,
+                cutters,
+                (router, cutter) -> HandRouterSetup.slot(slot, router, cutter, conditions)),
+            ways(
+                TableSaw.class,
+                shop.cutters(StackedCutter.class).toList(),
+                (saw, stack) -> SawSlotSetup.stacked(slot, saw, stack, conditions)),
+            ways(
+                TableSaw.class,
+                shop.cutters(SawBlade.class).toList(),
+                (saw, blade) -> SawSlotSetup.passes(slot, saw, blade, conditions)))
+        .flatMap(ways -> ways);
   }
 
   private Stream<Way> rabbetWays(Rabbet rabbet) {

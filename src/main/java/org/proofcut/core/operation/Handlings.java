@@ -11,7 +11,6 @@ import org.proofcut.core.setup.CutAsked;
 import org.proofcut.core.setup.Guide;
 import org.proofcut.core.setup.Setting;
 import org.proofcut.core.setup.Setup;
-import org.proofcut.core.shop.SawBlade;
 import org.proofcut.core.shop.TrackSaw;
 
 /** Which way round a part lies for a cut, and what its trailing edge needs. */
@@ -19,8 +18,12 @@ final class Handlings {
 
   private Handlings() {}
 
-  /** A part at the router, for one of its housings. */
-  static Handling atRouter(Part part, Housing housing, Optional<Housing> backRabbet, Setup setup) {
+  /** A part at router or saw, for one of its housings. */
+  static Handling housed(Part part, Housing housing, Optional<Housing> backRabbet, Setup setup) {
+    if (setup.guide() == Guide.SLED) {
+      return housedOnSled(part, housing, backRabbet);
+    }
+    // At the saw's fence, a quarter turn from the router table's, a part lies the same way round.
     boolean byHand = setup.guide() == Guide.STRAIGHTEDGE;
     var named = byHand ? Axis.PLUS_Z : Axis.MINUS_Z;
     var rides = byHand ? guidedByHand(housing.reference(), setup) : housing.reference();
@@ -32,6 +35,18 @@ final class Handlings {
         part.role().namedFaceWords() + (byHand ? " up" : " down"),
         rides,
         leads,
+        trails,
+        breakout(trails, housing, backRabbet));
+  }
+
+  /** Face down, the reference edge against the stop on the left, pushed away with the sled. */
+  private static Handling housedOnSled(Part part, Housing housing, Optional<Housing> backRabbet) {
+    var lie = new Lie(part.role(), Axis.MINUS_Z, housing.reference(), Axis.MINUS_X);
+    var trails = lie.edgeTowards(Axis.MINUS_Y);
+    return new Handling(
+        part.role().namedFaceWords() + " down",
+        trails,
+        lie.edgeTowards(Axis.PLUS_Y),
         trails,
         breakout(trails, housing, backRabbet));
   }
@@ -82,17 +97,22 @@ final class Handlings {
   static Handling single(Setup setup) {
     return switch (setup.guide()) {
       case FENCE, FENCE_WITH_BLOCK ->
-          setup.cutter() instanceof SawBlade ? ripped(setup) : single("cut face down", true);
-      case STRAIGHTEDGE -> single("cut face up", isNearSide(setup));
-      case SLED, TRACK ->
-          setup.asked() instanceof CutAsked.Parting parting && parting.along()
+          setup.asked() instanceof CutAsked.Parting
               ? ripped(setup)
-              : new Handling(
-                  goodFace(setup),
-                  Edge.TRAILING,
-                  Edge.LEADING,
-                  Edge.TRAILING,
-                  crosscut(setup).breakout());
+              : single("cut face down", Edge.REFERENCE);
+      case STRAIGHTEDGE ->
+          single("cut face up", isNearSide(setup) ? Edge.REFERENCE : Edge.OPPOSITE);
+      case SLED, TRACK ->
+          !(setup.asked() instanceof CutAsked.Parting parting)
+              ? single("cut face down", Edge.TRAILING)
+              : parting.along()
+                  ? ripped(setup)
+                  : new Handling(
+                      goodFace(setup),
+                      Edge.TRAILING,
+                      Edge.LEADING,
+                      Edge.TRAILING,
+                      crosscut(setup).breakout());
     };
   }
 
@@ -101,10 +121,10 @@ final class Handlings {
         goodFace(setup), Edge.REFERENCE, Edge.LEADING, Edge.TRAILING, Optional.empty());
   }
 
-  private static Handling single(String face, boolean nearSide) {
+  private static Handling single(String face, Edge rides) {
     return new Handling(
         face,
-        nearSide ? Edge.REFERENCE : Edge.OPPOSITE,
+        rides,
         Edge.LEADING,
         Edge.TRAILING,
         Optional.of("Back up the trailing edge with scrap: the cutter comes out there"));

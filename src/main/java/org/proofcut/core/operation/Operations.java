@@ -393,7 +393,7 @@ public final class Operations {
         designed.housingsIn(part.id()).stream()
             .filter(one -> one.kind() == Housing.Kind.EDGE_RABBET && one != housing)
             .findFirst();
-    return Handlings.atRouter(part, housing, backRabbet, setup);
+    return Handlings.housed(part, housing, backRabbet, setup);
   }
 
   private List<Housing> housings(Housing.Kind kind, String entering) {

@@ -13,6 +13,7 @@ import org.proofcut.core.setup.Work;
 import org.proofcut.core.shop.Machine;
 import org.proofcut.core.shop.OwnedGear;
 import org.proofcut.core.shop.Shop;
+import org.proofcut.core.shop.StackedCutter;
 import org.proofcut.core.shop.TableSaw;
 import org.proofcut.core.shop.TrackSaw;
 
@@ -32,6 +33,9 @@ final class Facts {
             .with(Fact.MATERIALS, materials(operation))
             .with(Fact.PARTS, operation.parts().size())
             .with(Fact.USES_STRIP, setup.map(Setup::usesStrip).orElse(false))
+            .with(
+                Fact.STACKED_CUTTER,
+                setup.map(one -> one.cutter() instanceof StackedCutter).orElse(false))
             .with(
                 Fact.CUTTER_MARKED,
                 setup.map(one -> one.cutter().markedTopSpeed().isPresent()).orElse(false))
@@ -107,7 +111,7 @@ final class Facts {
     Pass before = null;
     for (var pass : setup.passes()) {
       var from =
-          before == null || before.stripOn() != pass.stripOn()
+          before == null || !before.takes().equals(pass.takes())
               ? Length.ZERO
               : before.depth().value();
       deepest = deepest.max(pass.depth().value().minus(from));

@@ -8,7 +8,9 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import org.proofcut.core.operation.Operation;
+import org.proofcut.core.setup.CutAsked;
 import org.proofcut.core.setup.Setup;
+import org.proofcut.core.shop.StraightCutter;
 import org.proofcut.core.stock.Sheet;
 
 /**
@@ -50,6 +52,10 @@ public record Marks(List<Mark> all) {
   private static void addSetup(List<Mark> marks, Setup setup) {
     marks.add(new Mark("machine", setup.machine().name()));
     marks.add(new Mark("cutter", setup.cutter().name() + ", " + setup.cutter().diameter()));
+    // Where no strip makes up for it, the width of a slot stands on what a blade or a stack cuts.
+    if (setup.asked() instanceof CutAsked.Slot && !(setup.cutter() instanceof StraightCutter)) {
+      marks.add(new Mark("width of the cut", setup.cutter().cutWidth().toString()));
+    }
     for (var setting : setup.settings()) {
       marks.add(
           new Mark(

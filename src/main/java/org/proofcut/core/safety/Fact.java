@@ -18,6 +18,8 @@ public enum Fact {
   PARTS("parts", Type.COUNT, false),
   PASSES("passes", Type.COUNT, true),
   USES_STRIP("uses_strip", Type.YES_NO, false),
+  /** Whether the cutter is a stack of outer blades, chippers and shims. */
+  STACKED_CUTTER("stacked_cutter", Type.YES_NO, false),
   CUTTER_DIAMETER("cutter_diameter", Type.LENGTH, true),
   CUTTER_MARKED("cutter_marked", Type.YES_NO, false),
   CUTTER_TOP_SPEED("cutter_top_speed", Type.SPEED, true),

@@ -1,5 +1,6 @@
 package org.proofcut.core.setup;
 
+import java.util.Optional;
 import org.proofcut.core.evidence.Worked;
 import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
@@ -13,8 +14,36 @@ import org.proofcut.core.measure.Length;
  * @param takes the width that the cutter covers, from the reference edge of the work; may begin
  *     before the edge where part of the cutter is buried in the fence
  * @param engages which side of the cutter meets new wood
+ * @param strips how many strips of a pack lie there; empty where there never is more than one
  */
-public record Pass(int number, boolean stripOn, Worked<Length> depth, Band takes, Engages engages) {
+public record Pass(
+    int number,
+    boolean stripOn,
+    Worked<Length> depth,
+    Band takes,
+    Engages engages,
+    Optional<Integer> strips) {
+
+  /** A pass of a set-up that has one strip or none. */
+  public Pass(int number, boolean stripOn, Worked<Length> depth, Band takes, Engages engages) {
+    this(number, stripOn, depth, takes, engages, Optional.empty());
+  }
+
+  /**
+   * What lies between guide and work, in words such as "strip in" or "2 strips in".
+   *
+   * @param there what is said of a strip that lies there, such as "in"
+   * @param gone what is said of one that does not
+   */
+  public String strips(String there, String gone) {
+    if (strips.isEmpty()) {
+      return "strip " + (stripOn ? there : gone);
+    }
+    int count = strips.get();
+    return count == 0
+        ? "all strips " + gone
+        : count + (count == 1 ? " strip " : " strips ") + there;
+  }
 
   Pass deeperBy(Length by) {
     var moved =
@@ -23,7 +52,7 @@ public record Pass(int number, boolean stripOn, Worked<Length> depth, Band takes
             .with("as set before", depth)
             .with("correction", Worked.measured("correction from the proof cut", by))
             .is(depth.value().plus(by));
-    return new Pass(number, stripOn, moved, takes, engages);
+    return new Pass(number, stripOn, moved, takes, engages, strips);
   }
 
   /** The side of the cutter that meets new wood. */

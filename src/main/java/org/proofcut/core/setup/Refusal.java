@@ -22,6 +22,10 @@ public record Refusal(Reason reason, String what, String instead) implements Ans
     END_TOO_SHORT_ON_FENCE,
     AID_MISSING,
     STEP_TOO_COARSE,
-    STRIP_TOO_THIN
+    STRIP_TOO_THIN,
+    /** No choice of chippers and shims comes to the width. */
+    NO_STACK_FITS,
+    /** The saw's manual, its guarding or a local rule stand against it. */
+    NOT_ALLOWED
   }
 }

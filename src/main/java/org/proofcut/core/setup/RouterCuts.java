@@ -5,9 +5,11 @@ import java.util.Optional;
 import org.proofcut.core.evidence.Worked;
 import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
+import org.proofcut.core.measure.Rounding;
+import org.proofcut.core.shop.Cutter;
 import org.proofcut.core.shop.StraightCutter;
 
-/** What slots and rabbets on the table and by hand have in common: widening and its limits. */
+/** What slots and rabbets at all machines have in common: widening and its limits. */
 final class RouterCuts {
 
   /** Readings of a width or depth: both ends of the cut and the middle. */
@@ -33,19 +35,11 @@ final class RouterCuts {
   /** Why this cutter can't reach the depth, as set, in stock of this thickness, if so. */
   static Optional<Refusal> reaches(
       StraightCutter cutter, Setting setting, Work work, Conditions conditions) {
-    var depth = setting.set().value();
-    var thinnest = work.thickness().least();
-    if (depth.isAtLeast(thinnest)) {
-      return Optional.of(
-          new Refusal(
-              Refusal.Reason.TOO_DEEP,
-              "A cut "
-                  + conditions.shown(depth)
-                  + " deep would go through stock that is "
-                  + conditions.caliper(thinnest)
-                  + " at its thinnest",
-              "Make the housing shallower"));
+    var through = goesThrough(setting, work, conditions);
+    if (through.isPresent()) {
+      return through;
     }
+    var depth = setting.set().value();
     if (depth.isGreaterThan(cutter.cuttingLength())) {
       return Optional.of(
           new Refusal(
@@ -60,6 +54,24 @@ final class RouterCuts {
               "Use a cutter with longer edges"));
     }
     return Depths.tooCoarse(setting, cutter, conditions);
+  }
+
+  /** Why this depth, as set, is no housing in stock of this thickness, if so. */
+  static Optional<Refusal> goesThrough(Setting setting, Work work, Conditions conditions) {
+    var depth = setting.set().value();
+    var thinnest = work.thickness().least();
+    if (depth.isLessThan(thinnest)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Refusal(
+            Refusal.Reason.TOO_DEEP,
+            "A cut "
+                + conditions.shown(depth)
+                + " deep would go through stock that is "
+                + conditions.caliper(thinnest)
+                + " at its thinnest",
+            "Make the housing shallower"));
   }
 
   /** Wood has to stay beyond the cut: work cut off between cutter and guide is thrown. */
@@ -110,33 +122,49 @@ final class RouterCuts {
    */
   static Widening widening(
       Worked<Length> width, Band accepted, StraightCutter cutter, Conditions conditions) {
-    var diameter = cutter.diameter();
-    if (diameter.isGreaterThan(accepted.most())) {
+    // One strip, one step aside: a third pass would need a second strip.
+    return widening(
+        width, accepted, cutter, "diameter of the cutter", diameter(cutter), 2, conditions);
+  }
+
+  /**
+   * The same in several passes, with a pack of strips of exactly what is missing, one less in each
+   * pass. Only the pack's thickness makes the width; each strip of it need only be thin enough that
+   * the passes overlap.
+   *
+   * @param as what the width of one pass is called
+   * @param cuts width of one pass
+   */
+  static Widening widening(
+      Worked<Length> width,
+      Band accepted,
+      Cutter cutter,
+      String as,
+      Worked<Length> cuts,
+      int mostPasses,
+      Conditions conditions) {
+    var one = cuts.value();
+    if (one.isGreaterThan(accepted.most())) {
       return Widening.no(
           new Refusal(
               Refusal.Reason.CUTTER_TOO_WIDE,
               cutter.name()
                   + " cuts "
-                  + conditions.caliper(diameter)
+                  + conditions.caliper(one)
                   + ", the slot may be at most "
                   + conditions.caliper(accepted.most()),
               "Use a narrower cutter"));
     }
-    if (accepted.contains(diameter)) {
+    if (accepted.contains(one)) {
       return Widening.none();
     }
-    // One strip, one step aside: a third pass would need a second strip and a second proof.
     var overlap = conditions.limits().leastOverlap().value();
-    var least = width.value().plus(overlap).half();
-    if (diameter.isLessThan(least)) {
-      return Widening.no(tooNarrow(cutter, width, least, conditions));
-    }
     var exact =
         Worked.called("thickness of the spacer strip")
-            .by("width − diameter of the cutter")
+            .by("width − " + as)
             .with("width", width)
-            .with("diameter of the cutter", diameter(cutter))
-            .is(width.value().minus(diameter));
+            .with(as, cuts)
+            .is(width.value().minus(one));
     var thinnest = conditions.limits().leastStrip().value();
     if (exact.value().isLessThan(thinnest)) {
       return Widening.no(
@@ -150,12 +178,23 @@ final class RouterCuts {
                   + " stays where it is",
               "Use a narrower cutter, whose strip can be handled"));
     }
-    return Widening.by(
-        Setting.of(
-            Setting.Role.STRIP,
-            "its thickness by caliper: it makes the width",
-            exact,
-            conditions.limits().fineStep().value()));
+    var step = conditions.limits().fineStep().value();
+    var aside = one.minus(overlap);
+    long strips = aside.isPositive() ? exact.value().dividedBy(aside, Rounding.UP) : Long.MAX_VALUE;
+    if (strips > mostPasses - 1) {
+      // Of a least b: b + (passes − 1) · (b − overlap) is the width.
+      var inAll = width.value().plus(overlap.times(mostPasses - 1L));
+      var least = new Length(-Math.floorDiv(-inAll.picometres(), (long) mostPasses));
+      return Widening.no(tooNarrow(cutter, width, least, mostPasses, conditions));
+    }
+    var from =
+        strips == 1
+            ? "its thickness by caliper: it makes the width"
+            : "all "
+                + strips
+                + " together by caliper: they make the width; none thicker than "
+                + conditions.caliper(aside);
+    return Widening.by(Setting.of(Setting.Role.STRIP, from, exact, step), (int) strips);
   }
 
   /**
@@ -172,7 +211,7 @@ final class RouterCuts {
     }
     var least = width.value().half().plus(overlap);
     if (cutter.diameter().isLessThan(least)) {
-      return Widening.no(tooNarrow(cutter, width, least, conditions));
+      return Widening.no(tooNarrow(cutter, width, least, 2, conditions));
     }
     var exact =
         Worked.called("thickness of the spacer strip")
@@ -184,22 +223,32 @@ final class RouterCuts {
             Setting.Role.STRIP,
             "its thickness, about: the last pass makes the width",
             exact,
-            conditions.limits().markStep().value()));
+            conditions.limits().markStep().value()),
+        1);
   }
 
   private static Refusal tooNarrow(
-      StraightCutter cutter, Worked<Length> width, Length least, Conditions conditions) {
+      Cutter cutter, Worked<Length> width, Length least, int mostPasses, Conditions conditions) {
     return new Refusal(
         Refusal.Reason.CUTTER_TOO_NARROW,
         cutter.name()
             + " can't make a width of "
             + conditions.caliper(width.value())
-            + " in two passes that overlap",
+            + " in "
+            + (mostPasses == 2 ? "two" : mostPasses)
+            + " passes that overlap",
         "Use a cutter of " + conditions.shown(least) + " or more");
   }
 
   static Worked<Length> diameter(StraightCutter cutter) {
     return Worked.entered("marked diameter of " + cutter.name(), cutter.diameter());
+  }
+
+  /** So many strips of a pack. */
+  static Length share(Length pack, int strips, int ofStrips) {
+    return ofStrips == 0
+        ? Length.ZERO
+        : new Length(Math.multiplyExact(pack.picometres(), strips) / ofStrips);
   }
 
   static Measure width(Worked<Length> target, Band accepted, Optional<Setting.Role> by) {
@@ -239,19 +288,24 @@ final class RouterCuts {
         strip ? Optional.of(Setting.Role.STRIP) : Optional.empty());
   }
 
-  /** Whether a strip is needed, and which; or why the cutter can't make the width. */
-  record Widening(Optional<Setting> strip, Optional<Refusal> refusal) {
+  /**
+   * Whether a strip is needed, and which; or why the cutter can't make the width.
+   *
+   * @param strip all strips of the pack together
+   * @param strips how many
+   */
+  record Widening(Optional<Setting> strip, int strips, Optional<Refusal> refusal) {
 
     static Widening none() {
-      return new Widening(Optional.empty(), Optional.empty());
+      return new Widening(Optional.empty(), 0, Optional.empty());
     }
 
-    static Widening by(Setting strip) {
-      return new Widening(Optional.of(strip), Optional.empty());
+    static Widening by(Setting strip, int strips) {
+      return new Widening(Optional.of(strip), strips, Optional.empty());
     }
 
     static Widening no(Refusal refusal) {
-      return new Widening(Optional.empty(), Optional.of(refusal));
+      return new Widening(Optional.empty(), 0, Optional.of(refusal));
     }
 
     /** Thickness of the strip as set; zero without one. */

@@ -60,7 +60,7 @@ public final class SawSetup {
     var speed = Speeds.choose(saw, blade, limits);
     var refusal =
         RouterTableSetup.firstOf(
-            takes(saw, saw.blades()),
+            takes(saw, saw.blades(), blade, conditions),
             asked.along() ? ripReach(saw) : sledReach(saw),
             settable(place),
             atMost(
@@ -102,7 +102,7 @@ public final class SawSetup {
     var run = asked.along() ? asked.work().alongGuide().most() : asked.work().acrossGuide().most();
     var refusal =
         RouterTableSetup.firstOf(
-            takes(saw, saw.blades()),
+            takes(saw, saw.blades(), blade, conditions),
             atMost(
                 run,
                 saw.trackLength(),
@@ -178,7 +178,8 @@ public final class SawSetup {
         .is(thickest.value().plus(beyond.value()));
   }
 
-  private Optional<Refusal> takes(Machine saw, Band blades) {
+  /** Why a saw does not take a blade, if so. */
+  static Optional<Refusal> takes(Machine saw, Band blades, SawBlade blade, Conditions conditions) {
     if (blades.contains(blade.diameter())) {
       return Optional.empty();
     }

@@ -11,6 +11,7 @@ import org.proofcut.core.measure.Length;
  *     length may say less
  * @param lightPass depth left for the last pass where a cut takes several
  * @param leastOverlap least that two passes side by side overlap
+ * @param mostPassesAtSaw most passes side by side that a slot at the saw is shared into
  * @param leastStrip thinnest spacer strip that lies flat and stays where it is
  * @param fineStep step of a setting that decides a width: set by strip, feeler or caliper
  * @param markStep step of a mark or straightedge laid by rule
@@ -28,6 +29,7 @@ public record SetupLimits(
     Worked<Length> deepestPass,
     Worked<Length> lightPass,
     Worked<Length> leastOverlap,
+    Worked<Integer> mostPassesAtSaw,
     Worked<Length> leastStrip,
     Worked<Length> fineStep,
     Worked<Length> markStep,

@@ -10,7 +10,6 @@ import org.proofcut.core.evidence.Worked;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.shop.Cutter;
 import org.proofcut.core.shop.Machine;
-import org.proofcut.core.shop.SawBlade;
 import org.proofcut.core.shop.StraightCutter;
 
 /** How fast a cutter may turn, and which step of the machine's dial that is. */
@@ -41,17 +40,17 @@ public final class Speeds {
 
   /**
    * The highest speed for a cutter: the lower of its mark and, for router cutters, of its
-   * diameter's band. Empty where nothing says: a blade without a mark, a cutter beyond all bands.
+   * diameter's band. Empty where nothing says: a blade or stacked cutter without a mark, a router
+   * cutter beyond all bands.
    */
   static Optional<Worked<Integer>> limit(Cutter cutter, SetupLimits limits) {
     var marked =
         cutter
             .markedTopSpeed()
             .map(top -> Worked.given("top speed marked on the cutter", top, Citation.ENTERED));
-    if (cutter instanceof SawBlade) {
+    if (!(cutter instanceof StraightCutter straight)) {
       return marked;
     }
-    var straight = (StraightCutter) cutter;
     var bands = limits.topSpeeds();
     var byDiameter =
         bands.value().stream()
@@ -77,12 +76,12 @@ public final class Speeds {
     var limit = limit(cutter, limits);
     if (limit.isEmpty()) {
       return Choice.no(
-          cutter instanceof SawBlade
-              ? cutter.name() + " has no top speed entered"
-              : cutter.name() + " is larger than any size whose speed is known",
-          cutter instanceof SawBlade
-              ? "Read the top speed on the blade and enter it in the shop"
-              : "Use a smaller cutter");
+          cutter instanceof StraightCutter
+              ? cutter.name() + " is larger than any size whose speed is known"
+              : cutter.name() + " has no top speed entered",
+          cutter instanceof StraightCutter
+              ? "Use a smaller cutter"
+              : "Read the top speed on the blade and enter it in the shop");
     }
     var step =
         machine.speeds().stream()

@@ -15,4 +15,10 @@ public record SawBlade(
     Length kerf,
     int edges,
     Optional<Integer> markedTopSpeed)
-    implements Cutter {}
+    implements Cutter {
+
+  @Override
+  public Length cutWidth() {
+    return kerf;
+  }
+}

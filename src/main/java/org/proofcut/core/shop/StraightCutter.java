@@ -18,4 +18,10 @@ public record StraightCutter(
     int edges,
     Length shank,
     Optional<Integer> markedTopSpeed)
-    implements Cutter {}
+    implements Cutter {
+
+  @Override
+  public Length cutWidth() {
+    return diameter;
+  }
+}

@@ -1,6 +1,7 @@
 package org.proofcut.core.shop;
 
 import java.util.List;
+import java.util.Optional;
 import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
 
@@ -14,6 +15,8 @@ import org.proofcut.core.measure.Length;
  * @param blades diameters of blade that the saw takes
  * @param sledStopReach longest piece that the sled's stop can set; zero without a sled
  * @param sledDepth widest work that the sled carries across the blade; zero without a sled
+ * @param blindCuts what it allows of cuts that don't come out above; empty where that was never
+ *     entered, and then it allows none
  */
 public record TableSaw(
     String id,
@@ -28,11 +31,30 @@ public record TableSaw(
     Length sledDepth,
     boolean hasGuard,
     boolean hasRivingKnife,
-    boolean hasExtraction)
+    boolean hasExtraction,
+    Optional<BlindCuts> blindCuts)
     implements Machine {
+
+  /**
+   * What a saw allows of cuts that don't come out above, where its usual guard can't stay.
+   *
+   * @param knifeStays whether the riving knife stands below the top tooth, so that it can stay
+   * @param widestStack widest stacked cutter that fits on the arbor with its nut fully on; empty
+   *     where the saw's manual, its guarding or a local rule allow none
+   */
+  public record BlindCuts(boolean knifeStays, Optional<Length> widestStack) {}
 
   public TableSaw {
     speeds = List.copyOf(speeds);
+  }
+
+  public boolean knifeStaysInBlindCuts() {
+    return hasRivingKnife && blindCuts.map(BlindCuts::knifeStays).orElse(false);
+  }
+
+  /** Widest stacked cutter that it takes; empty where it may take none. */
+  public Optional<Length> widestStack() {
+    return blindCuts.flatMap(BlindCuts::widestStack);
   }
 
   @Override

@@ -114,9 +114,12 @@ final class SheetJson {
 
   /** One run of the batch past the cutter. */
   @Schema(name = "Pass")
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
   record OnePass(
       int number,
       boolean stripOn,
+      @Schema(description = "how many strips of a pack are in; left out where there is one or none")
+          Optional<Integer> strips,
       LengthJson.Figure depth,
       @Schema(description = "what the cutter covers, from the reference edge")
           LengthJson.Range takes,
@@ -301,6 +304,7 @@ final class SheetJson {
     return new OnePass(
         pass.number(),
         pass.stripOn(),
+        pass.strips(),
         LengthJson.figure(pass.depth(), unit),
         LengthJson.range(pass.takes(), unit),
         ShopJson.word(pass.engages()));

@@ -180,7 +180,7 @@ public record SheetReads(
   }
 
   private static String pass(Pass pass, Setup setup, Shows shows) {
-    var strip = setup.usesStrip() ? (pass.stripOn() ? "strip in, " : "strip out, ") : "";
+    var strip = setup.usesStrip() ? pass.strips("in", "out") + ", " : "";
     var meets =
         switch (pass.engages()) {
           case BOTH_SIDES -> "full width, held to the guide";

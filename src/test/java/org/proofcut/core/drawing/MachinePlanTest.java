@@ -7,6 +7,7 @@ import static org.proofcut.core.casework.CasesForTests.mm;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.proofcut.core.casework.CaseDesign;
 import org.proofcut.core.casework.CaseDesign.Joinery;
@@ -171,7 +172,8 @@ class MachinePlanTest {
             saw.sledDepth(),
             false,
             false,
-            true);
+            true,
+            Optional.empty());
     var sheet = find(ALL_MACHINES, "rip:left-side");
     var with = setup(sheet);
     var without =

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
@@ -16,6 +17,8 @@ import org.junit.jupiter.api.Test;
 import org.proofcut.core.evidence.Worked;
 import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
+import org.proofcut.core.measure.LengthUnit;
+import org.proofcut.core.setup.Conditions;
 import org.proofcut.core.setup.CutAsked;
 import org.proofcut.core.setup.RandomCuts;
 import org.proofcut.core.setup.RandomCuts.Trial;
@@ -26,7 +29,10 @@ import org.proofcut.core.shop.Cutter;
 import org.proofcut.core.shop.Machine;
 import org.proofcut.core.shop.RouterTable;
 import org.proofcut.core.shop.Shop;
+import org.proofcut.core.shop.StackedCutter;
+import org.proofcut.core.shop.StackedCutter.Layer;
 import org.proofcut.core.shop.StraightCutter;
+import org.proofcut.core.shop.TableSaw.BlindCuts;
 
 class MethodsTest {
 
@@ -58,6 +64,43 @@ class MethodsTest {
             "router table, 12 mm cutter: OUT_OF_REACH",
             "hand router, 18 mm cutter: CUTTER_TOO_WIDE"),
         refused(choice));
+  }
+
+  @Test
+  void slot_thatNoRouterMakes_goesToTheSaw_aStackBeforeSeveralPasses() {
+    var saw = ShopsForTests.sawWith(new BlindCuts(true, Optional.of(Length.of("20 mm"))));
+    var stack =
+        new StackedCutter(
+            "stack",
+            "stack",
+            Length.of("200 mm"),
+            24,
+            Length.of("3.2 mm"),
+            List.of(new Layer(Length.of("3.2 mm"), 3), new Layer(Length.of("1.9 mm"), 1)),
+            List.of(),
+            Optional.of(6_000));
+    var cutters = List.<Cutter>of(ShopsForTests.EIGHTEEN, ShopsForTests.RIP_BLADE, stack);
+    var all =
+        new Shop(
+            "all",
+            List.of(saw, ShopsForTests.TABLE, ShopsForTests.HAND),
+            cutters,
+            List.of(),
+            List.of("featherboard", "straightedge", "clamps"));
+    var choice =
+        new Methods(all, new Conditions(ShopsForTests.LIMITS, all.aids(), LengthUnit.MILLIMETRE))
+            .choose(slot("100 mm"));
+    // 2 × 3.2 + 3 × 3.2 + 1.9 = 17.9
+    assertMade("table saw", "stack, 2 outer blades; chippers 3 × 3.20 mm, 1 × 1.90 mm", choice);
+    assertEquals(
+        List.of(
+            "router table, 18 mm cutter: CUTTER_TOO_WIDE",
+            "hand router, 18 mm cutter: CUTTER_TOO_WIDE"),
+        refused(choice));
+    var forbidden = new Shop("all", List.of(ShopsForTests.SAW), cutters, List.of(), all.aids());
+    assertEquals(
+        List.of("table saw, stack: NOT_ALLOWED", "table saw, 250 mm blade: NOT_ALLOWED"),
+        refused(choose(forbidden, slot("100 mm"))));
   }
 
   @Test

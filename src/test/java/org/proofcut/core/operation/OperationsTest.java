@@ -24,11 +24,16 @@ import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.method.Methods;
 import org.proofcut.core.part.Edge;
+import org.proofcut.core.setup.Conditions;
 import org.proofcut.core.setup.CutAsked.Parting;
 import org.proofcut.core.setup.CutAsked.Rabbet;
 import org.proofcut.core.setup.CutAsked.Slot;
 import org.proofcut.core.setup.Guide;
 import org.proofcut.core.setup.ShopsForTests;
+import org.proofcut.core.shop.Shop;
+import org.proofcut.core.shop.StackedCutter;
+import org.proofcut.core.shop.StackedCutter.Layer;
+import org.proofcut.core.shop.TableSaw.BlindCuts;
 import org.proofcut.core.stock.Sheet;
 
 /** The glaze cupboard, 600 × 900 × 400, whose sizes are worked out in {@code CaseworkTest}. */
@@ -255,6 +260,59 @@ class OperationsTest {
           "dado:shelf-1", 1, "inside face up", Edge.LOWER_END, Edge.FRONT, Edge.REAR, false);
     }
 
+    /**
+     * The fence stands on the right: a quarter turn from the router table's, the same way round.
+     */
+    @Test
+    void dadoAtTheSawsFence_liesAsAtTheRouterTable() {
+      var dado = sawn(mm(400));
+      assertEquals(Guide.FENCE, dado.setup().orElseThrow().guide());
+      assertHandled(dado, 0, "inside face down", Edge.LOWER_END, Edge.FRONT, Edge.REAR, false);
+      assertHandled(dado, 1, "inside face down", Edge.LOWER_END, Edge.REAR, Edge.FRONT, true);
+    }
+
+    /**
+     * The lower end lies against the stop on the left, the trailing edge against the sled's fence.
+     */
+    @Test
+    void dadoOnTheSled_liesTheOtherWayRound() {
+      var dado = sawn(mm(290));
+      assertEquals(Guide.SLED, dado.setup().orElseThrow().guide());
+      assertHandled(dado, 0, "inside face down", Edge.FRONT, Edge.REAR, Edge.FRONT, true);
+      assertHandled(dado, 1, "inside face down", Edge.REAR, Edge.FRONT, Edge.REAR, false);
+    }
+
+    /** The dado of the bottom, with a stack at the saw and no router in the shop. */
+    private Operation sawn(Length depthOfTheCase) {
+      var d = cupboard();
+      var outside = new Outside(d.outside().width(), d.outside().height(), depthOfTheCase);
+      var design =
+          new CaseDesign(
+              d.name(), d.unit(), outside, d.sheets(), d.joinery(), d.plinth(), d.shelves());
+      var stack =
+          new StackedCutter(
+              "stack",
+              "stack",
+              mm(200),
+              24,
+              Length.of("3.2 mm"),
+              List.of(new Layer(Length.of("3.2 mm"), 3), new Layer(Length.of("1.9 mm"), 1)),
+              List.of(),
+              Optional.of(6_000));
+      var shop =
+          new Shop(
+              "saw alone",
+              List.of(ShopsForTests.sawWith(new BlindCuts(false, Optional.of(mm(20))))),
+              List.of(stack, ShopsForTests.RIP_BLADE),
+              List.of(),
+              List.of("featherboard"));
+      var conditions = new Conditions(ShopsForTests.LIMITS, shop.aids(), d.unit());
+      var derived = Casework.derive(design, CASE, FIT);
+      return operation(
+          Operations.of(derived, derived, FIT, LIMITS, new Methods(shop, conditions)),
+          "dado:bottom");
+    }
+
     @Test
     void dadoDeeperThanTheBackRabbet_breaksOutAtTheRearForGood() {
       var d = cupboard();
@@ -269,7 +327,18 @@ class OperationsTest {
 
     private void assertHandled(
         String id, int part, String face, Edge rides, Edge leads, Edge trails, boolean backUp) {
-      var handling = operation(id).parts().get(part).handling().orElseThrow();
+      assertHandled(operation(id), part, face, rides, leads, trails, backUp);
+    }
+
+    private void assertHandled(
+        Operation operation,
+        int part,
+        String face,
+        Edge rides,
+        Edge leads,
+        Edge trails,
+        boolean backUp) {
+      var handling = operation.parts().get(part).handling().orElseThrow();
       assertEquals(face, handling.face());
       assertEquals(rides, handling.rides());
       assertEquals(leads, handling.leads());

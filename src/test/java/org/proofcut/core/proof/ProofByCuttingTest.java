@@ -18,10 +18,12 @@ import net.jqwik.api.Tuple;
 import net.jqwik.api.statistics.Statistics;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.Rounding;
+import org.proofcut.core.setup.Answer;
 import org.proofcut.core.setup.CutSimulation;
 import org.proofcut.core.setup.CutSimulation.Truth;
 import org.proofcut.core.setup.Measure;
 import org.proofcut.core.setup.RandomCuts;
+import org.proofcut.core.setup.RandomSawSlots;
 import org.proofcut.core.setup.Setting;
 import org.proofcut.core.setup.Setup;
 
@@ -61,17 +63,32 @@ class ProofByCuttingTest {
   @Property(tries = 3_000, edgeCases = EdgeCasesMode.NONE)
   void anySetup_isProvenAfterOneCorrection_orRightlyGivenUp(
       @ForAll("trials") RandomCuts.Trial trial, @ForAll("benches") Bench bench) {
-    if (!(trial.answer() instanceof Setup setup)) {
+    prove(trial.answer(), trial.across(), bench);
+  }
+
+  @Property(tries = 1_500, edgeCases = EdgeCasesMode.NONE)
+  void anySlotAtTheSaw_isProvenAfterOneCorrection_orRightlyGivenUp(
+      @ForAll("sawSlots") RandomSawSlots.Trial trial, @ForAll("benches") Bench bench) {
+    prove(trial.answer(), trial.across(), bench);
+  }
+
+  @Provide
+  Arbitrary<RandomSawSlots.Trial> sawSlots() {
+    return RandomSawSlots.trials();
+  }
+
+  private static void prove(Answer answer, Length across, Bench bench) {
+    if (!(answer instanceof Setup setup)) {
       collect("no set-up");
       return;
     }
     var truth =
         new Truth(
-            setup.cutter().diameter().plus(bench.cutterOverMark()),
+            Truth.asMarked(setup).cuts().plus(bench.cutterOverMark()),
             bench.guideOff(),
             bench.heightOff());
     for (int corrections = 0; corrections <= MOST_CORRECTIONS; corrections++) {
-      var wood = CutSimulation.cut(setup, trial.across(), truth).wood();
+      var wood = CutSimulation.cut(setup, across, truth).wood();
       for (var measure : setup.measures()) {
         assertRight(Proof.judge(measure, readings(measure, wood, bench), setup), setup);
       }

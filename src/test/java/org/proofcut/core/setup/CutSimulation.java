@@ -5,8 +5,12 @@ import java.util.ArrayList;
 import java.util.List;
 import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
+import org.proofcut.core.shop.Cutter;
 import org.proofcut.core.shop.HandRouter;
 import org.proofcut.core.shop.RouterTable;
+import org.proofcut.core.shop.SawBlade;
+import org.proofcut.core.shop.StackedCutter;
+import org.proofcut.core.shop.TableSaw;
 
 /**
  * Cuts wood as a maker would, from the figures on the sheet alone, and finds out what is left and
@@ -18,12 +22,30 @@ import org.proofcut.core.shop.RouterTable;
  */
 public final class CutSimulation {
 
-  /** What the shop is really like. */
-  public record Truth(
-      Length diameter, Length guideReadsTooLittleBy, Length heightReadsTooLittleBy) {
+  /**
+   * What the shop is really like.
+   *
+   * @param cuts width that the cutter takes in one pass: a router cutter's diameter, a blade's kerf
+   */
+  public record Truth(Length cuts, Length guideReadsTooLittleBy, Length heightReadsTooLittleBy) {
 
     public static Truth asMarked(Setup setup) {
-      return new Truth(setup.cutter().diameter(), Length.ZERO, Length.ZERO);
+      return new Truth(widthOf(setup.cutter()), Length.ZERO, Length.ZERO);
+    }
+
+    private static Length widthOf(Cutter cutter) {
+      if (cutter instanceof StackedCutter stack) {
+        var sum = stack.outerKerf().plus(stack.outerKerf());
+        for (var layers : List.of(stack.chippers(), stack.shims())) {
+          for (var layer : layers) {
+            for (int i = 0; i < layer.count(); i++) {
+              sum = sum.plus(layer.thickness());
+            }
+          }
+        }
+        return sum;
+      }
+      return cutter instanceof SawBlade blade ? blade.kerf() : cutter.diameter();
     }
   }
 
@@ -73,7 +95,8 @@ public final class CutSimulation {
    *
    * @param drag how the cutter drags the wood along the feed: negative against it, which is good,
    *     positive with it, a climb cut
-   * @param pull how what is led is pulled away from the guide: negative presses it on
+   * @param pull how what is led is pulled away from the guide, at the saw lifted off the table:
+   *     negative presses it on
    * @param nearest where new wood began, from the centre of the cutter, away from the guide
    * @param farthest where it ended
    * @param bite most that was taken off in height; zero where nothing new was met
@@ -105,6 +128,9 @@ public final class CutSimulation {
 
   /** The whole set-up, pass after pass, on a piece that reaches out so far. */
   public static Result cut(Setup setup, Length across, Truth truth) {
+    if (setup.machine() instanceof TableSaw) {
+      return cutAtSaw(setup, across, truth, equalStrips(setup), AWAY);
+    }
     var simulation = new CutSimulation(across);
     var met = new ArrayList<Met>();
     var motion = Motion.of(setup);
@@ -117,7 +143,7 @@ public final class CutSimulation {
       var from = nearestCut(setup, strip, truth);
       var depth = pass.depth().value().plus(truth.heightReadsTooLittleBy());
       var guideIsNear = guideIsNear(setup);
-      met.add(simulation.pass(motion, guideIsNear, from, truth.diameter(), depth));
+      met.add(simulation.pass(motion, guideIsNear, from, truth.cuts(), depth));
     }
     return new Result(simulation, met);
   }
@@ -128,7 +154,7 @@ public final class CutSimulation {
     var really = place.set().value().plus(truth.guideReadsTooLittleBy());
     if (setup.machine() instanceof HandRouter router) {
       var centre = router.baseEdgeToCentre().plus(strip);
-      var half = truth.diameter().half();
+      var half = truth.cuts().half();
       return guideIsNear(setup)
           ? really.plus(centre).minus(half)
           : really.minus(centre).minus(half);
@@ -137,9 +163,121 @@ public final class CutSimulation {
       return really.minus(strip);
     }
     if (place.from().startsWith("to the farthest cutting edge")) {
-      return really.minus(strip).minus(truth.diameter());
+      return really.minus(strip).minus(truth.cuts());
     }
     throw new IllegalArgumentException("how would a maker set " + place.from() + "?");
+  }
+
+  /** The work is pushed from the person's side into the front of the blade. */
+  static final Direction AWAY = new Direction(0, 1);
+
+  /** The wrong way: from behind the saw. */
+  static final Direction TOWARD_YOU = new Direction(0, -1);
+
+  /**
+   * A slot at the table saw.
+   *
+   * @param strips the pack, outermost last: that one is taken out first
+   * @param feed which way the work moves
+   */
+  static Result cutAtSaw(
+      Setup setup, Length across, Truth truth, List<Length> strips, Direction feed) {
+    var place = setup.settings().get(0);
+    if (!place.from().startsWith("to the nearest tooth")
+        && !place.from().startsWith("from the nearest tooth")) {
+      throw new IllegalArgumentException("how would a maker set " + place.from() + "?");
+    }
+    var really = place.set().value().plus(truth.guideReadsTooLittleBy());
+    var height = setup.setting(Setting.Role.HEIGHT).orElseThrow().set().value();
+    var simulation = new CutSimulation(across);
+    var met = new ArrayList<Met>();
+    for (var pass : setup.passes()) {
+      // The maker reads how many strips are in, and never touches fence or height.
+      int in = pass.strips().orElse(pass.stripOn() ? 1 : 0);
+      var from = really;
+      for (var strip : strips.subList(0, in)) {
+        from = from.minus(strip);
+      }
+      met.add(
+          simulation.passOfBlade(
+              feed,
+              from,
+              truth.cuts(),
+              setup.cutter().diameter(),
+              height.plus(truth.heightReadsTooLittleBy())));
+    }
+    return new Result(simulation, met);
+  }
+
+  /** As the pack would be if all its strips were alike; the last takes what does not divide. */
+  static List<Length> equalStrips(Setup setup) {
+    if (setup.setting(Setting.Role.STRIP).isEmpty()) {
+      return List.of();
+    }
+    var pack = setup.setting(Setting.Role.STRIP).orElseThrow().set().value();
+    var first = setup.passes().get(0);
+    int count = first.strips().orElse(1);
+    var each = new Length(pack.picometres() / count);
+    var strips = new ArrayList<Length>();
+    for (int i = 1; i < count; i++) {
+      strips.add(each);
+    }
+    strips.add(pack.minus(each.times(count - 1L)));
+    return strips;
+  }
+
+  /**
+   * One pass over a blade that stands out of the table so high; its top turns toward the person.
+   *
+   * <p>A tooth at height z above the table stands z + R − h above the arbor and moves toward the
+   * person at a speed in proportion to that: the drag of a column is the sum of it over the height
+   * that is new. Work that is pushed away meets the front of the blade, where teeth move down;
+   * pulled from behind it meets the back, where they rise.
+   */
+  Met passOfBlade(Direction feed, Length from, Length kerf, Length diameter, Length height) {
+    long begin = from.picometres();
+    long end = begin + kerf.picometres();
+    var towardPerson = new Direction(0, -1);
+    var after = new ArrayList<Column>();
+    var drag = BigInteger.ZERO;
+    var lift = BigInteger.ZERO;
+    long first = Long.MAX_VALUE;
+    long last = Long.MIN_VALUE;
+    long bite = 0;
+    for (var column : wood) {
+      long low = Math.max(column.from, begin);
+      long high = Math.min(column.to, end);
+      if (low >= high || column.depth >= height.picometres()) {
+        after.add(column);
+        continue;
+      }
+      keep(after, column.from, low, column.depth);
+      keep(after, low, high, height.picometres());
+      keep(after, high, column.to, column.depth);
+      bite = Math.max(bite, height.picometres() - column.depth);
+      first = Math.min(first, low);
+      last = Math.max(last, high);
+      // Twice the heights above the arbor, so that the radius is whole.
+      var top = diameter.picometres();
+      var bottom = top - 2 * (height.picometres() - column.depth);
+      var speeds = BigInteger.valueOf(top).pow(2).subtract(BigInteger.valueOf(bottom).pow(2));
+      var width = BigInteger.valueOf(high - low);
+      drag = drag.add(speeds.multiply(width).multiply(BigInteger.valueOf(towardPerson.dot(feed))));
+      var area = width.multiply(BigInteger.valueOf(height.picometres() - column.depth));
+      lift = lift.add(area.multiply(BigInteger.valueOf(towardPerson.dot(feed))));
+    }
+    wood = List.copyOf(after);
+    var covers = new Band(from, from.plus(kerf));
+    var centre = from.plus(kerf.half());
+    return bite == 0
+        ? new Met(drag, lift, Length.ZERO, Length.ZERO, Length.ZERO, covers)
+        : new Met(
+            drag,
+            lift,
+            new Length(first).minus(centre),
+            new Length(last).minus(centre),
+            new Length(bite),
+            covers);
   }
 
   private static boolean guideIsNear(Setup setup) {

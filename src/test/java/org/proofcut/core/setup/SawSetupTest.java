@@ -219,6 +219,7 @@ class SawSetupTest {
         SAW.sledDepth(),
         true,
         true,
-        true);
+        true,
+        Optional.empty());
   }
 }

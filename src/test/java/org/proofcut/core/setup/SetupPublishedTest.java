@@ -94,7 +94,8 @@ class SetupPublishedTest {
         SAW.sledDepth(),
         true,
         true,
-        true);
+        true,
+        SAW.blindCuts());
   }
 
   private static SetupLimits withBladeAbove(Length above) {
@@ -102,6 +103,7 @@ class SetupPublishedTest {
         LIMITS.deepestPass(),
         LIMITS.lightPass(),
         LIMITS.leastOverlap(),
+        LIMITS.mostPassesAtSaw(),
         LIMITS.leastStrip(),
         LIMITS.fineStep(),
         LIMITS.markStep(),

@@ -15,6 +15,7 @@ import org.proofcut.core.shop.Shop;
 import org.proofcut.core.shop.SpeedStep;
 import org.proofcut.core.shop.StraightCutter;
 import org.proofcut.core.shop.TableSaw;
+import org.proofcut.core.shop.TableSaw.BlindCuts;
 import org.proofcut.core.shop.TrackSaw;
 
 /** A small shop, and the limits its set-ups are judged by. */
@@ -50,7 +51,8 @@ public final class ShopsForTests {
           mm(620),
           true,
           true,
-          true);
+          true,
+          Optional.empty());
 
   public static final TrackSaw TRACK =
       new TrackSaw(
@@ -79,6 +81,7 @@ public final class ShopsForTests {
           limit("deepest pass", "6 mm"),
           limit("light last pass", "0.5 mm"),
           limit("least overlap", "1 mm"),
+          Worked.given("most passes at the saw", 5, Citation.COMMON_PRACTICE),
           limit("least strip", "0.1 mm"),
           limit("fine step", "0.02 mm"),
           limit("step of a mark", "0.1 mm"),
@@ -111,6 +114,37 @@ public final class ShopsForTests {
         List.of(TWELVE, SIXTEEN, EIGHTEEN, RIP_BLADE, TRACK_BLADE),
         List.of(),
         CONDITIONS.aids());
+  }
+
+  /** The saw, with what it allows of blind cuts. */
+  public static TableSaw sawWith(BlindCuts blind) {
+    return saw(SAW.fenceStep(), SAW.sledStopReach(), blind);
+  }
+
+  static TableSaw sawWith(Length step, BlindCuts blind) {
+    return saw(step, SAW.sledStopReach(), blind);
+  }
+
+  static TableSaw sawWithoutSled(BlindCuts blind) {
+    return saw(SAW.fenceStep(), Length.ZERO, blind);
+  }
+
+  private static TableSaw saw(Length step, Length sledReach, BlindCuts blind) {
+    return new TableSaw(
+        SAW.id(),
+        SAW.name(),
+        SAW.speeds(),
+        SAW.fenceReach(),
+        step,
+        SAW.heightStep(),
+        SAW.greatestHeight(),
+        SAW.blades(),
+        sledReach,
+        SAW.sledDepth(),
+        true,
+        true,
+        true,
+        Optional.of(blind));
   }
 
   public static StraightCutter straight(String id, String diameter) {

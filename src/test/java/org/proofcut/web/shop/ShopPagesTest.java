@@ -13,6 +13,7 @@ import jakarta.inject.Inject;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -71,9 +72,23 @@ class ShopPagesTest {
     return all;
   }
 
+  /** The demo shop has none. */
+  private static final Demo.Thing STACK =
+      new Demo.Thing(
+          Group.CUTTER,
+          "stacked-cutter",
+          Map.of(
+              "name", "stacked cutter",
+              "diameter", "200",
+              "outer-kerf", "3.2",
+              "edges", "24",
+              "chippers", "3.2 x 3, 1.6 x 1",
+              "shims", "0.1 x 4",
+              "top-speed", "6000"));
+
   private static List<Demo.Thing> kinds() {
     var byKind = new ArrayList<Demo.Thing>();
-    for (var thing : Demo.things()) {
+    for (var thing : Stream.concat(Demo.things().stream(), Stream.of(STACK)).toList()) {
       boolean known = byKind.stream().anyMatch(it -> it.kind().equals(thing.kind()));
       if (!known && thing.group() != Group.AID) {
         byKind.add(thing);

@@ -31,6 +31,9 @@ public record Angle(long hundredthsOfAnArcSecond) implements Comparable<Angle> {
   /** 0.001°, on which computed angles are given: 5 µm over 300 mm, finer than any scale. */
   public static final Angle THOUSANDTH = new Angle(PER_DEGREE / 1000);
 
+  /** 0.01 arc second: the finest that is kept. */
+  public static final Angle FINEST = new Angle(1);
+
   /** An angle of so many whole degrees. */
   public static Angle ofDegrees(long degrees) {
     return new Angle(Math.multiplyExact(degrees, PER_DEGREE));
@@ -84,6 +87,15 @@ public record Angle(long hundredthsOfAnArcSecond) implements Comparable<Angle> {
    */
   public BigDecimal tangent() {
     return Trigonometry.tangent(this);
+  }
+
+  /**
+   * One over the cosine, to 34 decimals: how much longer a slope is than its base.
+   *
+   * @throws ArithmeticException for a right angle, which has none
+   */
+  public BigDecimal secant() {
+    return Trigonometry.secant(this);
   }
 
   public Angle plus(Angle other) {

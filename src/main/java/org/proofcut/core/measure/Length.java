@@ -20,6 +20,9 @@ public record Length(long picometres) implements Comparable<Length> {
   /** No length at all. */
   public static final Length ZERO = new Length(0);
 
+  /** 0.01 mm, on which computed lengths are given: as fine as a caliper is read. */
+  public static final Length HUNDREDTH = new Length(10_000_000);
+
   private static final long PER_MICROMETRE = 1_000_000L;
 
   /** A length of so many whole millimetres. */

@@ -15,15 +15,18 @@ public enum Rounding {
 
   /** How often the divisor, which is greater than zero, goes into the dividend. */
   long divide(BigInteger dividend, BigInteger divisor) {
+    return quotient(dividend, divisor).longValueExact();
+  }
+
+  /** The same where it may be larger than any length. */
+  BigInteger quotient(BigInteger dividend, BigInteger divisor) {
     var floored = floorDivide(dividend, divisor);
     var exact = floored.multiply(divisor).equals(dividend);
-    var result =
-        switch (this) {
+    return switch (this) {
           case DOWN -> floored;
           case UP -> exact ? floored : floored.add(BigInteger.ONE);
           case NEAREST -> floorDivide(dividend.add(dividend).add(divisor), divisor.add(divisor));
         };
-    return result.longValueExact();
   }
 
   private static BigInteger floorDivide(BigInteger dividend, BigInteger divisor) {

@@ -2,10 +2,11 @@ package org.proofcut.core.measure;
 
 import java.math.BigDecimal;
 import java.math.BigInteger;
-import java.math.MathContext;
-import java.math.RoundingMode;
 
-/** Sines and tangents in decimals, so that no length passes through a floating point number. */
+/**
+ * Sines and tangents in whole numbers, so that no length passes through a floating point number.
+ * Inside, a number {@code x} is kept as {@code x · 2^160}, which is 48 decimals.
+ */
 final class Trigonometry {
 
   static final BigDecimal PI =
@@ -14,28 +15,36 @@ final class Trigonometry {
   /** Decimals given: a length of 100 m is not off by a picometre. */
   private static final int DECIMALS = 34;
 
-  /** Decimals worked with: the last few are lost on the way. */
-  private static final MathContext WORKING = new MathContext(50);
-
-  private static final BigDecimal SMALLEST = BigDecimal.ONE.movePointLeft(48);
-  private static final BigDecimal HALF_TURN = BigDecimal.valueOf(180);
+  private static final int BITS = 160;
+  private static final BigInteger ONE = BigInteger.ONE.shiftLeft(BITS);
+  private static final BigInteger SCALE = BigInteger.TEN.pow(DECIMALS);
+  private static final BigInteger HALF_TURN = BigInteger.valueOf(180);
+  private static final BigInteger PI_INSIDE = inside(PI);
 
   private Trigonometry() {}
 
   static BigDecimal sine(Angle angle) {
-    return rounded(fullSine(angle));
+    return outside(sineInside(angle));
   }
 
   static BigDecimal tangent(Angle angle) {
-    var cosine = fullSine(Angle.RIGHT.minus(angle));
-    if (rounded(cosine).signum() == 0) {
+    return outside(sineInside(angle).shiftLeft(BITS).divide(cosineAsDivisor(angle)));
+  }
+
+  static BigDecimal secant(Angle angle) {
+    return outside(ONE.shiftLeft(BITS).divide(cosineAsDivisor(angle)));
+  }
+
+  private static BigInteger cosineAsDivisor(Angle angle) {
+    var cosine = sineInside(Angle.RIGHT.minus(angle));
+    if (outside(cosine).signum() == 0) {
       throw new ArithmeticException(angle + " has no tangent");
     }
-    return rounded(fullSine(angle).divide(cosine, WORKING));
+    return cosine;
   }
 
   /** By the series x − x³/3! + x⁵/5! …, from −90° to 90°, where it settles fast. */
-  private static BigDecimal fullSine(Angle angle) {
+  private static BigInteger sineInside(Angle angle) {
     var once = Math.floorMod(angle.hundredthsOfAnArcSecond(), 360 * Angle.PER_DEGREE);
     var turned = new Angle(once);
     if (turned.isGreaterThan(Angle.RIGHT)) {
@@ -45,63 +54,73 @@ final class Trigonometry {
               : turned.minus(Angle.ofDegrees(360));
     }
     var x =
-        PI.multiply(BigDecimal.valueOf(turned.hundredthsOfAnArcSecond()))
-            .divide(HALF_TURN.multiply(BigDecimal.valueOf(Angle.PER_DEGREE)), WORKING);
-    var square = x.multiply(x, WORKING).negate();
+        PI_INSIDE
+            .multiply(BigInteger.valueOf(turned.hundredthsOfAnArcSecond()))
+            .divide(HALF_TURN.multiply(BigInteger.valueOf(Angle.PER_DEGREE)));
+    var square = product(x, x).negate();
     var sum = x;
     var term = x;
-    for (long n = 2; term.abs().compareTo(SMALLEST) > 0; n += 2) {
-      term = term.multiply(square, WORKING).divide(BigDecimal.valueOf(n * (n + 1)), WORKING);
-      sum = sum.add(term, WORKING);
+    for (long n = 2; term.bitLength() > 1; n += 2) {
+      term = product(term, square).divide(BigInteger.valueOf(n * (n + 1)));
+      sum = sum.add(term);
     }
     return sum;
   }
 
-  /**
-   * By the series x − x³/3 + x⁵/5 …, after halving the angle until it is small: {@code tan(a/2) =
-   * tan a ÷ (1 + √(1 + tan² a))}.
-   */
   static BigDecimal degreesOfTangent(BigDecimal tangent) {
     if (tangent.signum() < 0) {
       throw new IllegalArgumentException("a negative tangent: " + tangent);
     }
-    if (tangent.compareTo(BigDecimal.ONE) > 0) {
-      return rounded(
-          BigDecimal.valueOf(90).subtract(fullDegrees(BigDecimal.ONE.divide(tangent, WORKING))));
+    var inside = inside(tangent);
+    if (inside.compareTo(ONE) <= 0) {
+      return outside(degreesInside(inside));
     }
-    return rounded(fullDegrees(tangent));
+    var rest = degreesInside(ONE.shiftLeft(BITS).divide(inside));
+    return outside(BigInteger.valueOf(90).shiftLeft(BITS).subtract(rest));
   }
 
   static BigDecimal degreesOfSine(BigDecimal sine) {
     if (sine.signum() < 0 || sine.compareTo(BigDecimal.ONE) > 0) {
       throw new IllegalArgumentException("no sine: " + sine);
     }
-    // The half angle again: near 90° the tangent itself would grow beyond bounds.
-    var cosine = BigDecimal.ONE.subtract(sine.multiply(sine)).sqrt(WORKING);
-    var half = sine.divide(BigDecimal.ONE.add(cosine), WORKING);
-    return rounded(fullDegrees(half).multiply(BigDecimal.valueOf(2)));
+    var inside = inside(sine);
+    // By the half angle: near 90° the tangent itself would grow beyond bounds.
+    var cosine = ONE.shiftLeft(BITS).subtract(inside.pow(2)).sqrt();
+    var half = inside.shiftLeft(BITS).divide(ONE.add(cosine));
+    return outside(degreesInside(half).shiftLeft(1));
   }
 
-  private static BigDecimal fullDegrees(BigDecimal tangent) {
+  /**
+   * By the series x − x³/3 + x⁵/5 …, after halving the angle until it is small: {@code tan(a/2) =
+   * tan a ÷ (1 + √(1 + tan² a))}.
+   */
+  private static BigInteger degreesInside(BigInteger tangent) {
     var x = tangent;
-    int halvings = 4;
+    int halvings = 3;
     for (int i = 0; i < halvings; i++) {
-      var hypotenuse = BigDecimal.ONE.add(x.multiply(x, WORKING)).sqrt(WORKING);
-      x = x.divide(BigDecimal.ONE.add(hypotenuse), WORKING);
+      var hypotenuse = ONE.shiftLeft(BITS).add(x.pow(2)).sqrt();
+      x = x.shiftLeft(BITS).divide(ONE.add(hypotenuse));
     }
-    var square = x.multiply(x, WORKING).negate();
+    var square = product(x, x).negate();
     var sum = x;
     var power = x;
-    for (long n = 3; power.abs().compareTo(SMALLEST) > 0; n += 2) {
-      power = power.multiply(square, WORKING);
-      sum = sum.add(power.divide(BigDecimal.valueOf(n), WORKING), WORKING);
+    for (long n = 3; power.bitLength() > 1; n += 2) {
+      power = product(power, square);
+      sum = sum.add(power.divide(BigInteger.valueOf(n)));
     }
-    return sum.multiply(new BigDecimal(BigInteger.ONE.shiftLeft(halvings)))
-        .multiply(HALF_TURN, WORKING)
-        .divide(PI, WORKING);
+    return sum.shiftLeft(halvings).multiply(HALF_TURN).shiftLeft(BITS).divide(PI_INSIDE);
   }
 
-  private static BigDecimal rounded(BigDecimal number) {
-    return number.setScale(DECIMALS, RoundingMode.HALF_EVEN);
+  private static BigInteger product(BigInteger one, BigInteger other) {
+    // Divided, not shifted: a shift takes a negative product away from zero and never to it.
+    return one.multiply(other).divide(ONE);
+  }
+
+  private static BigInteger inside(BigDecimal number) {
+    return number.multiply(new BigDecimal(ONE)).toBigInteger();
+  }
+
+  private static BigDecimal outside(BigInteger inside) {
+    return new BigDecimal(Rounding.NEAREST.quotient(inside.multiply(SCALE), ONE), DECIMALS);
   }
 }

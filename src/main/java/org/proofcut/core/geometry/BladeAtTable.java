@@ -36,8 +36,7 @@ public record BladeAtTable(Worked<Length> diameter, Worked<Length> height) {
     arborBelow();
     var inside =
         BigInteger.valueOf(height.value().picometres())
-            .multiply(
-                BigInteger.valueOf(diameter.value().minus(height.value()).picometres()))
+            .multiply(BigInteger.valueOf(diameter.value().minus(height.value()).picometres()))
             .shiftLeft(2);
     return Worked.called("blade exposed along the table")
         .by("2 × √(height × (diameter − height)), to 0.01 mm upward")

@@ -28,8 +28,8 @@ public record Corner(Worked<Angle> angle, Worked<Angle> mitre) {
   /**
    * The corners of a frame with so many equal sides.
    *
-   * <p>Going once round turns by 360° in {@code n} equal steps, so each corner is {@code 180° − 360°
-   * ÷ n}, and half of it lacks {@code 180° ÷ n} to square.
+   * <p>Going once round turns by 360° in {@code n} equal steps, so each corner is {@code 180° −
+   * 360° ÷ n}, and half of it lacks {@code 180° ÷ n} to square.
    *
    * @throws IllegalArgumentException under three sides
    */
@@ -57,10 +57,7 @@ public record Corner(Worked<Angle> angle, Worked<Angle> mitre) {
         Worked.called("mitre, from a square cut")
             .by("90° − corner ÷ 2, to 0.01 arc second")
             .with(FIELD, angle)
-            .is(
-                Angle.STRAIGHT
-                    .minus(angle.value())
-                    .dividedBy(2, Angle.FINEST, Rounding.NEAREST));
+            .is(Angle.STRAIGHT.minus(angle.value()).dividedBy(2, Angle.FINEST, Rounding.NEAREST));
     return new Corner(angle, mitre);
   }
 

@@ -69,8 +69,7 @@ public record Taper(
         .with("stops apart", apart)
         .with("how far the edge runs in", runsIn())
         .with("run", run)
-        .is(
-            apart.value().inProportion(edge(), run.value(), Length.HUNDREDTH, Rounding.NEAREST));
+        .is(apart.value().inProportion(edge(), run.value(), Length.HUNDREDTH, Rounding.NEAREST));
   }
 
   /**

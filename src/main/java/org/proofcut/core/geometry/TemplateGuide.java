@@ -123,9 +123,7 @@ public record TemplateGuide(Worked<Length> bush, Worked<Length> bore, Worked<Len
       problems.add(
           Problem.stops(
               "template",
-              "The bush reaches "
-                  + scale.show(collar).text()
-                  + " down and would stand on the work",
+              "The bush reaches " + scale.show(collar).text() + " down and would stand on the work",
               "a template thicker than " + scale.show(collar).text(),
               "Use a thicker template or a bush with a shorter collar"));
     }

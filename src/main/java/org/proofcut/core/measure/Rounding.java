@@ -23,10 +23,10 @@ public enum Rounding {
     var floored = floorDivide(dividend, divisor);
     var exact = floored.multiply(divisor).equals(dividend);
     return switch (this) {
-          case DOWN -> floored;
-          case UP -> exact ? floored : floored.add(BigInteger.ONE);
-          case NEAREST -> floorDivide(dividend.add(dividend).add(divisor), divisor.add(divisor));
-        };
+      case DOWN -> floored;
+      case UP -> exact ? floored : floored.add(BigInteger.ONE);
+      case NEAREST -> floorDivide(dividend.add(dividend).add(divisor), divisor.add(divisor));
+    };
   }
 
   private static BigInteger floorDivide(BigInteger dividend, BigInteger divisor) {

@@ -36,8 +36,7 @@ class BladeAtTableTest {
     assertEquals("height", more.problems(LengthUnit.MILLIMETRE).get(0).where());
     assertThrows(IllegalArgumentException.class, more::exposed);
     assertThrows(
-        IllegalArgumentException.class,
-        () -> new BladeAtTable(entered("250 mm"), entered("0 mm")));
+        IllegalArgumentException.class, () -> new BladeAtTable(entered("250 mm"), entered("0 mm")));
   }
 
   /** Turns a tooth down from the top until it dips into the table, before and behind. */

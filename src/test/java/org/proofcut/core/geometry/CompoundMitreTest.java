@@ -68,9 +68,7 @@ class CompoundMitreTest {
     var halving =
         cross(
             new double[] {0, 0, 1},
-            new double[] {
-              firstWall[0] + secondWall[0], firstWall[1] + secondWall[1], 0
-            });
+            new double[] {firstWall[0] + secondWall[0], firstWall[1] + secondWall[1], 0});
     return Math.max(between(first, second), between(first, halving));
   }
 
@@ -81,8 +79,7 @@ class CompoundMitreTest {
    * @param turned the blade about the upright, positive one way
    * @param tilted the blade about the line it cuts along
    */
-  private static double[] endPlane(
-      double[] intoRoom, double lean, double turned, double tilted) {
+  private static double[] endPlane(double[] intoRoom, double lean, double turned, double tilted) {
     // At the saw: x along the fence, y across the table, z up; an upright blade cuts square to x.
     double[] blade = {1, 0, 0};
     blade = turn(blade, new double[] {0, 1, 0}, tilted);
@@ -105,8 +102,7 @@ class CompoundMitreTest {
   /** Between the planes that these stand square on; which way they point does not matter. */
   private static double between(double[] one, double[] other) {
     var across = cross(one, other);
-    return Math.toDegrees(
-        Math.atan2(Math.sqrt(dot(across, across)), Math.abs(dot(one, other))));
+    return Math.toDegrees(Math.atan2(Math.sqrt(dot(across, across)), Math.abs(dot(one, other))));
   }
 
   private static double[] add(double[] one, double[] other) {
@@ -166,8 +162,7 @@ class CompoundMitreTest {
   void angleThatIsNoLean_isAProblem_andNeverACut(String angle) {
     assertEquals("lean", CompoundMitre.problems(Angle.parse(angle)).get(0).where());
     var corner = Corner.of(SQUARE);
-    assertThrows(
-        IllegalArgumentException.class, () -> new CompoundMitre(corner, degrees(angle)));
+    assertThrows(IllegalArgumentException.class, () -> new CompoundMitre(corner, degrees(angle)));
   }
 
   @Test

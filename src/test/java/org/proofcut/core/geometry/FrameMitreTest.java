@@ -67,8 +67,7 @@ class FrameMitreTest {
     assertEquals(List.of(), piece.problems(Length.of("100.01 mm"), LengthUnit.MILLIMETRE));
     var problem = piece.problems(Length.of("100 mm"), LengthUnit.MILLIMETRE).get(0);
     assertEquals("outside", problem.where());
-    assertEquals(
-        "The mitres at both ends take 100 mm: nothing is left of 100 mm", problem.what());
+    assertEquals("The mitres at both ends take 100 mm: nothing is left of 100 mm", problem.what());
     assertThrows(IllegalArgumentException.class, () -> piece.shortPoint(entered("100 mm")));
   }
 

@@ -3,7 +3,6 @@ package org.proofcut.core.geometry;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.proofcut.core.geometry.Sizes.degrees;
 
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.proofcut.core.measure.display.Degrees;
@@ -13,8 +12,8 @@ class GeometryPublishedTest {
 
   /**
    * Mitre and bevel for mouldings between wall and ceiling in a square corner, by their spring
-   * angle. Tables beside compound mitre saws print 31.62 and 33.86 for 38°, 35.26 and 30.00 for 45°:
-   * from memory.
+   * angle. Tables beside compound mitre saws print 31.62 and 33.86 for 38°, 35.26 and 30.00 for
+   * 45°: from memory.
    */
   @ParameterizedTest
   @CsvSource({"38, 31.62°, 33.86°", "45, 35.26°, 30.00°"})

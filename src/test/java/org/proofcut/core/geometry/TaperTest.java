@@ -70,8 +70,8 @@ class TaperTest {
   }
 
   /**
-   * Lays the piece on the carrier by its two stops, cuts along the carrier's edge, and measures what
-   * is left at both ends of the run.
+   * Lays the piece on the carrier by its two stops, cuts along the carrier's edge, and measures
+   * what is left at both ends of the run.
    */
   @Property
   void stops_letTheCutTakeTheEdgeToTheNarrowEnd(

@@ -31,8 +31,7 @@ class TemplateGuideTest {
     assertEquals(Length.of("6 mm"), GUIDE.leastInsideRadius().value());
     assertEquals(Length.of("15 mm"), GUIDE.leastTemplateRadius().value());
     assertEquals(Length.of("9 mm"), GUIDE.roundingOfSharpCorners().value());
-    assertEquals(
-        Length.of("22 mm"), GUIDE.cutterOut(entered("12 mm"), entered("10 mm")).value());
+    assertEquals(Length.of("22 mm"), GUIDE.cutterOut(entered("12 mm"), entered("10 mm")).value());
   }
 
   @Test
@@ -80,8 +79,7 @@ class TemplateGuideTest {
     var template = guide.outline(size).value();
     var axisLeft = bushRadius.negated();
     var axisRight = template.plus(bushRadius);
-    assertEquals(
-        size.value(), axisRight.minus(cutterRadius).minus(axisLeft.plus(cutterRadius)));
+    assertEquals(size.value(), axisRight.minus(cutterRadius).minus(axisLeft.plus(cutterRadius)));
     assertEquals(guide.offset().value(), leftmostAxis.minus(cutterRadius));
   }
 

@@ -258,7 +258,7 @@ public record PocketHole(
               "less than the axis in the wood, " + scale.show(axisInWood().value()).text(),
               "Use a drill with a shorter nose, or join the parts another way"));
     }
-    var floor = section(nose).seatFar().y();
+    var floor = beside(underTheHead().value().negated(), wide.value().half()).y();
     if (!floor.isLessThan(thickness.value())) {
       problems.add(
           Problem.stops(

@@ -16,7 +16,7 @@ import org.proofcut.core.measure.display.Scale;
  * <p>Wood holds its strains in balance; a board that loses more on one face bends. So passes come
  * in pairs, one on each face, both of a pair equally deep; the last pair is light (common
  * practice). What the machine's steps can't share falls to the very first pass, so the faces differ
- * by less than two steps.
+ * by less than two steps. Every thickness set lies whole steps above the one wanted.
  *
  * @param start thickness at the thickest place
  * @param target thickness wanted
@@ -108,52 +108,44 @@ public record Thicknessing(
 
   /** What each pass takes, the first one first; empty where there is no way. */
   private List<Length> takes() {
+    var takes = shared();
+    var deepest = limits.deepest().value();
+    return takes.stream().allMatch(deepest::isAtLeast) ? takes : List.of();
+  }
+
+  private List<Length> shared() {
     var all = start.value().minus(target.value());
+    var step = limits.step().value();
+    var light = limits.light().value().roundedTo(step, Rounding.DOWN).max(step);
     if (!all.isPositive()) {
       return List.of();
     }
-    var step = limits.step().value();
-    var light = limits.light().value().roundedTo(step, Rounding.DOWN).max(step);
     if (all.isAtMost(light.times(2))) {
-      var last = all.half().roundedTo(step, Rounding.DOWN);
-      return last.isZero() ? onePass(all) : List.of(all.minus(last), last);
+      var last = all.half().roundedTo(step, Rounding.UP);
+      return last.isLessThan(all) ? List.of(all.minus(last), last) : List.of(all);
     }
     var rough = all.minus(light.times(2));
     long stepsAFace = rough.dividedBy(step.times(2), Rounding.DOWN);
-    var rest = rough.minus(step.times(2).times(stepsAFace));
-    var deepest = limits.deepest().value();
-    // The first pass bears the rest besides its share, so pairs are added until it too is allowed.
-    for (long pairs = rough.dividedBy(deepest.times(2), Rounding.UP);
-        pairs <= stepsAFace;
-        pairs++) {
-      var largest = step.times((stepsAFace + pairs - 1) / pairs);
-      var first = step.times(stepsAFace / pairs).plus(rest);
-      if (largest.isAtMost(deepest) && first.isAtMost(deepest)) {
-        return takes(stepsAFace, pairs, rest, light);
-      }
-    }
-    return stepsAFace == 0 && light.plus(rest).isAtMost(deepest)
-        ? List.of(light.plus(rest), light)
-        : List.of();
-  }
-
-  /** Pairs that take a step less come first, as the very first pass also takes the rest. */
-  private List<Length> takes(long stepsAFace, long pairs, Length rest, Length light) {
-    var step = limits.step().value();
+    long stepsAPass = limits.deepest().value().dividedBy(step, Rounding.DOWN);
+    long pairs = stepsAPass == 0 ? 0 : (stepsAFace + stepsAPass - 1) / stepsAPass;
     var takes = new ArrayList<Length>();
-    long less = pairs - stepsAFace % pairs;
+    // Pairs that take a step less come first, as the very first pass takes the rest besides.
+    long less = pairs == 0 ? 0 : pairs - stepsAFace % pairs;
     for (long pair = 0; pair < pairs; pair++) {
       var each = step.times(stepsAFace / pairs + (pair < less ? 0 : 1));
-      takes.add(pair == 0 ? each.plus(rest) : each);
+      takes.add(each);
       takes.add(each);
     }
     takes.add(light);
     takes.add(light);
+    var left = takes.stream().reduce(all, Length::minus);
+    var withTheRest = takes.get(0).plus(left);
+    if (withTheRest.isAtMost(limits.deepest().value())) {
+      takes.set(0, withTheRest);
+    } else {
+      takes.add(0, left);
+    }
     return takes;
-  }
-
-  private List<Length> onePass(Length all) {
-    return all.isAtMost(limits.deepest().value()) ? List.of(all) : List.of();
   }
 
   /** What is wrong with what was asked; names {@code target}, {@code finished} or {@code step}. */

@@ -11,13 +11,18 @@ import org.proofcut.core.measure.Rounding;
  * The corner in which two like pieces meet, seen from above. Each is cut to the line that halves
  * it.
  *
- * @param angle on the inside of the corner, between 0° and 180°
+ * @param angle on the inside of the corner, from 1° to 179°
  * @param mitre between a square cut and the cut that halves the corner: {@code 90° − angle ÷ 2}
  */
 public record Corner(Worked<Angle> angle, Worked<Angle> mitre) {
 
   /** The field that {@link #problems} names. */
   public static final String FIELD = "corner";
+
+  /** Beyond these the cut would run along the piece, or not be there. */
+  private static final Angle SHARPEST = Angle.ofDegrees(1);
+
+  private static final Angle FLATTEST = Angle.ofDegrees(179);
 
   public Corner {
     if (!isCorner(angle.value())) {
@@ -70,11 +75,11 @@ public record Corner(Worked<Angle> angle, Worked<Angle> mitre) {
         Problem.stops(
             FIELD,
             "Two pieces that meet at " + angle + " make no corner",
-            "more than 0° and less than 180°",
+            "from " + SHARPEST + " to " + FLATTEST,
             "Measure the corner on its inside and enter that"));
   }
 
   private static boolean isCorner(Angle angle) {
-    return angle.isPositive() && angle.isLessThan(Angle.STRAIGHT);
+    return !angle.isLessThan(SHARPEST) && !angle.isGreaterThan(FLATTEST);
   }
 }

@@ -55,7 +55,7 @@ public record FrameMitre(Corner corner, Worked<Length> width) {
         .with("inside", inside)
         .with("width", width)
         .with("mitre", mitre())
-        .is(inside.value().plus(alongside(width.value().times(2), Rounding.UP)));
+        .is(inside.value().plus(bothMitres(Rounding.UP)));
   }
 
   /**
@@ -64,7 +64,7 @@ public record FrameMitre(Corner corner, Worked<Length> width) {
    * @throws IllegalArgumentException if {@link #problems} stops it
    */
   public Worked<Length> shortPoint(Worked<Length> outside) {
-    var value = outside.value().minus(alongside(width.value().times(2), Rounding.DOWN));
+    var value = outside.value().minus(bothMitres(Rounding.DOWN));
     return Worked.called("length between the short points")
         .by("outside − 2 × width × tan(mitre), to 0.01 mm upward")
         .with("outside", outside)
@@ -75,7 +75,7 @@ public record FrameMitre(Corner corner, Worked<Length> width) {
 
   /** What is wrong with a size between the long points; names {@code outside}. */
   public List<Problem> problems(Length outside, LengthUnit unit) {
-    var both = alongside(width.value().times(2), Rounding.DOWN);
+    var both = bothMitres(Rounding.DOWN);
     if (outside.isGreaterThan(both)) {
       return List.of();
     }
@@ -89,6 +89,10 @@ public record FrameMitre(Corner corner, Worked<Length> width) {
                 + scale.show(outside).text(),
             "more than " + scale.show(both).text(),
             "Make the piece longer or narrower"));
+  }
+
+  private Length bothMitres(Rounding rounding) {
+    return alongside(width.value().times(2), rounding);
   }
 
   private Length alongside(Length across, Rounding rounding) {

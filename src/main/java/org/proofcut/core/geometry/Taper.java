@@ -34,19 +34,22 @@ public record Taper(
     }
   }
 
-  /** How far one edge runs in over the whole run. */
+  /**
+   * How far one edge runs in over the whole run.
+   *
+   * @throws IllegalArgumentException if {@link #problems} stops it
+   */
   public Worked<Length> runsIn() {
     return Worked.called("how far one edge runs in")
         .by(bothEdges ? "(wide − narrow) ÷ 2" : "wide − narrow")
         .with("wide", wide)
         .with("narrow", narrow)
-        .is(edge());
+        .is(edge().requirePositive("how far one edge runs in"));
   }
 
   /** Between the cut and the piece's straight edge. */
   public Worked<Angle> angle() {
-    var slope =
-        edge().inMillimetres().divide(run.value().inMillimetres(), DIGITS).max(BigDecimal.ZERO);
+    var slope = runsIn().value().inMillimetres().divide(run.value().inMillimetres(), DIGITS);
     return Worked.called("angle of the taper")
         .by("the angle whose tangent is how far the edge runs in ÷ run, to 0.001°")
         .with("how far the edge runs in", runsIn())
@@ -69,7 +72,10 @@ public record Taper(
         .with("stops apart", apart)
         .with("how far the edge runs in", runsIn())
         .with("run", run)
-        .is(apart.value().inProportion(edge(), run.value(), Length.HUNDREDTH, Rounding.NEAREST));
+        .is(
+            apart
+                .value()
+                .inProportion(runsIn().value(), run.value(), Length.HUNDREDTH, Rounding.NEAREST));
   }
 
   /**
@@ -84,8 +90,11 @@ public record Taper(
     if (!bothEdges) {
       throw new IllegalStateException("only one edge is tapered");
     }
+    if (!edge().isLessThan(run.value())) {
+      throw new IllegalArgumentException("an edge that runs in by as much as it runs along");
+    }
     // In millimetres, as squares of picometres overflow; both are exact decimals.
-    var in = edge().inMillimetres();
+    var in = runsIn().value().inMillimetres();
     var along = run.value().inMillimetres();
     var doubled =
         in.multiply(along)

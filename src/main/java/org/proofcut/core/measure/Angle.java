@@ -50,7 +50,7 @@ public record Angle(long hundredthsOfAnArcSecond) implements Comparable<Angle> {
     return AngleText.parse(text);
   }
 
-  /** The angle from 0° to below 90° with this tangent, which is not negative, on a step. */
+  /** The angle from 0° to 90° with this tangent, which is not negative, on a step. */
   public static Angle ofTangent(BigDecimal tangent, Angle step, Rounding rounding) {
     return inverse(Trigonometry.degreesOfTangent(tangent), step, rounding);
   }

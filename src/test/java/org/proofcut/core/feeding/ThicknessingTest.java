@@ -56,6 +56,15 @@ class ThicknessingTest {
   }
 
   @Test
+  void restThatNoPairCanBear_isAPassOfItsOwn() {
+    // 1.15 − 2 · 0.5 = 0.15, and both light passes are as deep as may be
+    var passes = from("21.15 mm", "20 mm", limits("0.5 mm", "0.5 mm", "0.1 mm")).passes();
+    assertEquals(
+        List.of("0.15 mm", "0.5 mm", "0.5 mm"),
+        passes.stream().map(pass -> pass.takes().toString()).toList());
+  }
+
+  @Test
   void snipe_isAllowedForAtBothEnds() {
     var asked = from("26 mm", "20 mm", limits("1.5 mm", "0.3 mm", "0.1 mm"));
     assertEquals(Length.of("620 mm"), asked.roughLength().value());
@@ -68,6 +77,8 @@ class ThicknessingTest {
     assertProblems("target", from("20 mm", "20 mm", limits));
     assertProblems("target", from("8 mm", "5.9 mm", limits));
     assertProblems("step", from("26 mm", "20 mm", limits("0.5 mm", "0.3 mm", "2 mm")));
+    assertProblems("step", from("21.4 mm", "20 mm", limits("0.5 mm", "0.3 mm", "0.7 mm")));
+    assertProblems("", from("26 mm", "20 mm", limits("0.5 mm", "0.3 mm", "0.25 mm")));
     var little = new Thicknessing(entered("26 mm"), entered("20 mm"), entered("179 mm"), limits);
     assertProblems("finished", little);
     assertThrows(IllegalArgumentException.class, () -> from("20 mm", "20 mm", limits).passes());
@@ -137,11 +148,11 @@ class ThicknessingTest {
 
   @Provide
   Arbitrary<Worked<Length>> deepests() {
-    return Sizes.hundredths(50, 300);
+    return Sizes.hundredths(30, 300);
   }
 
   @Provide
   Arbitrary<Worked<Length>> steps() {
-    return Arbitraries.of("0.05 mm", "0.1 mm", "0.127 mm").map(Sizes::entered);
+    return Arbitraries.of("0.05 mm", "0.1 mm", "0.127 mm", "0.15 mm").map(Sizes::entered);
   }
 }

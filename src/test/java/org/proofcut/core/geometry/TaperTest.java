@@ -67,6 +67,11 @@ class TaperTest {
     var taper = new Taper(entered("600 mm"), entered("50 mm"), entered("30 mm"), true);
     assertThrows(IllegalArgumentException.class, () -> taper.widthAt(entered("600.01 mm")));
     assertThrows(IllegalArgumentException.class, () -> taper.stopOffset(entered("0 mm")));
+    var straight = new Taper(entered("600 mm"), entered("50 mm"), entered("50 mm"), true);
+    assertThrows(IllegalArgumentException.class, straight::angle);
+    assertThrows(IllegalArgumentException.class, () -> straight.stopOffset(APART));
+    var mitre = new Taper(entered("10 mm"), entered("50 mm"), entered("30 mm"), true);
+    assertThrows(IllegalArgumentException.class, () -> mitre.secondStopOffset(APART));
   }
 
   /**

@@ -81,6 +81,7 @@ class PocketHoleTest {
     // Straight on: 29 mm reaches 16 · cos 15° = 15.46, 31 mm reaches 17.39
     assertProblem("warns: Only 0.61 mm of wood is left beyond the screw's tip", "31 mm", "18 mm");
     assertProblem("stops: The screw's tip comes out of the other part", "32 mm", "18 mm");
+    assertProblem("stops: The screw's tip comes out of the other part", "32 mm", "18.36 mm");
     // Sideways: 47 mm goes 34 · sin 15° = 8.8 below 9, 48 mm 9.06
     var sideways = IN_EIGHTEEN.problems(entered("48 mm"), STILE, LengthUnit.MILLIMETRE);
     assertEquals(List.of(true), sideways.stream().map(Problem::stops).toList());

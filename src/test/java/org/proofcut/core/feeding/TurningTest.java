@@ -28,6 +28,13 @@ class TurningTest {
   }
 
   @Test
+  void marks_areNeverToldFinerThanTheyAre() {
+    // 160,000 ÷ 8,100 = 19.753
+    var marks = new Turning(8_000, 2).marksPerCentimetre(entered("8.1 m")).value();
+    assertEquals("19.7 to the centimetre", marks.text());
+  }
+
+  @Test
   void speedsAndFeedsThatAreNone_areRefused() {
     assertThrows(IllegalArgumentException.class, () -> new Turning(0, 2));
     assertThrows(IllegalArgumentException.class, () -> new Turning(8_000, 0));

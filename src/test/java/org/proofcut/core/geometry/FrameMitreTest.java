@@ -133,6 +133,13 @@ class FrameMitreTest {
     double wanted = mm(width) / Math.tan(radians(corner) / 2);
     double over = mm(piece.pointBeyond()) - wanted;
     assertTrue(over > -1e-4 && over < 0.0101, corner.value() + ": " + over);
+    // The short side is never told shorter than it comes out.
+    double outside = 2.5 * wanted + 1;
+    double shorter =
+        mm(piece.shortPoint(entered(Length.HUNDREDTH.times((long) (outside * 100)))))
+            - Math.floor(outside * 100) / 100
+            + 2 * wanted;
+    assertTrue(shorter > -1e-4 && shorter < 0.0101, corner.value() + ": " + shorter);
     assertEquals(
         corner.value(),
         Angle.STRAIGHT.minus(

@@ -20,6 +20,9 @@ public record Length(long picometres) implements Comparable<Length> {
   /** No length at all. */
   public static final Length ZERO = new Length(0);
 
+  /** 0.01 mm, on which computed lengths are given: as fine as a caliper is read. */
+  public static final Length HUNDREDTH = new Length(10_000_000);
+
   private static final long PER_MICROMETRE = 1_000_000L;
 
   /** A length of so many whole millimetres. */
@@ -83,7 +86,7 @@ public record Length(long picometres) implements Comparable<Length> {
     }
     // One division and one rounding: sum / (n · step), so that nothing is rounded twice.
     var divisor = BigInteger.valueOf(step.picometres).multiply(BigInteger.valueOf(lengths.size()));
-    return step.times(divide(sum, divisor, rounding));
+    return step.times(rounding.divide(sum, divisor));
   }
 
   /** This and another, end to end. */
@@ -99,6 +102,64 @@ public record Length(long picometres) implements Comparable<Length> {
   /** So many of this, end to end. */
   public Length times(long count) {
     return new Length(Math.multiplyExact(picometres, count));
+  }
+
+  /**
+   * So much of this, moved once onto a step. For example, the run of a slope is {@code
+   * rise.times(slope.tangent(), step, UP)}.
+   */
+  public Length times(BigDecimal factor, Length step, Rounding rounding) {
+    requireStep(step);
+    var whole = factor.setScale(Math.max(factor.scale(), 0));
+    return step.times(
+        rounding.divide(
+            whole.unscaledValue().multiply(BigInteger.valueOf(picometres)),
+            BigInteger.TEN.pow(whole.scale()).multiply(BigInteger.valueOf(step.picometres))));
+  }
+
+  /**
+   * This in the proportion of two lengths, {@code this · over ÷ under}, moved once onto a step.
+   *
+   * @throws IllegalArgumentException if {@code under} is not greater than zero
+   */
+  public Length inProportion(Length over, Length under, Length step, Rounding rounding) {
+    requireStep(step);
+    under.requirePositive("what is divided by");
+    return step.times(
+        rounding.divide(
+            BigInteger.valueOf(picometres).multiply(BigInteger.valueOf(over.picometres)),
+            BigInteger.valueOf(under.picometres).multiply(BigInteger.valueOf(step.picometres))));
+  }
+
+  /**
+   * The side of a square of this area, moved once onto a step.
+   *
+   * @param area in square picometres, not negative
+   */
+  public static Length rootOf(BigInteger area, Length step, Rounding rounding) {
+    requireStep(step);
+    var square = BigInteger.valueOf(step.picometres).pow(2);
+    // Whole steps below the root, and below twice the root for the nearest: no rounding before.
+    var steps = area.divide(square).sqrt();
+    var count =
+        switch (rounding) {
+          case DOWN -> steps;
+          case UP -> steps.pow(2).multiply(square).equals(area) ? steps : steps.add(BigInteger.ONE);
+          case NEAREST -> area.shiftLeft(2).divide(square).sqrt().add(BigInteger.ONE).shiftRight(1);
+        };
+    return step.times(count.longValueExact());
+  }
+
+  /**
+   * This, for what can only be greater than zero.
+   *
+   * @throws IllegalArgumentException if it is not
+   */
+  public Length requirePositive(String what) {
+    if (picometres <= 0) {
+      throw new IllegalArgumentException(what + " must be greater than zero: " + this);
+    }
+    return this;
   }
 
   /** The same length the other way. */
@@ -129,7 +190,7 @@ public record Length(long picometres) implements Comparable<Length> {
 
   /** Half of this; exact for every length that is a whole number of 2 pm, else rounded up. */
   public Length half() {
-    return new Length(divide(BigInteger.valueOf(picometres), BigInteger.TWO, Rounding.UP));
+    return new Length(Rounding.UP.divide(BigInteger.valueOf(picometres), BigInteger.TWO));
   }
 
   /**
@@ -139,7 +200,7 @@ public record Length(long picometres) implements Comparable<Length> {
    */
   public long dividedBy(Length step, Rounding rounding) {
     requireStep(step);
-    return divide(BigInteger.valueOf(picometres), BigInteger.valueOf(step.picometres), rounding);
+    return rounding.divide(BigInteger.valueOf(picometres), BigInteger.valueOf(step.picometres));
   }
 
   /** This moved onto a whole number of steps. For example, 5.903 mm on 0.02 mm steps is 5.9 mm. */
@@ -218,23 +279,5 @@ public record Length(long picometres) implements Comparable<Length> {
     if (step.picometres <= 0) {
       throw new IllegalArgumentException("a step must be greater than zero: " + step);
     }
-  }
-
-  private static long divide(BigInteger dividend, BigInteger divisor, Rounding rounding) {
-    var floored = floorDivide(dividend, divisor);
-    var exact = floored.multiply(divisor).equals(dividend);
-    var result =
-        switch (rounding) {
-          case DOWN -> floored;
-          case UP -> exact ? floored : floored.add(BigInteger.ONE);
-          case NEAREST -> floorDivide(dividend.add(dividend).add(divisor), divisor.add(divisor));
-        };
-    return result.longValueExact();
-  }
-
-  private static BigInteger floorDivide(BigInteger dividend, BigInteger divisor) {
-    var both = dividend.divideAndRemainder(divisor);
-    var below = both[1].signum() != 0 && both[1].signum() != divisor.signum();
-    return below ? both[0].subtract(BigInteger.ONE) : both[0];
   }
 }

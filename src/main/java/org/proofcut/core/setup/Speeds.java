@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.proofcut.core.evidence.Amount;
 import org.proofcut.core.evidence.Citation;
 import org.proofcut.core.evidence.Worked;
+import org.proofcut.core.measure.Angle;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.shop.Cutter;
 import org.proofcut.core.shop.Machine;
@@ -14,9 +15,6 @@ import org.proofcut.core.shop.StraightCutter;
 
 /** How fast a cutter may turn, and which step of the machine's dial that is. */
 public final class Speeds {
-
-  /** π to 34 digits: far more than any diameter is known to. */
-  private static final BigDecimal PI = new BigDecimal("3.141592653589793238462643383279503");
 
   private Speeds() {}
 
@@ -27,7 +25,8 @@ public final class Speeds {
    */
   public static Worked<Amount> rimSpeed(Length diameter, int perMinute) {
     var metresPerMinute =
-        PI.multiply(diameter.inMillimetres())
+        Angle.PI
+            .multiply(diameter.inMillimetres())
             .multiply(BigDecimal.valueOf(perMinute))
             .movePointLeft(3);
     var metresPerSecond = metresPerMinute.divide(BigDecimal.valueOf(60), 1, RoundingMode.CEILING);

@@ -92,7 +92,7 @@ class SawSlotPlanTest {
             asked,
             CasesForTests.sheet("piece", "17.66 mm", "17.78 mm"),
             Optional.of(goesIn));
-    return PlansForTests.planner().sheet(single, shop, LengthUnit.MILLIMETRE).operation();
+    return PlansForTests.planner().plan(single, shop, LengthUnit.MILLIMETRE).sheet().operation();
   }
 
   private static Band at(int millimetres) {

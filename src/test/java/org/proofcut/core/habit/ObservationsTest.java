@@ -76,7 +76,7 @@ class ObservationsTest {
     boolean slot = setup.asked() instanceof CutAsked.Slot;
     var expected = new HashMap<Trait, Length>();
     if (slot) {
-      expected.put(new Trait.CutWidth(cutter), truth.diameter());
+      expected.put(new Trait.CutWidth(cutter), truth.cuts());
     }
     var kind = slot ? "slot" : "rabbet";
     var by = setup.usesStrip() ? "strip" : "one pass";
@@ -87,7 +87,7 @@ class ObservationsTest {
       var laid = beyond ? hundredths(guideOff).negated() : hundredths(guideOff);
       expected.put(
           new Trait.BaseToEdge(machine, cutter),
-          router.baseEdgeToCentre().minus(truth.diameter().half()).plus(laid));
+          router.baseEdgeToCentre().minus(truth.cuts().half()).plus(laid));
       expected.put(new Trait.ScaleOffset(machine, cutter, Datum.DEPTH), hundredths(heightOff));
       Statistics.collect(kind, beyond ? "beyond" : "before", by);
     } else {

@@ -25,7 +25,7 @@ final class PlanWords {
 
   /** A setting's figure without its unit. */
   String figure(Setting setting) {
-    return setting.scale(unit).show(setting.set().value()).number();
+    return setting.scale(unit).show(setting.read().value()).number();
   }
 
   String rule(Length length) {
@@ -118,7 +118,7 @@ final class PlanWords {
       words.add(
           setting.role().words()
               + ": "
-              + setting.scale(unit).show(setting.set().value())
+              + setting.scale(unit).show(setting.read().value())
               + " "
               + setting.from()
               + ".");

@@ -12,6 +12,8 @@ import org.proofcut.core.habit.Ruling.LeftOut;
 import org.proofcut.core.habit.Ruling.SetAside;
 import org.proofcut.core.habit.Ruling.StartedAfresh;
 import org.proofcut.core.habit.Ruling.TakenUp;
+import org.proofcut.core.measure.LengthUnit;
+import org.proofcut.core.setup.Learned;
 
 /**
  * All that a shop's proof cuts have taught: worked out from observations and rulings whenever it is
@@ -57,6 +59,11 @@ public final class Habits {
   /** What is known of one trait; nothing yet where no proof has shown it. */
   public Habit of(Trait trait) {
     return byTrait.getOrDefault(trait, Habit.unknown(trait));
+  }
+
+  /** The same, as the next set-up uses it; its words in this unit. */
+  public Learned taught(HabitLimits limits, LengthUnit unit) {
+    return new TaughtByProofs(this, limits, unit);
   }
 
   /** Every trait that some proof has shown. */

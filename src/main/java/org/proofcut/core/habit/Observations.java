@@ -195,7 +195,7 @@ public final class Observations {
   }
 
   private Optional<Length> set(Setting.Role role) {
-    return setup.setting(role).map(setting -> setting.set().value());
+    return setup.setting(role).map(setting -> setting.read().value());
   }
 
   private Optional<Length> found(Dimension dimension) {

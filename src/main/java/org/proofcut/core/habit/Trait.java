@@ -1,6 +1,11 @@
 package org.proofcut.core.habit;
 
+import java.util.Optional;
 import org.proofcut.core.measure.Length;
+import org.proofcut.core.setup.CutAsked;
+import org.proofcut.core.setup.Setting;
+import org.proofcut.core.setup.Setup;
+import org.proofcut.core.shop.RouterTable;
 
 /**
  * One thing that proof cuts can tell of a machine or a cutter.
@@ -38,6 +43,26 @@ public sealed interface Trait {
 
     public String words() {
       return words;
+    }
+
+    /** The scale that a setting of a set-up is read on, where proofs can tell how it is off. */
+    static Optional<Datum> of(Setup setup, Setting.Role role) {
+      boolean toFarEdge =
+          setup.machine() instanceof RouterTable && setup.asked() instanceof CutAsked.Rabbet;
+      boolean told =
+          setup.measures().stream().anyMatch(one -> one.correctedBy().equals(Optional.of(role)));
+      if (!told) {
+        return Optional.empty();
+      }
+      return switch (role) {
+        case FENCE -> Optional.of(toFarEdge ? FENCE_TO_FARTHEST_EDGE : FENCE_TO_NEAREST_EDGE);
+        case STOP -> Optional.of(STOP);
+        case MARK -> Optional.of(TRACK);
+        case HEIGHT -> Optional.of(HEIGHT);
+        case DEPTH -> Optional.of(DEPTH);
+        // A strip is calipered; a straightedge is laid by what is known of base and cutter.
+        case STRIP, STRAIGHTEDGE -> Optional.empty();
+      };
     }
   }
 

@@ -136,12 +136,12 @@ public final class Methods {
                             new Way(machine, cutter, () -> calculator.answer(machine, cutter))));
   }
 
-  private static Choice first(Stream<Way> ways) {
+  private Choice first(Stream<Way> ways) {
     var refused = new ArrayList<Refused>();
     for (var way : (Iterable<Way>) ways::iterator) {
       var answer = way.answer().get();
       if (answer instanceof Setup setup) {
-        return new Choice(Optional.of(setup), refused);
+        return new Choice(Optional.of(conditions.learned().applied(setup)), refused);
       }
       refused.add(new Refused(way.machine().name(), way.cutter().name(), (Refusal) answer));
     }

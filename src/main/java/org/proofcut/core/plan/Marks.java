@@ -59,7 +59,7 @@ public record Marks(List<Mark> all) {
     for (var setting : setup.settings()) {
       marks.add(
           new Mark(
-              setting.role().words().toLowerCase(Locale.ROOT), setting.set().value().toString()));
+              setting.role().words().toLowerCase(Locale.ROOT), setting.read().value().toString()));
     }
     marks.add(new Mark("passes", Integer.toString(setup.passes().size())));
     for (var measure : setup.measures()) {

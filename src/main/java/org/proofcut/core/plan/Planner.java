@@ -17,6 +17,7 @@ import org.proofcut.core.operation.Operations;
 import org.proofcut.core.operation.SingleCut;
 import org.proofcut.core.safety.Finding;
 import org.proofcut.core.setup.Conditions;
+import org.proofcut.core.setup.Learned;
 import org.proofcut.core.shop.Shop;
 
 /** Works out a whole job. The same inputs give the same plan. */
@@ -62,7 +63,12 @@ public final class Planner {
 
   /** One cut that belongs to no job. */
   public SinglePlan plan(SingleCut cut, Shop shop, LengthUnit unit) {
-    var conditions = new Conditions(book.setupLimits(), shop.aids(), unit);
+    return plan(cut, shop, unit, Learned.NOTHING);
+  }
+
+  /** One cut that belongs to no job, with what proof cuts have taught. */
+  public SinglePlan plan(SingleCut cut, Shop shop, LengthUnit unit, Learned learned) {
+    var conditions = new Conditions(book.setupLimits(), shop.aids(), unit, learned);
     var operation = cut.by(new Methods(shop, conditions));
     return new SinglePlan(sheet(1, operation, shop), noWay(operation));
   }

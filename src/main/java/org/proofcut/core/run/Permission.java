@@ -101,11 +101,11 @@ public record Permission(SheetProgress progress, LengthUnit unit) {
     } catch (LengthFormatException e) {
       return no("answer", e.reason(), LengthFormatException.EXAMPLES, "Read it and enter it again");
     }
-    if (read.minus(setting.set().value()).abs().isAtMost(setting.step())) {
+    if (read.minus(setting.read().value()).abs().isAtMost(setting.step())) {
       return Optional.empty();
     }
     var scale = setting.scale(unit);
-    var set = scale.show(setting.set().value()).text();
+    var set = scale.show(setting.read().value()).text();
     return no(
         "answer",
         setting.role().words() + " was read as " + scale.show(read).text(),
@@ -181,7 +181,7 @@ public record Permission(SheetProgress progress, LengthUnit unit) {
     return progress
         .setup()
         .flatMap(setup -> setup.settings().stream().findFirst())
-        .flatMap(first -> slip(again.found(), first.set().value(), first.scale(unit)));
+        .flatMap(first -> slip(again.found(), first.read().value(), first.scale(unit)));
   }
 
   /**

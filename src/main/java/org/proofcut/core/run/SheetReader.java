@@ -157,7 +157,7 @@ final class SheetReader {
     if (first.isEmpty()) {
       return;
     }
-    var off = again.found().minus(first.get().set().value()).abs();
+    var off = again.found().minus(first.get().read().value()).abs();
     if (off.isAtMost(first.get().step())) {
       readAgain = Optional.of(entry);
     } else {
@@ -166,7 +166,7 @@ final class SheetReader {
               + " read "
               + again.found()
               + " and was proven at "
-              + first.get().set().value());
+              + first.get().read().value());
     }
   }
 

@@ -1,17 +1,27 @@
 package org.proofcut.core.setup;
 
 import java.util.List;
+import org.proofcut.core.evidence.Worked;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.measure.display.Scale;
+import org.proofcut.core.shop.Cutter;
+import org.proofcut.core.shop.SawBlade;
+import org.proofcut.core.shop.StraightCutter;
 
 /**
  * What holds for every set-up of a job.
  *
  * @param aids ids of the kinds of work aid at hand
  * @param unit the unit that words are written in; no figure depends on it
+ * @param learned what proof cuts have taught
  */
-public record Conditions(SetupLimits limits, List<String> aids, LengthUnit unit) {
+public record Conditions(SetupLimits limits, List<String> aids, LengthUnit unit, Learned learned) {
+
+  /** Where nothing was learned yet. */
+  public Conditions(SetupLimits limits, List<String> aids, LengthUnit unit) {
+    this(limits, aids, unit, Learned.NOTHING);
+  }
 
   public Conditions {
     aids = List.copyOf(aids);
@@ -23,5 +33,24 @@ public record Conditions(SetupLimits limits, List<String> aids, LengthUnit unit)
 
   String caliper(Length length) {
     return Scale.caliper(unit).show(length).text();
+  }
+
+  /** The width that a cutter cuts in one pass: as proof cuts have found it, else its mark. */
+  Worked<Length> cuts(Cutter cutter) {
+    var marked = marked(cutter);
+    return learned.width(cutter, marked).map(Taught::use).orElse(marked);
+  }
+
+  /** What was learned of a cutter's width, in words; nothing where its mark is used. */
+  List<String> widthLearned(Cutter cutter) {
+    return learned.width(cutter, marked(cutter)).map(Taught::words).stream().toList();
+  }
+
+  private static Worked<Length> marked(Cutter cutter) {
+    return cutter instanceof StraightCutter straight
+        ? RouterCuts.diameter(straight)
+        : Worked.entered(
+            (cutter instanceof SawBlade ? "kerf of " : "width of ") + cutter.name(),
+            cutter.cutWidth());
   }
 }

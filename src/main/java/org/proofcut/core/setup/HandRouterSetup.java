@@ -3,6 +3,7 @@ package org.proofcut.core.setup;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.proofcut.core.evidence.Worked;
 import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
@@ -66,7 +67,7 @@ public final class HandRouterSetup {
         slot
             ? RouterCuts.widening(width, accepted, cutter, conditions)
             : RouterCuts.rabbetWidening(width, cutter, conditions);
-    var made = slot ? cutter.diameter().plus(widening.thickness()) : width.value();
+    var made = slot ? cuts().plus(widening.thickness()) : width.value();
     var guide = straightedge(width, distance, made, slot);
     var depthSetting =
         Setting.of(
@@ -102,7 +103,24 @@ public final class HandRouterSetup {
         passes(guide, widening, depthSetting),
         speed.speed().orElseThrow(),
         Feed.AWAY_FROM_YOU,
-        measures);
+        measures,
+        learned(slot));
+  }
+
+  private Length cuts() {
+    return conditions.cuts(cutter).value();
+  }
+
+  /** A rabbet's width comes from the straightedge alone. */
+  private List<String> learned(boolean slot) {
+    return Stream.concat(
+            slot ? conditions.widthLearned(cutter).stream() : Stream.of(),
+            conditions
+                .learned()
+                .baseToEdge(router, cutter, reckonedBaseEdgeToCuttingEdge())
+                .map(Taught::words)
+                .stream())
+        .toList();
   }
 
   /** The cutter has to turn inside the base edge, or it cuts into the straightedge. */
@@ -197,6 +215,15 @@ public final class HandRouterSetup {
   }
 
   private Worked<Length> baseEdgeToCuttingEdge() {
+    var reckoned = reckonedBaseEdgeToCuttingEdge();
+    return conditions
+        .learned()
+        .baseToEdge(router, cutter, reckoned)
+        .map(Taught::use)
+        .orElse(reckoned);
+  }
+
+  private Worked<Length> reckonedBaseEdgeToCuttingEdge() {
     var centre = Worked.entered("base edge to the centre of the cutter", router.baseEdgeToCentre());
     return Worked.called("base edge to the nearest cutting edge")
         .by(
@@ -214,9 +241,7 @@ public final class HandRouterSetup {
       var wall =
           guide.nearSide() ? guide.nearestEdge().plus(away) : guide.nearestEdge().minus(away);
       var takes =
-          guide.nearSide()
-              ? new Band(wall, wall.plus(cutter.diameter()))
-              : new Band(wall.minus(cutter.diameter()), wall);
+          guide.nearSide() ? new Band(wall, wall.plus(cuts())) : new Band(wall.minus(cuts()), wall);
       boolean partWidth = !passes.isEmpty() && !stripOn || takes.least().isNegative();
       for (var reached : Depths.reach(depth, cutter, limits)) {
         passes.add(

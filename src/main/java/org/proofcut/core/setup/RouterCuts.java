@@ -124,7 +124,7 @@ final class RouterCuts {
       Worked<Length> width, Band accepted, StraightCutter cutter, Conditions conditions) {
     // One strip, one step aside: a third pass would need a second strip.
     return widening(
-        width, accepted, cutter, "diameter of the cutter", diameter(cutter), 2, conditions);
+        width, accepted, cutter, "diameter of the cutter", conditions.cuts(cutter), 2, conditions);
   }
 
   /**

@@ -53,7 +53,7 @@ public final class RouterTableSetup {
     var strip = widening.thickness();
     var fence = slotFence(asked, widening);
     var height = height(asked.depth());
-    var made = cutter.diameter().plus(strip);
+    var made = cuts().plus(strip);
     var near = fence.set().value();
     var width =
         RouterCuts.width(asked.width(), asked.accepted(), widening.strip().map(Setting::role));
@@ -84,7 +84,7 @@ public final class RouterTableSetup {
     var passes = new ArrayList<Pass>();
     for (boolean stripOn : widening.stripOnByPass()) {
       var from = stripOn ? near.minus(strip) : near;
-      var takes = new Band(from, from.plus(cutter.diameter()));
+      var takes = new Band(from, from.plus(cuts()));
       // The first pass across meets wood on both sides; a second one only what is left, away from
       // the fence.
       boolean second = !passes.isEmpty() && !stripOn;
@@ -107,7 +107,12 @@ public final class RouterTableSetup {
         passes,
         speed.speed().orElseThrow(),
         Feed.RIGHT_TO_LEFT,
-        List.of(width, depth, distance));
+        List.of(width, depth, distance),
+        conditions.widthLearned(cutter));
+  }
+
+  private Length cuts() {
+    return conditions.cuts(cutter).value();
   }
 
   private Setting slotFence(Slot asked, RouterCuts.Widening widening) {
@@ -168,7 +173,7 @@ public final class RouterTableSetup {
     var passes = new ArrayList<Pass>();
     for (boolean stripOn : widening.stripOnByPass()) {
       var to = stripOn ? far.minus(widening.thickness()) : far;
-      var takes = new Band(to.minus(cutter.diameter()), to);
+      var takes = new Band(to.minus(cuts()), to);
       for (var reached : Depths.reach(height, cutter, limits)) {
         // New wood lies only away from the fence: at the edge itself there is none on its side.
         passes.add(new Pass(passes.size() + 1, stripOn, reached, takes, Engages.AWAY_FROM_GUIDE));

@@ -41,7 +41,11 @@ public final class SawSetup {
   }
 
   private Answer table(TableSaw saw) {
-    var height = above("height of the blade", "height above the table", limits.bladeAbove());
+    var height =
+        above(
+            "height of the blade",
+            asked.along() ? "height above the table" : "height above the sled's base",
+            limits.bladeAbove());
     var place =
         asked.along()
             ? Setting.of(
@@ -54,9 +58,15 @@ public final class SawSetup {
                 "from the blade's teeth to the stop on the sled",
                 asked.size().as("blade to the stop"),
                 saw.fenceStep());
+    // A sled's base lies between table and stock.
     var up =
         Setting.of(
-            Setting.Role.HEIGHT, "from the table to the top tooth", height, saw.heightStep());
+            Setting.Role.HEIGHT,
+            asked.along()
+                ? "from the table to the top tooth"
+                : "from the sled's base to the top tooth",
+            height,
+            saw.heightStep());
     var speed = Speeds.choose(saw, blade, limits);
     var refusal =
         RouterTableSetup.firstOf(

@@ -1,5 +1,6 @@
 package org.proofcut.core.setup;
 
+import java.util.Optional;
 import org.proofcut.core.evidence.Worked;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.LengthUnit;
@@ -13,8 +14,16 @@ import org.proofcut.core.measure.display.Scale;
  * @param from between which two things it is measured, in words
  * @param set what it is set to, on the machine's own steps; fit and position are judged from this
  * @param step smallest change that can be set
+ * @param scale what to add when it is read on its scale, as proof cuts have taught; empty where the
+ *     scale is taken at its word
  */
-public record Setting(Role role, String from, Worked<Length> set, Length step) {
+public record Setting(
+    Role role, String from, Worked<Length> set, Length step, Optional<Taught> scale) {
+
+  /** A setting whose scale is taken at its word. */
+  public Setting(Role role, String from, Worked<Length> set, Length step) {
+    this(role, from, set, step, Optional.empty());
+  }
 
   /** From this step on a rule can be read; finer settings are made by caliper or feeler. */
   private static final Length RULE_STEP = Length.ofMicrometres(100);
@@ -55,6 +64,24 @@ public record Setting(Role role, String from, Worked<Length> set, Length step) {
     return new Setting(role, from, set, step);
   }
 
+  /** What the scale reads when it is set. */
+  public Worked<Length> read() {
+    return scale
+        .map(
+            taught ->
+                Worked.called(set.name() + ", as your scale reads it")
+                    .by("figure + what proof cuts add to it, to a step that can be set")
+                    .with("figure", set)
+                    .with("what proof cuts add to it", taught.use())
+                    .is(set.value().plus(taught.use().value().roundedTo(step, Rounding.NEAREST))))
+        .orElse(set);
+  }
+
+  /** The same setting, read on a scale that proof cuts have shown to be off. */
+  Setting readAs(Optional<Taught> taught) {
+    return new Setting(role, from, set, step, taught);
+  }
+
   /** Whether it is set by a rule, or more finely. */
   public boolean isSetByRule() {
     return !step.isLessThan(RULE_STEP);
@@ -73,6 +100,6 @@ public record Setting(Role role, String from, Worked<Length> set, Length step) {
             .with("as set before", set)
             .with("correction", Worked.measured("correction from the proof cut", by))
             .is(set.value().plus(by));
-    return new Setting(role, from, moved, step);
+    return new Setting(role, from, moved, step, scale);
   }
 }

@@ -2,6 +2,8 @@ package org.proofcut.core.setup;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.shop.Cutter;
 import org.proofcut.core.shop.Machine;
@@ -13,6 +15,7 @@ import org.proofcut.core.shop.Machine;
  * @param settings the figures to set, the one that decides most first
  * @param passes in the order cut
  * @param measures what is measured on the proof cut; empty where nothing is cut to a size
+ * @param learned what proof cuts have taught that its figures use, in words
  */
 public record Setup(
     CutAsked asked,
@@ -23,10 +26,27 @@ public record Setup(
     List<Pass> passes,
     Speed speed,
     Feed feed,
-    List<Measure> measures)
+    List<Measure> measures,
+    List<String> learned)
     implements Answer {
 
+  /** A set-up that stands on marks and scales alone. */
+  public Setup(
+      CutAsked asked,
+      Machine machine,
+      Cutter cutter,
+      Guide guide,
+      List<Setting> settings,
+      List<Pass> passes,
+      Speed speed,
+      Feed feed,
+      List<Measure> measures) {
+    this(asked, machine, cutter, guide, settings, passes, speed, feed, measures, List.of());
+  }
+
   public Setup {
+    // One that was kept before anything could be learned has none.
+    learned = learned == null ? List.of() : List.copyOf(learned);
     settings = List.copyOf(settings);
     passes = List.copyOf(passes);
     measures = List.copyOf(measures);
@@ -52,7 +72,46 @@ public record Setup(
         deeper ? passes.stream().map(pass -> pass.deeperBy(by)).toList() : passes,
         speed,
         feed,
-        measures);
+        measures,
+        learned);
+  }
+
+  /** The same set-up with what was learned of its machine and cutter said. */
+  Setup saying(List<String> words) {
+    return new Setup(asked, machine, cutter, guide, settings, passes, speed, feed, measures, words);
+  }
+
+  /** The same set-up, its figures read on scales that proof cuts have shown to be off. */
+  Setup readAs(Function<Setting, Optional<Taught>> taught) {
+    return new Setup(
+        asked,
+        machine,
+        cutter,
+        guide,
+        settings.stream().map(setting -> setting.readAs(taught.apply(setting))).toList(),
+        passes,
+        speed,
+        feed,
+        measures,
+        learned);
+  }
+
+  /** What the scale of height or depth reads when it is set for a pass. */
+  public Length read(Pass pass) {
+    return settings.stream()
+        .filter(one -> one.role() == Setting.Role.HEIGHT || one.role() == Setting.Role.DEPTH)
+        .map(one -> one.read().value().minus(one.set().value()))
+        .findFirst()
+        .map(pass.depth().value()::plus)
+        .orElse(pass.depth().value());
+  }
+
+  /** All that proof cuts have taught and this set-up uses, in words. */
+  public List<String> taught() {
+    return Stream.concat(
+            learned.stream(),
+            settings.stream().flatMap(setting -> setting.scale().stream()).map(Taught::words))
+        .toList();
   }
 
   public boolean usesStrip() {

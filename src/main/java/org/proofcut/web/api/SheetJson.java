@@ -82,7 +82,9 @@ final class SheetJson {
       List<OnePass> passes,
       Turning speed,
       Direction feed,
-      List<Measured> measures) {}
+      List<Measured> measures,
+      @Schema(description = "what proof cuts have taught that the figures use, in words")
+          List<String> learned) {}
 
   /** The machine of a set-up. */
   @Schema(name = "Machine")
@@ -280,7 +282,8 @@ final class SheetJson {
         setup.passes().stream().map(pass -> pass(pass, unit)).toList(),
         turning(setup.speed(), unit),
         new Direction(ShopJson.word(setup.feed()), setup.feed().words(), setup.feed().why()),
-        setup.measures().stream().map(measure -> measured(measure, unit)).toList());
+        setup.measures().stream().map(measure -> measured(measure, unit)).toList(),
+        setup.taught());
   }
 
   private static Change change(CutterChange change) {
@@ -296,7 +299,7 @@ final class SheetJson {
         ShopJson.word(setting.role()),
         setting.role().words(),
         setting.from(),
-        LengthJson.figure(setting.set(), unit),
+        LengthJson.figure(setting.read(), unit),
         LengthJson.plain(setting.step(), unit));
   }
 

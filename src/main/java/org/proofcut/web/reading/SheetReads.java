@@ -26,6 +26,7 @@ import org.proofcut.web.part.WorkingLine;
  *
  * @param stops what forbids the operation as planned
  * @param figures to set, the one that decides most first
+ * @param learned what proof cuts have taught that the figures use
  * @param passes in the order run; empty where there is one only
  * @param plan the machine from above; null where none is drawn
  * @param section the cut in section; null where none is drawn
@@ -37,6 +38,7 @@ public record SheetReads(
     List<Caution> stops,
     List<Figure> figures,
     List<Fact> facts,
+    List<String> learned,
     List<String> passes,
     Drawn plan,
     Drawn section,
@@ -86,6 +88,7 @@ public record SheetReads(
         cautions(sheet, Finding.Effect.STOP, shows),
         setup.map(one -> figures(operation, one, shows)).orElse(List.of()),
         setup.map(SheetReads::facts).orElse(List.of()),
+        setup.map(Setup::taught).orElse(List.of()),
         setup.map(one -> passes(one, shows)).orElse(List.of()),
         setup.map(one -> plan(operation, one, shows)).orElse(null),
         setup.map(one -> section(operation, one, shows)).orElse(null),
@@ -116,6 +119,7 @@ public record SheetReads(
         stops,
         caseFigures,
         facts,
+        learned,
         passes,
         elevation,
         section,
@@ -142,7 +146,7 @@ public record SheetReads(
         shown,
         shows.rule(setting),
         note(operation, setting, shown, shows),
-        WorkingLine.of(setting.set(), shows.caliper()));
+        WorkingLine.of(setting.read(), shows.caliper()));
   }
 
   private static String note(Operation operation, Setting setting, Shown shown, Shows shows) {
@@ -187,7 +191,14 @@ public record SheetReads(
           case AWAY_FROM_GUIDE -> "new wood only on the side away from the fence";
           case TOWARD_GUIDE -> "new wood only on the side of the straightedge";
         };
-    return strip + shows.text(pass.depth().value()) + " deep: " + meets;
+    var depth = pass.depth().value();
+    var read = setup.read(pass);
+    return strip
+        + shows.text(depth)
+        + " deep"
+        + (read.equals(depth) ? "" : ", which your scale reads as " + shows.text(read))
+        + ": "
+        + meets;
   }
 
   private static Drawn plan(Operation operation, Setup setup, Shows shows) {

@@ -17,12 +17,12 @@ public record Shows(LengthUnit unit) {
   }
 
   public Shown figure(Setting setting) {
-    return setting.scale(unit).show(setting.set().value());
+    return setting.scale(unit).show(setting.read().value());
   }
 
   /** A piece of rule, where a rule makes the setting. */
   public Picture rule(Setting setting) {
-    return setting.isSetByRule() ? RulePicture.at(setting.set().value(), unit) : null;
+    return setting.isSetByRule() ? RulePicture.at(setting.read().value(), unit) : null;
   }
 
   public String text(Length length) {

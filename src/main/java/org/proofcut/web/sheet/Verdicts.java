@@ -109,7 +109,7 @@ final class Verdicts {
         + " "
         + (correction.by().isPositive() ? larger(role) : smaller(role))
         + ": "
-        + setting.scale(shows.unit()).show(setting.set().value().plus(correction.by())).text()
+        + setting.scale(shows.unit()).show(setting.read().value().plus(correction.by())).text()
         + ". Cut new scrap and measure again.";
   }
 

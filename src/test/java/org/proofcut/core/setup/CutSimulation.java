@@ -141,7 +141,7 @@ public final class CutSimulation {
               ? setup.setting(Setting.Role.STRIP).orElseThrow().set().value()
               : Length.ZERO;
       var from = nearestCut(setup, strip, truth);
-      var depth = pass.depth().value().plus(truth.heightReadsTooLittleBy());
+      var depth = setup.read(pass).plus(truth.heightReadsTooLittleBy());
       var guideIsNear = guideIsNear(setup);
       met.add(simulation.pass(motion, guideIsNear, from, truth.cuts(), depth));
     }
@@ -151,7 +151,7 @@ public final class CutSimulation {
   /** From the reference edge to where the cutter begins to cut, set as the sheet says. */
   private static Length nearestCut(Setup setup, Length strip, Truth truth) {
     var place = setup.settings().get(0);
-    var really = place.set().value().plus(truth.guideReadsTooLittleBy());
+    var really = place.read().value().plus(truth.guideReadsTooLittleBy());
     if (setup.machine() instanceof HandRouter router) {
       var centre = router.baseEdgeToCentre().plus(strip);
       var half = truth.cuts().half();
@@ -187,8 +187,8 @@ public final class CutSimulation {
         && !place.from().startsWith("from the nearest tooth")) {
       throw new IllegalArgumentException("how would a maker set " + place.from() + "?");
     }
-    var really = place.set().value().plus(truth.guideReadsTooLittleBy());
-    var height = setup.setting(Setting.Role.HEIGHT).orElseThrow().set().value();
+    var really = place.read().value().plus(truth.guideReadsTooLittleBy());
+    var height = setup.setting(Setting.Role.HEIGHT).orElseThrow().read().value();
     var simulation = new CutSimulation(across);
     var met = new ArrayList<Met>();
     for (var pass : setup.passes()) {
@@ -214,7 +214,7 @@ public final class CutSimulation {
     if (setup.setting(Setting.Role.STRIP).isEmpty()) {
       return List.of();
     }
-    var pack = setup.setting(Setting.Role.STRIP).orElseThrow().set().value();
+    var pack = setup.setting(Setting.Role.STRIP).orElseThrow().read().value();
     var first = setup.passes().get(0);
     int count = first.strips().orElse(1);
     var each = new Length(pack.picometres() / count);

@@ -29,7 +29,17 @@ public final class RandomCuts {
   public record Trial(CutAsked asked, Length across, Machine machine, StraightCutter cutter) {
 
     public Answer answer() {
-      var conditions = ShopsForTests.CONDITIONS;
+      return answer(Learned.NOTHING);
+    }
+
+    /** The same in a shop whose proof cuts have taught something. */
+    public Answer answer(Learned learned) {
+      var usual = ShopsForTests.CONDITIONS;
+      var answer = by(new Conditions(usual.limits(), usual.aids(), usual.unit(), learned));
+      return answer instanceof Setup setup ? learned.applied(setup) : answer;
+    }
+
+    private Answer by(Conditions conditions) {
       if (machine instanceof RouterTable table) {
         return asked instanceof CutAsked.Slot slot
             ? RouterTableSetup.slot(slot, table, cutter, conditions)
@@ -43,6 +53,15 @@ public final class RandomCuts {
   }
 
   private RandomCuts() {}
+
+  /** One that is always the same: a slot of 17.87 mm on the table with a cutter of 16 mm. */
+  public static Trial slotOnTheTable() {
+    return new Trial(
+        CutsForTests.slot("6 mm", "96 mm", CutsForTests.SIDE),
+        Length.ofMillimetres(900),
+        ShopsForTests.TABLE,
+        ShopsForTests.SIXTEEN);
+  }
 
   public static Arbitrary<Trial> trials() {
     // Readings within 0.19 mm: some width serves.

@@ -44,6 +44,7 @@ public class SetUpDesk {
         JobForm.unit(filledIn),
         read.value()
             .map(wanted -> house.planner().plan(wanted.cut(), wanted.shop(), wanted.unit())),
+        read.value().map(CutForm.Wanted::found).orElse(Map.of()),
         read.problems());
   }
 }

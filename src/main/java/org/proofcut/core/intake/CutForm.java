@@ -1,14 +1,21 @@
 package org.proofcut.core.intake;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.proofcut.core.measure.Band;
+import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.operation.SingleCut;
+import org.proofcut.core.setup.Measure.Dimension;
 import org.proofcut.core.shop.Cutter;
 import org.proofcut.core.shop.Machine;
 import org.proofcut.core.shop.Shop;
@@ -23,6 +30,7 @@ import org.proofcut.core.shop.Shop;
  * @param groups the fields, in the order they are asked
  * @param machines kinds of machine that it is made on
  * @param cutters kinds of cutter that make it
+ * @param proof what is measured on its proof cut, each with how many readings
  * @param maker reads the fields into the cut
  */
 public record CutForm(
@@ -32,6 +40,7 @@ public record CutForm(
     List<Group> groups,
     List<Class<? extends Machine>> machines,
     List<Class<? extends Cutter>> cutters,
+    Map<Dimension, Integer> proof,
     Function<FormReader, Read<SingleCut>> maker) {
 
   /** Which machine it is for, by its id; or {@link #ANY}. */
@@ -43,6 +52,8 @@ public record CutForm(
   /** The first machine, or cutter, that serves. */
   public static final String ANY = "any";
 
+  private static final Band READINGS = new Band(Length.ZERO, Length.ofMillimetres(4000));
+
   /** Fields under one heading. */
   public record Group(String title, List<Field> fields) {}
 
@@ -51,19 +62,23 @@ public record CutForm(
    *
    * @param shop the shop, with only the machine and the cutter that were chosen
    * @param unit that figures are shown in
+   * @param found what the caliper says of the proof cut, as far as it was entered
    */
-  public record Wanted(SingleCut cut, Shop shop, LengthUnit unit) {}
+  public record Wanted(
+      SingleCut cut, Shop shop, LengthUnit unit, Map<Dimension, List<Length>> found) {}
 
   public CutForm {
     groups = List.copyOf(groups);
     machines = List.copyOf(machines);
     cutters = List.copyOf(cutters);
+    proof = Collections.unmodifiableMap(new EnumMap<>(proof));
   }
 
   /** The groups of fields in this shop: those of the cut, and what to make it with. */
   public List<Group> groups(Shop shop) {
     var all = new ArrayList<>(groups);
     all.add(new Group("Made with", List.of(machine(shop), cutter(shop), JobForm.UNIT)));
+    all.add(new Group("The proof cut, by caliper", readings()));
     return all;
   }
 
@@ -88,10 +103,38 @@ public record CutForm(
     reader.choice(JobForm.UNIT);
     var machine = reader.choice(machine(shop));
     var cutter = reader.choice(cutter(shop));
+    var found = found(reader);
     var read = maker.apply(reader);
     return new Read<>(
-        read.value().map(cut -> new Wanted(cut, shop.with(chosen(machine), chosen(cutter)), unit)),
+        read.value()
+            .map(cut -> new Wanted(cut, shop.with(chosen(machine), chosen(cutter)), unit, found)),
         read.problems());
+  }
+
+  /** The fields of the proof cut, each of which may stay empty. */
+  private List<Field> readings() {
+    return proof.keySet().stream().flatMap(this::readings).toList();
+  }
+
+  private Stream<Field> readings(Dimension dimension) {
+    var name = dimension.name().toLowerCase(Locale.ROOT);
+    return IntStream.rangeClosed(1, proof.get(dimension))
+        .mapToObj(
+            i ->
+                Field.length("found-" + name + "-" + i, dimension.words() + ", reading " + i, "")
+                    .mayStayEmpty());
+  }
+
+  private Map<Dimension, List<Length>> found(FormReader reader) {
+    var found = new EnumMap<Dimension, List<Length>>(Dimension.class);
+    for (var dimension : proof.keySet()) {
+      found.put(
+          dimension,
+          readings(dimension)
+              .flatMap(field -> reader.optionalLength(field, READINGS).stream())
+              .toList());
+    }
+    return found;
   }
 
   private static Optional<String> chosen(String id) {

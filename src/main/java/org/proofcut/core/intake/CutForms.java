@@ -5,6 +5,7 @@ import static org.proofcut.core.intake.Field.length;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.proofcut.core.evidence.Worked;
 import org.proofcut.core.fit.FitLimits;
@@ -16,6 +17,7 @@ import org.proofcut.core.operation.OperationKind;
 import org.proofcut.core.operation.SingleCut;
 import org.proofcut.core.readings.Readings;
 import org.proofcut.core.setup.CutAsked;
+import org.proofcut.core.setup.Measure.Dimension;
 import org.proofcut.core.setup.Work;
 import org.proofcut.core.shop.Cutter;
 import org.proofcut.core.shop.HandRouter;
@@ -98,6 +100,7 @@ public final class CutForms {
             piece(ALONG, ACROSS)),
         ROUTERS_AND_SAW,
         SLOTTING,
+        Map.of(Dimension.WIDTH, 3, Dimension.DEPTH, 3, Dimension.DISTANCE, 2),
         form -> {
           var entering = entering(form);
           var depth = Worked.entered("depth of the slot", form.length(DEPTH, DEPTHS));
@@ -129,6 +132,7 @@ public final class CutForms {
         List.of(ENTERING, new CutForm.Group("The rabbet", List.of(DEPTH)), piece(ALONG, ACROSS)),
         ROUTERS,
         STRAIGHT,
+        Map.of(Dimension.WIDTH, 3, Dimension.DEPTH, 3),
         form -> {
           var covering = entering(form);
           var depth = Worked.entered("depth of the rabbet", form.length(DEPTH, DEPTHS));
@@ -158,6 +162,7 @@ public final class CutForms {
         List.of(new CutForm.Group("The cut", List.of(WIDTH)), piece(RIP_LENGTH)),
         SAWS,
         BLADES,
+        Map.of(Dimension.SIZE, 2),
         form -> {
           var size = Worked.entered("width wanted", form.length(WIDTH, SIZES));
           var along = form.length(RIP_LENGTH, SIZES);
@@ -173,6 +178,7 @@ public final class CutForms {
         List.of(new CutForm.Group("The cut", List.of(LENGTH)), piece(CROSSCUT_WIDTH)),
         SAWS,
         BLADES,
+        Map.of(Dimension.SIZE, 2),
         form -> {
           var size = Worked.entered("length wanted", form.length(LENGTH, SIZES));
           var across = form.length(CROSSCUT_WIDTH, SIZES);

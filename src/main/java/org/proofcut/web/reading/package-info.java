@@ -12,6 +12,8 @@
       "core.setup",
       "core.method",
       "core.operation",
+      "core.fit",
+      "core.proof",
       "core.safety",
       "core.checklist",
       "core.casework",

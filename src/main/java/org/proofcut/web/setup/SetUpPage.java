@@ -4,8 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.proofcut.bench.CutDraft;
-import org.proofcut.core.checklist.Wording;
+import org.proofcut.content.Content;
 import org.proofcut.core.evidence.Problem;
+import org.proofcut.core.fit.FitLimits;
 import org.proofcut.core.intake.CutForm;
 import org.proofcut.core.operation.Handling;
 import org.proofcut.core.operation.PartCut;
@@ -15,6 +16,8 @@ import org.proofcut.web.part.Asked;
 import org.proofcut.web.reading.GearReads;
 import org.proofcut.web.reading.SheetReads;
 import org.proofcut.web.reading.Shows;
+import org.proofcut.web.reading.Verdicts;
+import org.proofcut.web.reading.Verdicts.VerdictView;
 
 /**
  * Everything on the page of one cut.
@@ -25,6 +28,8 @@ import org.proofcut.web.reading.Shows;
  * @param gear what to put on and take off first
  * @param lies how the piece lies at the machine
  * @param measures what is measured on the proof cut, and what proves it
+ * @param verdicts on what was measured so far
+ * @param measured whether all of it was
  */
 record SetUpPage(
     String kind,
@@ -36,7 +41,9 @@ record SetUpPage(
     SheetReads reads,
     List<GearReads> gear,
     List<String> lies,
-    List<Proof> measures) {
+    List<Proof> measures,
+    List<VerdictView> verdicts,
+    boolean measured) {
 
   /** Fields under one heading. */
   record Group(String id, String title, List<Asked> asked) {}
@@ -44,7 +51,8 @@ record SetUpPage(
   /** What is measured on the proof cut. */
   record Proof(String what, String where, String accepted) {}
 
-  static SetUpPage of(CutForm form, CutDraft draft, Wording wording) {
+  static SetUpPage of(CutForm form, CutDraft draft, Content content) {
+    var wording = content.wording();
     // An empty field is not wrong yet: it is told beside the form.
     var atFields = draft.problems().stream().filter(problem -> !isEmpty(problem, draft)).toList();
     var groups =
@@ -82,7 +90,20 @@ record SetUpPage(
         setup.stream()
             .flatMap(one -> one.measures().stream())
             .map(measure -> proof(measure, shows))
-            .toList());
+            .toList(),
+        verdicts(draft, new Verdicts(shows, content.limits(FitLimits.class))),
+        draft.isMeasured());
+  }
+
+  private static List<VerdictView> verdicts(CutDraft draft, Verdicts verdicts) {
+    return draft.verdicts().stream()
+        .map(
+            verdict ->
+                verdicts.of(
+                    verdict,
+                    draft.plan().orElseThrow().sheet().operation(),
+                    draft.setup().orElseThrow()))
+        .toList();
   }
 
   private static boolean isEmpty(Problem problem, CutDraft draft) {
@@ -124,6 +145,11 @@ record SetUpPage(
   /** Whether there is a set-up to read. */
   public boolean isFound() {
     return reads != null && reads.plan() != null;
+  }
+
+  /** Whether the proof cut shows all that it should. */
+  public boolean isProven() {
+    return measured && verdicts.stream().allMatch(VerdictView::proven);
   }
 
   public boolean isStopped() {

@@ -79,7 +79,7 @@ public class SetUpPages {
   }
 
   private SetUpPage page(CutForm form, Map<String, String> typed) {
-    return SetUpPage.of(form, desk.draft(form, typed), house.content().wording());
+    return SetUpPage.of(form, desk.draft(form, typed), house.content());
   }
 
   private static Map<String, String> typed(UriInfo address) {

@@ -9,6 +9,7 @@
       "core.evidence",
       "core.setup",
       "core.operation",
+      "core.fit",
       "core.checklist",
       "core.plan",
       "core.intake",

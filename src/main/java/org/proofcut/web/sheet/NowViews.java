@@ -17,11 +17,12 @@ import org.proofcut.core.setup.Measure;
 import org.proofcut.core.setup.Setting;
 import org.proofcut.web.part.Carried;
 import org.proofcut.web.reading.Shows;
+import org.proofcut.web.reading.Verdicts;
+import org.proofcut.web.reading.Verdicts.VerdictView;
 import org.proofcut.web.sheet.SheetView.ItemView;
 import org.proofcut.web.sheet.SheetView.Now;
 import org.proofcut.web.sheet.SheetView.Question;
 import org.proofcut.web.sheet.SheetView.Reason;
-import org.proofcut.web.sheet.SheetView.VerdictView;
 import org.proofcut.web.sheet.SheetViews.Typed;
 
 /** The one thing to do now, whatever pause the sheet is at. */

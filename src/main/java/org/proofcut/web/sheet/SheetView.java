@@ -1,11 +1,11 @@
 package org.proofcut.web.sheet;
 
 import java.util.List;
-import org.proofcut.core.drawing.Picture;
 import org.proofcut.core.drawing.Sign;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.web.part.Carried;
 import org.proofcut.web.reading.SheetReads;
+import org.proofcut.web.reading.Verdicts.VerdictView;
 
 /**
  * All that one sheet shows, as plain values.
@@ -82,9 +82,6 @@ record SheetView(
       Problem problem,
       String button,
       List<Carried> carries) {}
-
-  /** A verdict on what was measured. */
-  record VerdictView(Boolean proven, String word, String means, String doThis, Picture bar) {}
 
   /** A reason to write down. */
   record Reason(

@@ -1,4 +1,4 @@
-package org.proofcut.web.sheet;
+package org.proofcut.web.reading;
 
 import java.util.Locale;
 import org.proofcut.core.drawing.FitBar;
@@ -12,21 +12,23 @@ import org.proofcut.core.setup.CutAsked;
 import org.proofcut.core.setup.Measure.Dimension;
 import org.proofcut.core.setup.Setting;
 import org.proofcut.core.setup.Setup;
-import org.proofcut.web.reading.Shows;
-import org.proofcut.web.sheet.SheetView.VerdictView;
 
 /** What a verdict means at the bench, and the one thing to do about it. */
-final class Verdicts {
+public final class Verdicts {
+
+  /** A verdict on what was measured. */
+  public record VerdictView(
+      Boolean proven, String word, String means, String doThis, Picture bar) {}
 
   private final Shows shows;
   private final FitLimits fit;
 
-  Verdicts(Shows shows, FitLimits fit) {
+  public Verdicts(Shows shows, FitLimits fit) {
     this.shows = shows;
     this.fit = fit;
   }
 
-  VerdictView of(Verdict verdict, Operation operation, Setup setup) {
+  public VerdictView of(Verdict verdict, Operation operation, Setup setup) {
     var ends = verdict.ends().orElseThrow();
     return new VerdictView(
         verdict.isProven(),
@@ -176,7 +178,7 @@ final class Verdicts {
     return new Band(slot.least().minus(entering.most()), slot.most().minus(entering.least()));
   }
 
-  static String lower(String words) {
+  public static String lower(String words) {
     return words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
   }
 }

@@ -1,5 +1,6 @@
 package org.proofcut.core.habit;
 
+import java.util.Locale;
 import org.proofcut.core.measure.Length;
 
 /**
@@ -39,6 +40,19 @@ public sealed interface Trait {
     public String words() {
       return words;
     }
+  }
+
+  /** Names it in an address or a form, such as {@code scale~saw~blade~stop}. */
+  default String id() {
+    if (this instanceof CutWidth width) {
+      return "width~" + width.cutter;
+    }
+    if (this instanceof BaseToEdge base) {
+      return "base~" + base.machine + "~" + base.cutter;
+    }
+    var scale = (ScaleOffset) this;
+    var datum = scale.datum.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return "scale~" + scale.machine + "~" + scale.cutter + "~" + datum;
   }
 
   /** Whether this is known of that cutter. */

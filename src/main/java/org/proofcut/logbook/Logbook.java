@@ -158,6 +158,11 @@ public class Logbook {
     RulingRow.of(ruling).persist();
   }
 
+  /** How many observations and rulings are kept; the same number is of the very same ones. */
+  public long lessonsKept() {
+    return ObservationRow.count() + RulingRow.count();
+  }
+
   /**
    * All that proof cuts have shown, of whatever job, in the order kept.
    *

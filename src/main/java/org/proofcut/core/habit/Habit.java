@@ -2,8 +2,10 @@ package org.proofcut.core.habit;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.proofcut.core.evidence.Citation;
 import org.proofcut.core.evidence.Worked;
 import org.proofcut.core.measure.Length;
@@ -55,6 +57,14 @@ public record Habit(
   static Habit unknown(Trait trait) {
     return new Habit(
         trait, List.of(), List.of(), List.of(), Optional.empty(), Optional.empty(), Optional.empty());
+  }
+
+  /** Each observation since the last start, with what became of it, as they happened. */
+  public List<Lesson> lessons() {
+    return Stream.of(learned.stream().map(Lesson.Learned::new), open.stream(), leftOut.stream())
+        .<Lesson>flatMap(lessons -> lessons)
+        .sorted(Comparator.comparing(lesson -> lesson.observation().at()))
+        .toList();
   }
 
   /**

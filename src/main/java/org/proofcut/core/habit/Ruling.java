@@ -43,7 +43,7 @@ public sealed interface Ruling {
 
     default boolean covers(Trait trait) {
       if (this instanceof Cutter cutter) {
-        return trait.isOfCutter(cutter.id);
+        return trait.cutter().equals(cutter.id);
       }
       if (this instanceof Machine machine) {
         return trait.isOfMachine(machine.id);
@@ -51,7 +51,7 @@ public sealed interface Ruling {
       if (this instanceof Scale scale) {
         return trait instanceof Trait.ScaleOffset offset
             && offset.machine().equals(scale.machine)
-            && offset.datum() == scale.datum;
+            && offset.datum().isOnScaleOf(scale.datum);
       }
       return ((Only) this).trait.equals(trait);
     }

@@ -40,6 +40,15 @@ public sealed interface Trait {
     public String words() {
       return words;
     }
+
+    /** Whether both are read on one scale: who sets a fence anew, sets it anew for either edge. */
+    boolean isOnScaleOf(Datum other) {
+      return this == other || isFence() && other.isFence();
+    }
+
+    private boolean isFence() {
+      return this == FENCE_TO_NEAREST_EDGE || this == FENCE_TO_FARTHEST_EDGE;
+    }
   }
 
   /** Names it in an address or a form, such as {@code scale~saw~blade~stop}. */
@@ -55,16 +64,8 @@ public sealed interface Trait {
     return "scale~" + scale.machine + "~" + scale.cutter + "~" + datum;
   }
 
-  /** Whether this is known of that cutter. */
-  default boolean isOfCutter(String id) {
-    if (this instanceof CutWidth width) {
-      return width.cutter.equals(id);
-    }
-    if (this instanceof BaseToEdge base) {
-      return base.cutter.equals(id);
-    }
-    return ((ScaleOffset) this).cutter.equals(id);
-  }
+  /** Id of the cutter that this is known of. */
+  String cutter();
 
   /** Whether this is known of that machine. */
   default boolean isOfMachine(String id) {

@@ -25,7 +25,9 @@ import org.proofcut.core.run.SheetProgress;
 import org.proofcut.logbook.Logbook;
 import org.proofcut.statistics.CommonsStudentT;
 
-/** What proof cuts have taught of the shop's machines and cutters, and what the maker says to it. */
+/**
+ * What proof cuts have taught of the shop's machines and cutters, and what the maker says to it.
+ */
 @ApplicationScoped
 public class HabitDesk {
 
@@ -51,8 +53,7 @@ public class HabitDesk {
     long lessons = logbook.lessonsKept();
     var now = known;
     if (now.lessons != lessons) {
-      now =
-          new Known(lessons, Habits.of(logbook.observations(), logbook.rulings(), limits, T));
+      now = new Known(lessons, Habits.of(logbook.observations(), logbook.rulings(), limits, T));
       known = now;
     }
     return now.habits;
@@ -97,8 +98,7 @@ public class HabitDesk {
       return;
     }
     var proof =
-        String.join(
-            "/", jobId, after.sheet().id(), after.sheet().marks().fingerprint(), "1");
+        String.join("/", jobId, after.sheet().id(), after.sheet().marks().fingerprint(), "1");
     if (act instanceof Act.ReadingTaken && after.isMeasured()) {
       // Nothing is corrected before the first proof cut: it was set as planned.
       var setup = after.sheet().operation().setup().orElseThrow();

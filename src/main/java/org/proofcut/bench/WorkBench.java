@@ -154,12 +154,7 @@ public class WorkBench {
     logbook.append(
         job.id(),
         new Entry(
-            sent.entryId(),
-            now,
-            sent.device(),
-            sent.operation(),
-            sent.fingerprint(),
-            sent.act()));
+            sent.entryId(), now, sent.device(), sent.operation(), sent.fingerprint(), sent.act()));
     // The demo's readings are of nobody's wood.
     if (!job.demo()) {
       var after = progress(job.id(), work.plan()).sheet(sent.operation()).orElseThrow();

@@ -25,7 +25,9 @@ class ObservationRow extends PanacheEntityBase {
   public String content;
 
   static List<Observation> all() {
-    return ObservationRow.<ObservationRow>listAll(Sort.by("number")).stream().map(ObservationRow::asObservation).toList();
+    return ObservationRow.<ObservationRow>listAll(Sort.by("number")).stream()
+        .map(ObservationRow::asObservation)
+        .toList();
   }
 
   static ObservationRow of(Observation observation) {

@@ -25,7 +25,9 @@ class RulingRow extends PanacheEntityBase {
   public String content;
 
   static List<Ruling> all() {
-    return RulingRow.<RulingRow>listAll(Sort.by("number")).stream().map(RulingRow::asRuling).toList();
+    return RulingRow.<RulingRow>listAll(Sort.by("number")).stream()
+        .map(RulingRow::asRuling)
+        .toList();
   }
 
   static RulingRow of(Ruling ruling) {

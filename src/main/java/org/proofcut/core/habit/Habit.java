@@ -56,7 +56,13 @@ public record Habit(
 
   static Habit unknown(Trait trait) {
     return new Habit(
-        trait, List.of(), List.of(), List.of(), Optional.empty(), Optional.empty(), Optional.empty());
+        trait,
+        List.of(),
+        List.of(),
+        List.of(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty());
   }
 
   /** Each observation since the last start, with what became of it, as they happened. */

@@ -84,8 +84,7 @@ public final class Habits {
         continue;
       }
       var said = said(one, rulings);
-      var lesson =
-          said.isPresent() ? ruled(one, said.get()) : Lesson.of(one, learned, limits, t);
+      var lesson = said.isPresent() ? ruled(one, said.get()) : Lesson.of(one, learned, limits, t);
       if (lesson instanceof Lesson.AskFirst ask) {
         open.add(ask);
       } else if (lesson instanceof Lesson.LeftOut out) {

@@ -107,9 +107,7 @@ final class HabitJson {
             : Optional.empty(),
         advice.words(),
         advice.isLearned(),
-        advice.isLearned()
-            ? Optional.of(LengthJson.figure(advice.use(), unit))
-            : Optional.empty(),
+        advice.isLearned() ? Optional.of(LengthJson.figure(advice.use(), unit)) : Optional.empty(),
         habit.estimate().map(estimate -> estimated(estimate, unit)),
         habit.aside().map(aside -> aside.because()),
         habit.since().map(since -> new Since(since.at().toString(), since.because())),

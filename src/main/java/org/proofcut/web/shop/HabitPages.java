@@ -71,8 +71,7 @@ public class HabitPages {
 
   @GET
   public TemplateInstance habits() {
-    return Templates.habits(
-        HabitsView.of(desk, floor.shop(), floor.unit(), clock.getZone()));
+    return Templates.habits(HabitsView.of(desk, floor.shop(), floor.unit(), clock.getZone()));
   }
 
   /** A proof that was asked about, or left out, counts. */
@@ -159,11 +158,8 @@ public class HabitPages {
             refused));
   }
 
-  private List<Asked> asked(
-      List<Field> fields, Map<String, String> typed, List<Problem> refused) {
-    return fields.stream()
-        .map(field -> Asked.of(field, typed, refused, floor.unit()))
-        .toList();
+  private List<Asked> asked(List<Field> fields, Map<String, String> typed, List<Problem> refused) {
+    return fields.stream().map(field -> Asked.of(field, typed, refused, floor.unit())).toList();
   }
 
   private static Response refused(TemplateInstance page) {

@@ -186,8 +186,7 @@ record HabitsView(List<Question> questions, List<Group> groups, int gone) {
     }
 
     private String spread(Estimate.Scatter scatter) {
-      var deviation =
-          scatter.deviation().roundedTo(scale.step(), Rounding.UP).max(scale.step());
+      var deviation = scatter.deviation().roundedTo(scale.step(), Rounding.UP).max(scale.step());
       return "Two proofs in three lie within "
           + scale.show(deviation).text()
           + " of their mean. If that is much, mend what does not repeat: no figure can.";

@@ -51,9 +51,19 @@ public sealed interface Ruling {
       if (this instanceof Scale scale) {
         return trait instanceof Trait.ScaleOffset offset
             && offset.machine().equals(scale.machine)
-            && offset.datum().isOnScaleOf(scale.datum);
+            && isOneScale(offset.datum(), scale.datum);
       }
       return ((Only) this).trait.equals(trait);
+    }
+
+    /** Who sets a fence anew, sets it anew for either edge. */
+    private static boolean isOneScale(Trait.Datum one, Trait.Datum other) {
+      return one == other || isFence(one) && isFence(other);
+    }
+
+    private static boolean isFence(Trait.Datum datum) {
+      return datum == Trait.Datum.FENCE_TO_NEAREST_EDGE
+          || datum == Trait.Datum.FENCE_TO_FARTHEST_EDGE;
     }
   }
 }

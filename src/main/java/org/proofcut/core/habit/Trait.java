@@ -1,6 +1,5 @@
 package org.proofcut.core.habit;
 
-import java.util.Locale;
 import org.proofcut.core.measure.Length;
 
 /**
@@ -40,28 +39,6 @@ public sealed interface Trait {
     public String words() {
       return words;
     }
-
-    /** Whether both are read on one scale: who sets a fence anew, sets it anew for either edge. */
-    boolean isOnScaleOf(Datum other) {
-      return this == other || isFence() && other.isFence();
-    }
-
-    private boolean isFence() {
-      return this == FENCE_TO_NEAREST_EDGE || this == FENCE_TO_FARTHEST_EDGE;
-    }
-  }
-
-  /** Names it in an address or a form, such as {@code scale~saw~blade~stop}. */
-  default String id() {
-    if (this instanceof CutWidth width) {
-      return "width~" + width.cutter;
-    }
-    if (this instanceof BaseToEdge base) {
-      return "base~" + base.machine + "~" + base.cutter;
-    }
-    var scale = (ScaleOffset) this;
-    var datum = scale.datum.name().toLowerCase(Locale.ROOT).replace('_', '-');
-    return "scale~" + scale.machine + "~" + scale.cutter + "~" + datum;
   }
 
   /** Id of the cutter that this is known of. */
@@ -78,5 +55,18 @@ public sealed interface Trait {
   /** What an observation says of this: a size of its own, or how far a scale was off. */
   default Length valueOf(Length set, Length found) {
     return this instanceof ScaleOffset ? found.minus(set) : found;
+  }
+
+  /** Names it in an address or a form, such as {@code scale~saw~blade~stop}. */
+  default String id() {
+    if (this instanceof CutWidth width) {
+      return "width~" + width.cutter;
+    }
+    if (this instanceof BaseToEdge base) {
+      return "base~" + base.machine + "~" + base.cutter;
+    }
+    var scale = (ScaleOffset) this;
+    var datum = scale.datum.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+    return "scale~" + scale.machine + "~" + scale.cutter + "~" + datum;
   }
 }

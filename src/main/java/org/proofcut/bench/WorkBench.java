@@ -33,15 +33,17 @@ public class WorkBench {
 
   private final Logbook logbook;
   private final JobDesk desk;
+  private final HabitDesk habits;
   private final Clock clock;
   private final Map<String, PlanRecord> plans = new ConcurrentHashMap<>();
 
   /** One act at a time: what is allowed is judged from the record that it is then added to. */
   private final Object oneAtATime = new Object();
 
-  WorkBench(Logbook logbook, JobDesk desk, Clock clock) {
+  WorkBench(Logbook logbook, JobDesk desk, HabitDesk habits, Clock clock) {
     this.logbook = logbook;
     this.desk = desk;
+    this.habits = habits;
     this.clock = clock;
   }
 
@@ -131,7 +133,7 @@ public class WorkBench {
       if (refused.isPresent()) {
         return refused;
       }
-      append(jobId, sent);
+      QuarkusTransaction.requiringNew().run(() -> append(work.get(), sent));
       replanIfLengthsMoved(jobId);
       return Optional.empty();
     }
@@ -145,16 +147,19 @@ public class WorkBench {
     }
   }
 
-  private void append(String jobId, Sent sent) {
+  /** The act and what it teaches are kept together or not at all. */
+  private void append(Work work, Sent sent) {
+    var job = work.job();
+    var now = clock.instant();
     logbook.append(
-        jobId,
+        job.id(),
         new Entry(
-            sent.entryId(),
-            clock.instant(),
-            sent.device(),
-            sent.operation(),
-            sent.fingerprint(),
-            sent.act()));
+            sent.entryId(), now, sent.device(), sent.operation(), sent.fingerprint(), sent.act()));
+    // The demo's readings are of nobody's wood.
+    if (!job.demo()) {
+      var after = progress(job.id(), work.plan()).sheet(sent.operation()).orElseThrow();
+      habits.learn(job.id(), after, sent.act(), now);
+    }
   }
 
   /** Final lengths follow the depths that proofs find; a plan with other lengths is a new plan. */

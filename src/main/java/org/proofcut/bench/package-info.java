@@ -5,7 +5,7 @@
 @Room(
     step = 230,
     question = "What happens on a tap?",
-    gives = "ShopFloor, JobDesk, WorkBench; House, the content that the service runs on",
+    gives = "ShopFloor, JobDesk, WorkBench, HabitDesk; House, the content that the service runs on",
     notHere = "how it looks (web), where it is kept (logbook), what is right (core)",
     mayImport = {
       "core.measure",
@@ -13,6 +13,7 @@
       "core.shop",
       "core.casework",
       "core.setup",
+      "core.habit",
       "core.operation",
       "core.fit",
       "core.proof",
@@ -21,6 +22,7 @@
       "core.intake",
       "core.plan",
       "core.run",
+      "statistics",
       "content",
       "logbook"
     })

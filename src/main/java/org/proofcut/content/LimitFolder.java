@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.proofcut.core.casework.CaseLimits;
 import org.proofcut.core.evidence.Worked;
 import org.proofcut.core.fit.FitLimits;
+import org.proofcut.core.habit.HabitLimits;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.operation.OperationLimits;
 import org.proofcut.core.safety.Fact;
@@ -31,7 +32,8 @@ record LimitFolder(String path, Class<? extends Record> type) {
           new LimitFolder("fit/limits", FitLimits.class),
           new LimitFolder("casework/limits", CaseLimits.class),
           new LimitFolder("setup/limits", SetupLimits.class),
-          new LimitFolder("operation/limits", OperationLimits.class));
+          new LimitFolder("operation/limits", OperationLimits.class),
+          new LimitFolder("habit/limits", HabitLimits.class));
 
   /** The limits of a record that are one number each, by the names that conditions use. */
   static Map<String, Limit> single(Record limits) {

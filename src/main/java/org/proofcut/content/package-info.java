@@ -17,6 +17,7 @@
       "core.fit",
       "core.casework",
       "core.setup",
+      "core.habit",
       "core.operation",
       "core.safety",
       "core.checklist",

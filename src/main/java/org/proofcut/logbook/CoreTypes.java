@@ -9,6 +9,8 @@ import com.fasterxml.jackson.databind.JsonSerializer;
 import com.fasterxml.jackson.databind.SerializerProvider;
 import com.fasterxml.jackson.databind.module.SimpleModule;
 import java.io.IOException;
+import java.time.DateTimeException;
+import java.time.Instant;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -44,6 +46,7 @@ final class CoreTypes extends SimpleModule {
   CoreTypes() {
     super("core types");
     add(Length.class, CoreTypes::writeLength, CoreTypes::readLength);
+    add(Instant.class, CoreTypes::writeMoment, CoreTypes::readMoment);
     add(TaggedValue.class, TaggedValue::write, TaggedValue::read);
     add(Seen.class, CoreTypes::writeSeen, CoreTypes::readSeen);
     add(Worked.class, CoreTypes::writeWorking, CoreTypes::readWorking);
@@ -61,6 +64,21 @@ final class CoreTypes extends SimpleModule {
       return Length.of(text);
     } catch (LengthFormatException e) {
       return (Length) reader.handleWeirdStringValue(Length.class, text, "%s", e.getMessage());
+    }
+  }
+
+  private static void writeMoment(Instant moment, JsonGenerator to, SerializerProvider writer)
+      throws IOException {
+    to.writeString(KeptTime.write(moment));
+  }
+
+  private static Instant readMoment(JsonParser from, DeserializationContext reader)
+      throws IOException {
+    var text = reader.readValue(from, String.class);
+    try {
+      return KeptTime.read(text);
+    } catch (DateTimeException e) {
+      return (Instant) reader.handleWeirdStringValue(Instant.class, text, "%s", e.getMessage());
     }
   }
 

@@ -21,6 +21,8 @@ import java.util.NoSuchElementException;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.proofcut.core.habit.Observation;
+import org.proofcut.core.habit.Ruling;
 import org.proofcut.core.plan.Marks;
 import org.proofcut.core.plan.Plan;
 import org.proofcut.core.run.Entry;
@@ -83,7 +85,10 @@ public class Logbook {
     row.persist();
   }
 
-  /** Throws a job away with its plans and its record, all or nothing. */
+  /**
+   * Throws a job away with its plans and its record, all or nothing. What its proof cuts have shown
+   * of machines and cutters stays.
+   */
   public void discard(String jobId) {
     // The database deletes plans and record with it, in the same statement.
     JobRow.deleteById(jobId);
@@ -141,6 +146,39 @@ public class Logbook {
    */
   public List<Entry> entries(String jobId) {
     return EntryRow.of(jobId).stream().map(EntryRow::asEntry).toList();
+  }
+
+  /** Adds what a proof cut has shown; of one proof and trait kept twice, readers take the later. */
+  public void append(Observation observation) {
+    ObservationRow.of(observation).persist();
+  }
+
+  /** Adds what the maker has ruled about observations. */
+  public void append(Ruling ruling) {
+    RulingRow.of(ruling).persist();
+  }
+
+  /** How many observations and rulings are kept; the same number is of the very same ones. */
+  public long lessonsKept() {
+    return ObservationRow.count() + RulingRow.count();
+  }
+
+  /**
+   * All that proof cuts have shown, of whatever job, in the order kept.
+   *
+   * @throws UnreadableException if one can't be read back
+   */
+  public List<Observation> observations() {
+    return ObservationRow.all();
+  }
+
+  /**
+   * All that the maker has ruled, in the order kept.
+   *
+   * @throws UnreadableException if one can't be read back
+   */
+  public List<Ruling> rulings() {
+    return RulingRow.all();
   }
 
   /**

@@ -1,6 +1,7 @@
 /**
  * What is kept from one day to the next: the shop and the jobs as typed, the plans that work was
- * begun with, and the record of what was done. Records cross its border, entities never.
+ * begun with, the record of what was done, and what proof cuts have shown. Records cross its
+ * border, entities never.
  *
  * <p>The record is only ever added to: the database itself refuses to change an entry, and to
  * delete one unless its whole job is discarded. A plan is kept as it was shown and read back from
@@ -9,13 +10,15 @@
 @Room(
     step = 220,
     question = "What was typed, planned and done, on any day before?",
-    gives = "Logbook: shop items, jobs, plans, entries; a back-up of them all",
+    gives =
+        "Logbook: shop items, jobs, plans, entries, observations, rulings; a back-up of them all",
     notHere = "what typed words mean (web), how far the work is (core.run)",
     mayImport = {
       "core.measure",
       "core.evidence",
       "core.safety",
       "core.setup",
+      "core.habit",
       "core.plan",
       "core.run"
     })

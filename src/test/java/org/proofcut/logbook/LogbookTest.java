@@ -34,6 +34,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.proofcut.core.casework.CaseDesign;
 import org.proofcut.core.casework.CasesForTests;
+import org.proofcut.core.habit.Observation;
+import org.proofcut.core.habit.Ruling;
+import org.proofcut.core.habit.Trait;
+import org.proofcut.core.measure.Length;
 import org.proofcut.core.plan.OperationSheet;
 import org.proofcut.core.run.Act;
 import org.proofcut.core.run.Entry;
@@ -260,6 +264,58 @@ class LogbookTest {
     }
   }
 
+  private static Observation observation() {
+    return new Observation(
+        UUID.randomUUID().toString(),
+        new Trait.CutWidth("cutter of this test"),
+        Length.of("16 mm"),
+        Length.of("15.9 mm"),
+        MONDAY);
+  }
+
+  @Test
+  void append_observationsAndRulings_keepsThemInOrder() {
+    var observationsBefore = logbook.observations();
+    var rulingsBefore = logbook.rulings();
+    long before = logbook.lessonsKept();
+    var first = observation();
+    var second = observation();
+    var ruling = new Ruling.Accepted(first.proof(), first.trait(), MONDAY);
+    for (var one : List.of(first, second, first)) {
+      logbook.append(one);
+    }
+    logbook.append(ruling);
+    var observations = new ArrayList<>(observationsBefore);
+    observations.addAll(List.of(first, second, first));
+    var rulings = new ArrayList<>(rulingsBefore);
+    rulings.add(ruling);
+    assertEquals(observations, logbook.observations());
+    assertEquals(rulings, logbook.rulings());
+    assertEquals(before + 4, logbook.lessonsKept());
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "update observation set content = content",
+        "update or replace ruling set content = ''",
+        "delete from observation",
+        "delete from ruling",
+        "replace into observation select number, '' from observation",
+        "insert or replace into ruling (number, content) select number, '' from ruling",
+      })
+  void lessons_changedBySql_areRefusedByTheDatabase(String sql) {
+    var one = observation();
+    logbook.append(one);
+    logbook.append(new Ruling.TakenUp(one.trait(), MONDAY));
+    var observations = logbook.observations();
+    var rulings = logbook.rulings();
+    var e = assertThrows(SQLException.class, () -> run(sql));
+    assertTrue(e.getMessage().contains("never"), e.getMessage());
+    assertEquals(observations, logbook.observations());
+    assertEquals(rulings, logbook.rulings());
+  }
+
   @Test
   void append_fromTwoThreads_losesNoneAndKeepsNoneTwice() throws Exception {
     var id = newJob();
@@ -327,11 +383,14 @@ class LogbookTest {
   void copyTo_newFile_holdsAllThatIsKept(@TempDir Path folder) throws Exception {
     var id = newJob();
     logbook.append(id, entry("1"));
+    logbook.append(observation());
     var copy = folder.resolve("it's a copy.db");
     logbook.copyTo(copy);
     try (var opened = DriverManager.getConnection("jdbc:sqlite:" + copy)) {
       assertEquals("ok", text(opened, "pragma integrity_check"));
-      for (var table : List.of("shop_item", "job", "begun_plan", "set_up_marks", "entry")) {
+      for (var table :
+          List.of(
+              "shop_item", "job", "begun_plan", "set_up_marks", "entry", "observation", "ruling")) {
         assertEquals(
             text("select count(*) from " + table), text(opened, "select count(*) from " + table));
       }

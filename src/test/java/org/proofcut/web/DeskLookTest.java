@@ -59,6 +59,7 @@ class DeskLookTest {
     pages.put("shop-ear-protection", "shop/gear/new?kind=ear-protection");
     pages.put("shop-change", "shop/items/" + floor.items().get(0).id());
     pages.put("shop-remove", "shop/items/" + floor.items().get(0).id() + "/remove");
+    pages.put("shop-habits", "shop/habits");
     pages.put("job", "jobs/" + demo());
     pages.put("job-new", "jobs/new");
     pages.put("job-discard", "jobs/" + demo() + "/discard");

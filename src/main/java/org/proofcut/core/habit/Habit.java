@@ -2,8 +2,10 @@ package org.proofcut.core.habit;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.proofcut.core.evidence.Citation;
 import org.proofcut.core.evidence.Worked;
 import org.proofcut.core.measure.Length;
@@ -27,6 +29,7 @@ import org.proofcut.core.measure.display.Scale;
  *
  * @param learned the observations that count, in order
  * @param open those that the maker has to be asked about
+ * @param leftOut those that the maker has left out
  * @param since when and why it was started afresh, if it was
  * @param aside why it is not used, if the maker said so
  * @param estimate what those that count come to; empty before the first
@@ -35,6 +38,7 @@ public record Habit(
     Trait trait,
     List<Observation> learned,
     List<Lesson.AskFirst> open,
+    List<Lesson.LeftOut> leftOut,
     Optional<Ruling.StartedAfresh> since,
     Optional<Ruling.SetAside> aside,
     Optional<Estimate> estimate) {
@@ -47,11 +51,26 @@ public record Habit(
   public Habit {
     learned = List.copyOf(learned);
     open = List.copyOf(open);
+    leftOut = List.copyOf(leftOut);
   }
 
   static Habit unknown(Trait trait) {
     return new Habit(
-        trait, List.of(), List.of(), Optional.empty(), Optional.empty(), Optional.empty());
+        trait,
+        List.of(),
+        List.of(),
+        List.of(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  /** Each observation since the last start, with what became of it, as they happened. */
+  public List<Lesson> lessons() {
+    return Stream.of(learned.stream().map(Lesson.Learned::new), open.stream(), leftOut.stream())
+        .<Lesson>flatMap(lessons -> lessons)
+        .sorted(Comparator.comparing(lesson -> lesson.observation().at()))
+        .toList();
   }
 
   /**

@@ -85,20 +85,17 @@ public final class Habits {
             .reduce((earlier, later) -> later);
     var learned = new ArrayList<Observation>();
     var open = new ArrayList<Lesson.AskFirst>();
+    var leftOut = new ArrayList<Lesson.LeftOut>();
     for (var one : observations) {
       if (since.isPresent() && one.at().isBefore(since.get().at())) {
         continue;
       }
       var said = said(one, rulings);
-      if (said.isPresent()) {
-        if (said.get() instanceof Accepted) {
-          learned.add(one);
-        }
-        continue;
-      }
-      var lesson = Lesson.of(one, learned, limits, t);
+      var lesson = said.isPresent() ? ruled(one, said.get()) : Lesson.of(one, learned, limits, t);
       if (lesson instanceof Lesson.AskFirst ask) {
         open.add(ask);
+      } else if (lesson instanceof Lesson.LeftOut out) {
+        leftOut.add(out);
       } else {
         learned.add(one);
       }
@@ -107,11 +104,19 @@ public final class Habits {
         learned.isEmpty()
             ? Optional.<Estimate>empty()
             : Optional.of(Estimate.of(learned.stream().map(Observation::value).toList(), t));
-    return new Habit(trait, learned, open, since, aside(trait, rulings), estimate);
+    return new Habit(trait, learned, open, leftOut, since, aside(trait, rulings), estimate);
   }
 
+  private static Lesson ruled(Observation one, Ruling said) {
+    return said instanceof LeftOut out
+        ? new Lesson.LeftOut(one, out.because())
+        : new Lesson.Learned(one);
+  }
+
+  /** A ruling is of what had been told by then: a proof that is told again is judged anew. */
   private static Optional<Ruling> said(Observation about, List<Ruling> rulings) {
     return rulings.stream()
+        .filter(ruling -> !ruling.at().isBefore(about.at()))
         .filter(
             ruling ->
                 ruling instanceof Accepted yes && about.isOf(yes.proof(), yes.trait())

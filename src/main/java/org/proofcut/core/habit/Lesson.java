@@ -42,6 +42,9 @@ public sealed interface Lesson {
     }
   }
 
+  /** The maker has left it out. */
+  record LeftOut(Observation observation, String because) implements Lesson {}
+
   static String proofs(int count) {
     return count == 1 ? "1 proof" : count + " proofs";
   }

@@ -43,7 +43,7 @@ public sealed interface Ruling {
 
     default boolean covers(Trait trait) {
       if (this instanceof Cutter cutter) {
-        return trait.isOfCutter(cutter.id);
+        return trait.cutter().equals(cutter.id);
       }
       if (this instanceof Machine machine) {
         return trait.isOfMachine(machine.id);
@@ -51,9 +51,19 @@ public sealed interface Ruling {
       if (this instanceof Scale scale) {
         return trait instanceof Trait.ScaleOffset offset
             && offset.machine().equals(scale.machine)
-            && offset.datum() == scale.datum;
+            && isOneScale(offset.datum(), scale.datum);
       }
       return ((Only) this).trait.equals(trait);
+    }
+
+    /** Who sets a fence anew, sets it anew for either edge. */
+    private static boolean isOneScale(Trait.Datum one, Trait.Datum other) {
+      return one == other || isFence(one) && isFence(other);
+    }
+
+    private static boolean isFence(Trait.Datum datum) {
+      return datum == Trait.Datum.FENCE_TO_NEAREST_EDGE
+          || datum == Trait.Datum.FENCE_TO_FARTHEST_EDGE;
     }
   }
 }

@@ -66,16 +66,8 @@ public sealed interface Trait {
     }
   }
 
-  /** Whether this is known of that cutter. */
-  default boolean isOfCutter(String id) {
-    if (this instanceof CutWidth width) {
-      return width.cutter.equals(id);
-    }
-    if (this instanceof BaseToEdge base) {
-      return base.cutter.equals(id);
-    }
-    return ((ScaleOffset) this).cutter.equals(id);
-  }
+  /** Id of the cutter that this is known of. */
+  String cutter();
 
   /** Whether this is known of that machine. */
   default boolean isOfMachine(String id) {
@@ -88,5 +80,18 @@ public sealed interface Trait {
   /** What an observation says of this: a size of its own, or how far a scale was off. */
   default Length valueOf(Length set, Length found) {
     return this instanceof ScaleOffset ? found.minus(set) : found;
+  }
+
+  /** Names it in an address or a form, such as {@code scale~saw~blade~stop}. */
+  default String id() {
+    if (this instanceof CutWidth width) {
+      return "width~" + width.cutter;
+    }
+    if (this instanceof BaseToEdge base) {
+      return "base~" + base.machine + "~" + base.cutter;
+    }
+    var scale = (ScaleOffset) this;
+    var datum = scale.datum.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+    return "scale~" + scale.machine + "~" + scale.cutter + "~" + datum;
   }
 }

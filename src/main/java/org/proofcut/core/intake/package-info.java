@@ -5,7 +5,7 @@
 @Room(
     step = 130,
     question = "What did the person type?",
-    gives = "Shop, CaseDesign, SingleCut, Length: or Problems that name the field",
+    gives = "Shop, CaseDesign, SingleCut, Ruling, Length: or Problems that name the field",
     notHere = "whether a design is sound (casework), where typed text is kept (logbook)",
     mayImport = {
       "core.measure",
@@ -18,6 +18,7 @@
       "core.fit",
       "core.casework",
       "core.setup",
+      "core.habit",
       "core.operation"
     })
 package org.proofcut.core.intake;

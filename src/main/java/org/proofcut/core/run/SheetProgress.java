@@ -8,6 +8,7 @@ import java.util.Set;
 import org.proofcut.core.checklist.Item;
 import org.proofcut.core.plan.OperationSheet;
 import org.proofcut.core.proof.Verdict;
+import org.proofcut.core.proof.Verdict.Outcome;
 import org.proofcut.core.safety.Check.Pause;
 import org.proofcut.core.setup.Setup;
 
@@ -65,6 +66,12 @@ public record SheetProgress(
   public Act.Corrected corrections() {
     return new Act.Corrected(
         verdicts.stream().map(Verdict::correction).flatMap(Optional::stream).toList());
+  }
+
+  /** Whether every measure of this proof cut has all its readings, whatever they say. */
+  public boolean isMeasured() {
+    return !verdicts.isEmpty()
+        && verdicts.stream().noneMatch(verdict -> verdict.outcome() == Outcome.MORE_READINGS);
   }
 
   public boolean isDone() {

@@ -109,6 +109,10 @@ final class Body {
     return this;
   }
 
+  boolean has(String field) {
+    return node.has(field);
+  }
+
   /** A text on one line; may not be left out or empty. */
   String text(String field, int longest) {
     var allowed = ANY_TEXT.formatted(longest);

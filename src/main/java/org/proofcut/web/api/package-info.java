@@ -41,6 +41,7 @@
       "core.part",
       "core.casework",
       "core.setup",
+      "core.habit",
       "core.method",
       "core.operation",
       "core.proof",

@@ -6,8 +6,10 @@
     notHere = "what may be typed into a form (core.intake)",
     mayImport = {
       "core.measure",
+      "core.measure.display",
       "core.evidence",
       "core.shop",
+      "core.habit",
       "core.checklist",
       "core.intake",
       "content",

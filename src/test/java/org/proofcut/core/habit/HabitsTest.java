@@ -16,6 +16,7 @@ import static org.proofcut.core.habit.HabitsForTests.offsets;
 import static org.proofcut.core.habit.HabitsForTests.width;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Nested;
@@ -93,6 +94,19 @@ class HabitsTest {
     }
 
     @Test
+    void ids_ofTraits_tellThemApart() {
+      var ids = new HashSet<String>();
+      for (var datum : Trait.Datum.values()) {
+        ids.add(new Trait.ScaleOffset("a", "b", datum).id());
+      }
+      ids.add(new Trait.BaseToEdge("a", "b").id());
+      ids.add(new Trait.BaseToEdge("b", "a").id());
+      ids.add(WIDTH.id());
+      assertEquals(Trait.Datum.values().length + 3, ids.size());
+      assertEquals("scale~table~16~fence-to-nearest-edge", FENCE.id());
+    }
+
+    @Test
     void proofToldTwice_countsOnce() {
       var twice = with(SIX, "0.4 mm");
       twice.add(twice.get(6));
@@ -137,6 +151,35 @@ class HabitsTest {
       var yes = new Ruling.Accepted("p6", FENCE, day(8));
       assertEquals(7, learn(oneFar, no, yes).of(FENCE).learned().size());
       assertEquals(7, learn(oneFar, yes, no).of(FENCE).learned().size());
+    }
+
+    /** A reading typed wrong, left out, then taken again; and one accepted, then taken again. */
+    @Test
+    void proofToldAgainAfterARuling_isJudgedAnew() {
+      var no = new Ruling.LeftOut("p6", FENCE, "typed wrong", day(7));
+      var yes = new Ruling.Accepted("p6", FENCE, day(7));
+      var right = with(oneFar, toldAgain(6, 8, "0.3 mm"));
+      assertEquals(7, learn(right, no).of(FENCE).learned().size());
+      var farAgain = with(oneFar, toldAgain(6, 8, "-2 mm"));
+      assertEquals(1, learn(farAgain, yes).of(FENCE).open().size());
+    }
+
+    @Test
+    void lessons_sayWhatBecameOfEach_asTheyHappened() {
+      var lessons =
+          learn(oneFar, new Ruling.LeftOut("p2", FENCE, "a chip", day(7))).of(FENCE).lessons();
+      assertEquals(oneFar, lessons.stream().map(Lesson::observation).toList());
+      assertEquals("a chip", assertInstanceOf(Lesson.LeftOut.class, lessons.get(2)).because());
+      assertInstanceOf(Lesson.Learned.class, lessons.get(3));
+      assertInstanceOf(Lesson.AskFirst.class, lessons.get(6));
+    }
+
+    @Test
+    void startedAfresh_ofAFence_coversBothEdgesAndNoOtherScale() {
+      var afresh = new About.Scale("table", Trait.Datum.FENCE_TO_FARTHEST_EDGE);
+      assertTrue(afresh.covers(FENCE));
+      assertFalse(afresh.covers(HEIGHT));
+      assertFalse(new About.Scale("saw", Trait.Datum.FENCE_TO_NEAREST_EDGE).covers(FENCE));
     }
 
     @Test
@@ -263,6 +306,17 @@ class HabitsTest {
     assertInstanceOf(Lesson.AskFirst.class, habit.open().get(0));
     assertEquals(told.get(told.size() - 1), habit.open().get(0).observation());
     assertEquals(told.size() - 1, habit.learned().size());
+  }
+
+  private static Observation toldAgain(int proof, int day, String offset) {
+    var again = offset(day, offset);
+    return new Observation("p" + proof, again.trait(), again.set(), again.found(), again.at());
+  }
+
+  private static List<Observation> with(List<Observation> earlier, Observation next) {
+    var all = new ArrayList<>(earlier);
+    all.add(next);
+    return all;
   }
 
   private static List<Observation> with(List<Observation> earlier, String offset) {

@@ -25,7 +25,13 @@ import org.junit.jupiter.api.Test;
 class DescriptionTest {
 
   private static final List<Class<?>> RESOURCES =
-      List.of(ShopResource.class, JobsResource.class, WorkResource.class, ContentResource.class);
+      List.of(
+          ShopResource.class,
+          JobsResource.class,
+          WorkResource.class,
+          SetUpResource.class,
+          HabitResource.class,
+          ContentResource.class);
 
   private JsonNode description;
 

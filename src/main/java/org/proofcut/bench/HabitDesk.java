@@ -1,0 +1,125 @@
+package org.proofcut.bench;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.proofcut.core.evidence.Worked;
+import org.proofcut.core.habit.Advice;
+import org.proofcut.core.habit.Habit;
+import org.proofcut.core.habit.HabitLimits;
+import org.proofcut.core.habit.Habits;
+import org.proofcut.core.habit.Observation;
+import org.proofcut.core.habit.Observations;
+import org.proofcut.core.habit.Ruling;
+import org.proofcut.core.habit.StudentT;
+import org.proofcut.core.habit.Trait;
+import org.proofcut.core.intake.Read;
+import org.proofcut.core.measure.Length;
+import org.proofcut.core.measure.LengthUnit;
+import org.proofcut.core.proof.Verdict;
+import org.proofcut.core.run.Act;
+import org.proofcut.core.run.SheetProgress;
+import org.proofcut.logbook.Logbook;
+import org.proofcut.statistics.CommonsStudentT;
+
+/**
+ * What proof cuts have taught of the shop's machines and cutters, and what the maker says to it.
+ */
+@ApplicationScoped
+public class HabitDesk {
+
+  private static final StudentT T = new CommonsStudentT();
+
+  private final Logbook logbook;
+  private final Clock clock;
+  private final HabitLimits limits;
+  private volatile Known known = new Known(-1, null);
+
+  HabitDesk(Logbook logbook, House house, Clock clock) {
+    this.logbook = logbook;
+    this.clock = clock;
+    limits = house.content().limits(HabitLimits.class);
+  }
+
+  /** What so many observations and rulings came to. */
+  private record Known(long lessons, Habits habits) {}
+
+  /** All that has been taught, as it stands now. */
+  public Habits habits() {
+    // Counted before they are read: what comes in between is missed by nobody who asks later.
+    long lessons = logbook.lessonsKept();
+    var now = known;
+    if (now.lessons != lessons) {
+      now = new Known(lessons, Habits.of(logbook.observations(), logbook.rulings(), limits, T));
+      known = now;
+    }
+    return now.habits;
+  }
+
+  /** What proofs have shown of the trait with this {@link Trait#id}, if any has. */
+  public Optional<Habit> habit(String traitId) {
+    return habits().all().stream().filter(habit -> habit.trait().id().equals(traitId)).findFirst();
+  }
+
+  /** What the next set-up makes of it; against the mark that the last proof was cut with. */
+  public Advice advice(Habit habit, LengthUnit unit) {
+    if (habit.trait() instanceof Trait.ScaleOffset) {
+      return habit.correction(limits, unit);
+    }
+    var mark =
+        habit.learned().stream()
+            .map(Observation::set)
+            .reduce((earlier, later) -> later)
+            .orElse(Length.ZERO);
+    return habit.size(Worked.entered("mark", mark), limits, unit);
+  }
+
+  /** Keeps what the maker says, if it can be read. */
+  public Read<Ruling> rule(Function<Instant, Read<Ruling>> said) {
+    var read = said.apply(clock.instant());
+    read.value().ifPresent(logbook::append);
+    return read;
+  }
+
+  /**
+   * Takes in what an act on a sheet shows, as part of the transaction that records the act: the
+   * first proof cut of a set-up teaches as soon as it is wholly measured. When its readings are
+   * thrown away after that, what they taught is left out by a ruling and not silently: the record
+   * is only added to, the page says why the proof is gone, and the readings that are taken in their
+   * place are judged anew.
+   *
+   * @param after how far the sheet is with this act
+   */
+  void learn(String jobId, SheetProgress after, Act act, Instant at) {
+    if (after.attempt() != 1) {
+      return;
+    }
+    var proof =
+        String.join("/", jobId, after.sheet().id(), after.sheet().marks().fingerprint(), "1");
+    if (act instanceof Act.ReadingTaken && after.isMeasured()) {
+      // Nothing is corrected before the first proof cut: it was set as planned.
+      var setup = after.sheet().operation().setup().orElseThrow();
+      Observations.of(
+              proof,
+              setup,
+              measure ->
+                  after.verdicts().stream()
+                      .filter(verdict -> verdict.measure().dimension() == measure.dimension())
+                      .findFirst()
+                      .map(Verdict::found)
+                      .orElse(List.of()),
+              at)
+          .forEach(logbook::append);
+    } else if (act instanceof Act.ReadingsDropped) {
+      logbook.observations().stream()
+          .filter(one -> one.proof().equals(proof))
+          .map(Observation::trait)
+          .distinct()
+          .map(trait -> new Ruling.LeftOut(proof, trait, "its readings were thrown away", at))
+          .forEach(logbook::append);
+    }
+  }
+}

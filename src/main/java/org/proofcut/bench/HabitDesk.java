@@ -22,6 +22,9 @@ import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.proof.Verdict;
 import org.proofcut.core.run.Act;
 import org.proofcut.core.run.SheetProgress;
+import org.proofcut.core.setup.Learned;
+import org.proofcut.core.setup.Measure;
+import org.proofcut.core.setup.Setup;
 import org.proofcut.logbook.Logbook;
 import org.proofcut.statistics.CommonsStudentT;
 
@@ -57,6 +60,21 @@ public class HabitDesk {
       known = now;
     }
     return now.habits;
+  }
+
+  /** The same, as set-ups use it. */
+  Learned taught(LengthUnit unit) {
+    return habits().taught(limits, unit);
+  }
+
+  /**
+   * Takes in a proof cut that belongs to no job.
+   *
+   * @param proof id of the proof; the same one again replaces what it said
+   * @param found the readings of each measure
+   */
+  void learn(String proof, Setup setup, Function<Measure, List<Length>> found) {
+    Observations.of(proof, setup, found, clock.instant()).forEach(logbook::append);
   }
 
   /** What proofs have shown of the trait with this {@link Trait#id}, if any has. */

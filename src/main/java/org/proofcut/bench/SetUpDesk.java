@@ -1,25 +1,31 @@
 package org.proofcut.bench;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.fit.FitLimits;
 import org.proofcut.core.intake.CutForm;
 import org.proofcut.core.intake.CutForms;
 import org.proofcut.core.intake.JobForm;
 
-/** Cuts that belong to no job, and what they come to while they are typed. Nothing is kept. */
+/**
+ * Cuts that belong to no job: what they come to while they are typed, and what their proofs teach.
+ */
 @ApplicationScoped
 public class SetUpDesk {
 
   private final ShopFloor floor;
   private final House house;
+  private final HabitDesk habits;
   private final List<CutForm> forms;
 
-  SetUpDesk(ShopFloor floor, House house) {
+  SetUpDesk(ShopFloor floor, House house, HabitDesk habits) {
     this.floor = floor;
     this.house = house;
+    this.habits = habits;
     this.forms = CutForms.all(house.content().limits(FitLimits.class));
   }
 
@@ -33,7 +39,7 @@ public class SetUpDesk {
     return forms.stream().filter(form -> form.kind().equals(kind)).findFirst();
   }
 
-  /** What typed fields of a cut come to. */
+  /** What typed fields of a cut come to, with what proof cuts have taught; nothing is kept. */
   public CutDraft draft(CutForm form, Map<String, String> typed) {
     var shop = floor.shop();
     var filledIn = CutForm.filledIn(typed, floor.unit());
@@ -43,8 +49,48 @@ public class SetUpDesk {
         filledIn,
         JobForm.unit(filledIn),
         read.value()
-            .map(wanted -> house.planner().plan(wanted.cut(), wanted.shop(), wanted.unit())),
+            .map(
+                wanted ->
+                    house
+                        .planner()
+                        .plan(
+                            wanted.cut(),
+                            wanted.shop(),
+                            wanted.unit(),
+                            habits.taught(wanted.unit()))),
         read.value().map(CutForm.Wanted::found).orElse(Map.of()),
         read.problems());
+  }
+
+  /**
+   * Keeps what a proof cut teaches, which was set as the cut was worked out and not corrected
+   * since.
+   *
+   * @param proof id of the proof; the same one again is the same proof
+   * @param fingerprint of the set-up that the person saw and set
+   * @return why it can't be kept; empty when it was
+   */
+  @Transactional
+  public Optional<Problem> learn(
+      CutForm form, Map<String, String> typed, String proof, String fingerprint) {
+    var draft = draft(form, typed);
+    if (!draft.isMeasured()) {
+      return Optional.of(
+          Problem.stops(
+              "",
+              "The proof cut is not wholly measured",
+              "a set-up that nothing stops, and every reading of its proof cut",
+              "Enter what is missing"));
+    }
+    if (!draft.plan().orElseThrow().sheet().marks().fingerprint().equals(fingerprint)) {
+      return Optional.of(
+          Problem.stops(
+              "",
+              "The figures have changed since this proof was cut",
+              "a proof of the figures as they stand",
+              "Set the machine to the figures as they stand now, and prove it again"));
+    }
+    habits.learn(proof, draft.setup().orElseThrow(), draft::readings);
+    return Optional.empty();
   }
 }

@@ -54,6 +54,9 @@ public record CutForm(
 
   private static final Band READINGS = new Band(Length.ZERO, Length.ofMillimetres(4000));
 
+  /** What the fields of the proof cut begin with. */
+  public static final String FOUND = "found-";
+
   /** Fields under one heading. */
   public record Group(String title, List<Field> fields) {}
 
@@ -121,7 +124,7 @@ public record CutForm(
     return IntStream.rangeClosed(1, proof.get(dimension))
         .mapToObj(
             i ->
-                Field.length("found-" + name + "-" + i, dimension.words() + ", reading " + i, "")
+                Field.length(FOUND + name + "-" + i, dimension.words() + ", reading " + i, "")
                     .mayStayEmpty());
   }
 

@@ -108,7 +108,7 @@ final class ProgressJson {
         progress.lastAct().map(Object::toString));
   }
 
-  private static Judged judged(Verdict verdict, LengthUnit unit) {
+  static Judged judged(Verdict verdict, LengthUnit unit) {
     return new Judged(
         SheetJson.measured(verdict.measure(), unit),
         verdict.found().stream().map(one -> LengthJson.plain(one, unit)).toList(),

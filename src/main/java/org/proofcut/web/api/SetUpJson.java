@@ -28,6 +28,17 @@ final class SetUpJson {
                       + " cutter and unit may be left out")
           Map<String, String> typed) {}
 
+  /** What is sent to keep what a proof cut teaches. */
+  @Schema(
+      name = "CutProven",
+      requiredProperties = {"typed", "proof", "fingerprint"})
+  record Proven(
+      @Schema(description = "the fields of the cut, every reading of its proof cut among them")
+          Map<String, String> typed,
+      @Schema(description = "made where the proof was cut; the same again is the same proof")
+          String proof,
+      @Schema(description = "of the sheet whose figures were set") String fingerprint) {}
+
   /** What a cut comes to. */
   @Schema(name = "CutAnswer")
   @JsonInclude(JsonInclude.Include.NON_ABSENT)
@@ -35,6 +46,8 @@ final class SetUpJson {
       @Schema(description = "whether there is a set-up that no rule stops") boolean sound,
       @Schema(description = "left out while something can't be read")
           Optional<SheetJson.OneSheet> sheet,
+      @Schema(description = "on what the proof cut shows so far")
+          List<ProgressJson.Judged> verdicts,
       List<ProblemDetail.One> problems) {}
 
   static Kind kind(CutForm form, Shop shop) {
@@ -45,6 +58,9 @@ final class SetUpJson {
     return new Answer(
         draft.isSound(),
         draft.plan().map(plan -> SheetJson.sheet(plan.sheet(), List.of(), draft.unit(), wording)),
+        draft.verdicts().stream()
+            .map(verdict -> ProgressJson.judged(verdict, draft.unit()))
+            .toList(),
         ProblemDetail.One.all(draft.allProblems()));
   }
 }

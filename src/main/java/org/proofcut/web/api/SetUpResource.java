@@ -8,6 +8,7 @@ import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
@@ -24,6 +25,8 @@ import org.proofcut.core.intake.Field;
 @Produces(MediaType.APPLICATION_JSON)
 @Faults.Told
 class SetUpResource {
+
+  private static final int LONGEST_ID = 80;
 
   private final SetUpDesk desk;
   private final ShopFloor floor;
@@ -52,14 +55,40 @@ class SetUpResource {
   public SetUpJson.Answer answer(@PathParam("cut") String cut, byte[] sent) {
     var form = known(cut);
     var body = Body.of(sent).only("typed");
-    var typed =
-        body.typed(
-            "typed",
-            form.fields(floor.shop()).stream()
-                .map(Field::name)
-                .collect(Collectors.toUnmodifiableSet()));
+    var typed = typed(body, form);
     body.check();
     return SetUpJson.answer(desk.draft(form, typed), house.content().wording());
+  }
+
+  @POST
+  @Path("/{cut}/proofs")
+  @Consumes(MediaType.APPLICATION_JSON)
+  @Operation(
+      summary = "Keeps what a proof cut teaches; gives the cut as it is worked out from then on")
+  @RequestBody(
+      required = true,
+      content = @Content(schema = @Schema(implementation = SetUpJson.Proven.class)))
+  public SetUpJson.Answer learn(@PathParam("cut") String cut, byte[] sent) {
+    var form = known(cut);
+    var body = Body.of(sent).only("typed", "proof", "fingerprint");
+    var typed = typed(body, form);
+    var proof = body.text("proof", LONGEST_ID);
+    var fingerprint = body.text("fingerprint", LONGEST_ID);
+    body.check();
+    desk.learn(form, typed, proof, fingerprint)
+        .ifPresent(
+            problem -> {
+              throw ProblemDetail.refusal(ProblemKind.FIELDS, problem);
+            });
+    return SetUpJson.answer(desk.draft(form, typed), house.content().wording());
+  }
+
+  private Map<String, String> typed(Body body, CutForm form) {
+    return body.typed(
+        "typed",
+        form.fields(floor.shop()).stream()
+            .map(Field::name)
+            .collect(Collectors.toUnmodifiableSet()));
   }
 
   private CutForm known(String cut) {

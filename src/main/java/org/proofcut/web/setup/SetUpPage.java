@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.proofcut.bench.CutDraft;
+import org.proofcut.bench.WorkBench;
 import org.proofcut.content.Content;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.fit.FitLimits;
@@ -30,6 +31,10 @@ import org.proofcut.web.reading.Verdicts.VerdictView;
  * @param measures what is measured on the proof cut, and what proves it
  * @param verdicts on what was measured so far
  * @param measured whether all of it was
+ * @param proof id that this proof is kept under
+ * @param fingerprint of the set-up; empty while there is none
+ * @param kept whether the last proof was kept just now
+ * @param refused why it was not; null where nobody tried
  */
 record SetUpPage(
     String kind,
@@ -43,7 +48,11 @@ record SetUpPage(
     List<String> lies,
     List<Proof> measures,
     List<VerdictView> verdicts,
-    boolean measured) {
+    boolean measured,
+    String proof,
+    String fingerprint,
+    boolean kept,
+    Problem refused) {
 
   /** Fields under one heading. */
   record Group(String id, String title, List<Asked> asked) {}
@@ -51,7 +60,7 @@ record SetUpPage(
   /** What is measured on the proof cut. */
   record Proof(String what, String where, String accepted) {}
 
-  static SetUpPage of(CutForm form, CutDraft draft, Content content) {
+  static SetUpPage of(CutForm form, CutDraft draft, Content content, boolean kept) {
     var wording = content.wording();
     // An empty field is not wrong yet: it is told beside the form.
     var atFields = draft.problems().stream().filter(problem -> !isEmpty(problem, draft)).toList();
@@ -92,7 +101,32 @@ record SetUpPage(
             .map(measure -> proof(measure, shows))
             .toList(),
         verdicts(draft, new Verdicts(shows, content.limits(FitLimits.class))),
-        draft.isMeasured());
+        draft.isMeasured(),
+        WorkBench.newEntryId(),
+        plan.map(one -> one.sheet().marks().fingerprint()).orElse(""),
+        kept,
+        null);
+  }
+
+  /** The same page with why the proof was not kept. */
+  SetUpPage refused(Problem why) {
+    return new SetUpPage(
+        kind,
+        title,
+        says,
+        groups,
+        missing,
+        mend,
+        reads,
+        gear,
+        lies,
+        measures,
+        verdicts,
+        measured,
+        proof,
+        fingerprint,
+        kept,
+        why);
   }
 
   private static List<VerdictView> verdicts(CutDraft draft, Verdicts verdicts) {
@@ -136,6 +170,10 @@ record SetUpPage(
         measure.dimension().words(),
         measure.what(),
         shows.fine(measure.accepted().least()) + " to " + shows.fine(measure.accepted().most()));
+  }
+
+  public List<Problem> refusals() {
+    return refused == null ? List.of() : List.of(refused);
   }
 
   public String action() {

@@ -2,8 +2,10 @@ package org.proofcut.web.setup;
 
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
+import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
@@ -11,10 +13,15 @@ import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
+import java.net.URI;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.proofcut.bench.House;
 import org.proofcut.bench.SetUpDesk;
+import org.proofcut.bench.WorkBench;
 import org.proofcut.core.intake.CutForm;
 import org.proofcut.web.part.Asked;
 import org.proofcut.web.part.Sent;
@@ -26,6 +33,14 @@ import org.proofcut.web.part.Sent;
 @Path("/setups")
 @Produces(MediaType.TEXT_HTML)
 public class SetUpPages {
+
+  private static final int NOT_ACCEPTED = 422;
+
+  /** Hidden field: the same proof sent twice is one proof. */
+  private static final String PROOF = "proof";
+
+  /** Hidden field: the figures that the person saw. */
+  private static final String FINGERPRINT = "fingerprint";
 
   private final SetUpDesk desk;
   private final House house;
@@ -74,12 +89,43 @@ public class SetUpPages {
         .build();
   }
 
+  /** Keeps what the proof cut teaches; the page then asks for the next one. */
+  @POST
+  @Path("{cut}/proofs")
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response learn(@PathParam("cut") String cut, String form) {
+    var known = known(cut);
+    var typed = Sent.typed(form);
+    var refused =
+        desk.learn(
+            known,
+            typed,
+            typed.getOrDefault(PROOF, WorkBench.newEntryId()),
+            typed.getOrDefault(FINGERPRINT, ""));
+    if (refused.isPresent()) {
+      return Response.status(NOT_ACCEPTED)
+          .entity(Templates.page(page(known, typed).refused(refused.get())))
+          .build();
+    }
+    var next =
+        typed.entrySet().stream()
+            .filter(field -> !field.getKey().startsWith(CutForm.FOUND))
+            .filter(field -> !List.of(PROOF, FINGERPRINT).contains(field.getKey()))
+            .map(field -> encoded(field.getKey()) + "=" + encoded(field.getValue()))
+            .collect(Collectors.joining("&"));
+    return Response.seeOther(URI.create("/setups/" + cut + "?" + next + "&kept=yes")).build();
+  }
+
+  private static String encoded(String text) {
+    return URLEncoder.encode(text, StandardCharsets.UTF_8);
+  }
+
   private CutForm known(String cut) {
     return desk.form(cut).orElseThrow(NotFoundException::new);
   }
 
   private SetUpPage page(CutForm form, Map<String, String> typed) {
-    return SetUpPage.of(form, desk.draft(form, typed), house.content());
+    return SetUpPage.of(form, desk.draft(form, typed), house.content(), typed.containsKey("kept"));
   }
 
   private static Map<String, String> typed(UriInfo address) {

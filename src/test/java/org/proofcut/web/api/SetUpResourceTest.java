@@ -83,6 +83,28 @@ class SetUpResourceTest {
   private static final String EXACT = "sheet.setup.figures.set.mm";
 
   @Test
+  void answer_proofMeasured_isJudged() {
+    answer("rip", CutsTyped.with("rip", "found-size-1", "300.4", "found-size-2", "300.4"))
+        .then()
+        .body("verdicts[0].outcome", equalTo("change"))
+        .body("verdicts[0].correction.by.mm", equalTo("-0.4"));
+  }
+
+  @Test
+  void learn_notMeasured_isRefused() {
+    Api.post(
+            "/api/setups/rip/proofs",
+            Map.of("typed", CutsTyped.with("rip"), "proof", "p", "fingerprint", "f"))
+        .then()
+        .statusCode(422)
+        .body("problems[0].what", containsString("not wholly measured"));
+    Api.post("/api/setups/rip/proofs", Api.typed(CutsTyped.with("rip")))
+        .then()
+        .statusCode(422)
+        .body("problems.where", hasItem("proof"));
+  }
+
+  @Test
   void answer_fieldOfAnotherCut_isRefused() {
     answer("rip", CutsTyped.with("rip", "depth", "6"))
         .then()

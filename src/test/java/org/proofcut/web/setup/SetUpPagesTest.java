@@ -11,17 +11,22 @@ import jakarta.inject.Inject;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.proofcut.bench.HabitDesk;
 import org.proofcut.bench.SetUpDesk;
 import org.proofcut.bench.ShopFloor;
 import org.proofcut.core.casework.CasesForTests;
+import org.proofcut.core.habit.Ruling;
 import org.proofcut.core.intake.CutForm;
 import org.proofcut.core.intake.CutForms;
 import org.proofcut.core.intake.CutsTyped;
 import org.proofcut.core.intake.Field;
+import org.proofcut.core.intake.Read;
 import org.proofcut.core.setup.ShopsForTests;
 import org.proofcut.core.shop.Machine;
 import org.proofcut.web.Rubbish;
@@ -31,6 +36,7 @@ class SetUpPagesTest {
 
   @Inject SetUpDesk desk;
   @Inject ShopFloor floor;
+  @Inject HabitDesk habits;
 
   static List<String> kinds() {
     return List.copyOf(CutsTyped.byKind().keySet());
@@ -142,6 +148,86 @@ class SetUpPagesTest {
     assertFalse(answer.asString().contains("<html"), answer.asString());
     assertTrue(answer.asString().contains("id=\"size-echo\""), answer.asString());
     assertEquals("/setups/rip?" + query, answer.getHeader("HX-Replace-Url"));
+  }
+
+  /** 300 wanted: 300.4 found twice at the first proof, so the fence cuts 0.4 mm more than set. */
+  private static Map<String, String> measured(String... more) {
+    var typed = CutsTyped.with("rip", "found-size-1", "300.4", "found-size-2", "300.4");
+    for (int i = 0; i < more.length; i += 2) {
+      typed.put(more[i], more[i + 1]);
+    }
+    return typed;
+  }
+
+  private static String hidden(String page, String name) {
+    var found = Pattern.compile("name=\"" + name + "\" value=\"([^\"]*)\"").matcher(page);
+    assertTrue(found.find(), name);
+    return found.group(1);
+  }
+
+  @Test
+  void proof_measured_isJudgedOnThePage() {
+    var off = Rubbish.fetch(address("rip", measured())).asString();
+    assertTrue(off.contains("Not yet"), off);
+    assertTrue(off.contains("Fence 0.40 mm nearer: 299.6 mm"), off);
+    assertTrue(off.contains("Keep what it shows"), off);
+    var right =
+        Rubbish.fetch(address("rip", measured("found-size-1", "300", "found-size-2", "300.05")))
+            .asString();
+    assertTrue(right.contains("Proven by this proof cut"), right);
+    var half = Rubbish.fetch(address("rip", measured("found-size-2", ""))).asString();
+    assertFalse(half.contains("Keep what it shows"), half);
+  }
+
+  @Test
+  void proof_kept_isReckonedWithNextTime_untilItIsStartedAfresh() {
+    var before = Rubbish.fetch(address("rip", CutsTyped.with("rip"))).asString();
+    assertFalse(before.contains("Your proof cuts are reckoned with"), before);
+    var page = Rubbish.fetch(address("rip", measured())).asString();
+    var sent = measured("proof", hidden(page, "proof"), "fingerprint", hidden(page, "fingerprint"));
+    var answer = Rubbish.post("/setups/rip/proofs", sent);
+    assertEquals(303, answer.statusCode(), answer.asString());
+    assertFalse(answer.location().contains("found-size"), answer.location());
+    try {
+      var after = Rubbish.fetch(address("rip", CutsTyped.with("rip"))).asString();
+      assertTrue(after.contains("Your proof cuts are reckoned with"), after);
+      assertTrue(after.contains("cuts have come out 0.40 mm more than set: 1 proof"), after);
+      assertTrue(after.contains("Fence 299.6 mm"), after);
+      // What it was measured at is no longer what a page shows: the same again tells nothing.
+      var again =
+          Rubbish.post(
+              "/setups/rip/proofs",
+              measured("proof", "another", "fingerprint", hidden(page, "fingerprint")));
+      assertEquals(422, again.statusCode());
+      assertTrue(again.asString().contains("The figures have changed"), again.asString());
+      assertTrue(again.asString().contains("value=\"300.4\""), "what was typed is kept");
+    } finally {
+      habits
+          .habits()
+          .all()
+          .forEach(
+              habit ->
+                  habits.rule(
+                      now ->
+                          new Read<>(
+                              Optional.of(
+                                  new Ruling.StartedAfresh(
+                                      new Ruling.About.Only(habit.trait()), "end of a test", now)),
+                              List.of())));
+    }
+    assertEquals(
+        before,
+        Rubbish.fetch(address("rip", CutsTyped.with("rip")))
+            .asString()
+            .replaceAll("proof\" value=\"[^\"]*", "proof\" value=\""));
+  }
+
+  @Test
+  void proof_notWhollyMeasured_isRefusedAndKept() {
+    var answer = Rubbish.post("/setups/rip/proofs", measured("found-size-2", "many"));
+    assertEquals(422, answer.statusCode());
+    assertTrue(answer.asString().contains("value=\"many\""), answer.asString());
+    assertEquals(404, Rubbish.post("/setups/none/proofs", Map.of("a", "b")).statusCode());
   }
 
   @Test

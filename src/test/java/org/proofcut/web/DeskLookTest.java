@@ -14,16 +14,20 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.proofcut.bench.JobDesk;
 import org.proofcut.bench.ShopFloor;
+import org.proofcut.bench.Taught;
 import org.proofcut.bench.WorkBench;
 import org.proofcut.core.intake.CutsTyped;
 import org.proofcut.core.intake.Demo;
 import org.proofcut.core.intake.ShopForms;
 import org.proofcut.logbook.JobRecord;
+import org.proofcut.logbook.Logbook;
 import org.proofcut.web.Tablet.Script;
 import org.proofcut.web.Tablet.Size;
 
@@ -37,6 +41,21 @@ class DeskLookTest {
   @Inject JobDesk desk;
   @Inject ShopFloor floor;
   @Inject WorkBench bench;
+  @Inject Logbook logbook;
+
+  private Taught taught;
+
+  @BeforeEach
+  void teach() {
+    taught = new Taught(logbook, floor);
+    taught.fenceOff("0.2 mm", "0.3 mm", "0.4 mm", "0.3 mm", "2 mm");
+    taught.widthUnder("0.12 mm");
+  }
+
+  @AfterEach
+  void forget() {
+    taught.forget();
+  }
 
   private String demo() {
     return desk.jobs().stream()
@@ -60,6 +79,8 @@ class DeskLookTest {
     pages.put("shop-change", "shop/items/" + floor.items().get(0).id());
     pages.put("shop-remove", "shop/items/" + floor.items().get(0).id() + "/remove");
     pages.put("shop-habits", "shop/habits");
+    pages.put("shop-habit-aside", "shop/habits/" + taught.fence().id() + "/set-aside");
+    pages.put("shop-habit-afresh", "shop/habits/" + taught.fence().id() + "/afresh");
     pages.put("job", "jobs/" + demo());
     pages.put("job-new", "jobs/new");
     pages.put("job-discard", "jobs/" + demo() + "/discard");

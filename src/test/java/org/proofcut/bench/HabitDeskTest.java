@@ -1,0 +1,194 @@
+package org.proofcut.bench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.proofcut.core.habit.Lesson;
+import org.proofcut.core.habit.Observation;
+import org.proofcut.core.habit.Trait;
+import org.proofcut.core.intake.Demo;
+import org.proofcut.core.intake.RulingForms;
+import org.proofcut.core.measure.Length;
+import org.proofcut.core.operation.OperationKind;
+import org.proofcut.core.proof.Verdict;
+import org.proofcut.core.run.Act;
+import org.proofcut.core.run.SheetProgress;
+import org.proofcut.core.run.Stage;
+import org.proofcut.core.setup.Measure.Dimension;
+import org.proofcut.logbook.Logbook;
+
+/** What the proof cuts of a job teach while it is worked. */
+@QuarkusTest
+class HabitDeskTest {
+
+  private static final String TABLET = "tablet";
+
+  @Inject JobDesk jobs;
+  @Inject ShopFloor floor;
+  @Inject WorkBench bench;
+  @Inject HabitDesk desk;
+  @Inject Logbook logbook;
+
+  private Taught taught;
+  private String job;
+
+  @BeforeEach
+  void keepJob() {
+    taught = new Taught(logbook, floor);
+    job = jobs.keep(Optional.empty(), Demo.job()).value().orElseThrow().id();
+  }
+
+  @AfterEach
+  void discardJob() {
+    bench.discard(job);
+    taught.forget();
+  }
+
+  private SheetProgress atProof(Hand hand) {
+    return hand.until(
+        now -> now.stage() == Stage.PROOF && now.sheet().operation().kind() == OperationKind.DADO);
+  }
+
+  /** Reads every measure as its target and this much more. */
+  private static void measure(Hand hand, SheetProgress proof, String more) {
+    for (var verdict : proof.verdicts()) {
+      measure(hand, proof, verdict, more);
+    }
+  }
+
+  private static void measure(Hand hand, SheetProgress proof, Verdict verdict, String more) {
+    var measure = verdict.measure();
+    for (int i = 0; i < measure.readings(); i++) {
+      hand.act(
+          proof,
+          new Act.ReadingTaken(
+              proof.attempt(),
+              measure.dimension(),
+              measure.target().value().plus(Length.of(more))));
+    }
+  }
+
+  private List<Observation> kept(SheetProgress proof) {
+    return logbook.observations().stream()
+        .filter(one -> one.proof().startsWith(job + "/" + proof.sheet().id() + "/"))
+        .toList();
+  }
+
+  @Test
+  void firstProof_teachesOnceItIsWhollyMeasured() {
+    var hand = new Hand(bench, job, TABLET);
+    var proof = atProof(hand);
+    var last = proof.verdicts().get(proof.verdicts().size() - 1);
+    for (var verdict : proof.verdicts().subList(0, proof.verdicts().size() - 1)) {
+      measure(hand, proof, verdict, "0.05 mm");
+    }
+    assertEquals(List.of(), kept(proof));
+    measure(hand, proof, last, "0.05 mm");
+
+    var kept = kept(proof);
+    assertEquals(
+        List.of(job + "/" + proof.sheet().id() + "/" + proof.sheet().marks().fingerprint() + "/1"),
+        kept.stream().map(Observation::proof).distinct().toList());
+    var setup = proof.setup().orElseThrow();
+    var width =
+        kept.stream()
+            .filter(one -> one.trait().equals(new Trait.CutWidth(setup.cutter().id())))
+            .findFirst()
+            .orElseThrow();
+    assertEquals(setup.cutter().diameter(), width.set());
+    assertTrue(kept.stream().anyMatch(one -> one.trait() instanceof Trait.ScaleOffset));
+    for (var one : kept) {
+      assertTrue(desk.habits().of(one.trait()).learned().contains(one), one.toString());
+    }
+  }
+
+  @Test
+  void proofAfterACorrection_teachesNothing() {
+    var hand = new Hand(bench, job, TABLET);
+    var proof = atProof(hand);
+    measure(hand, proof, "0.9 mm");
+    var kept = kept(proof);
+    assertFalse(kept.isEmpty());
+    hand.act(proof, hand.sheet(proof.sheet().id()).corrections());
+    var again = hand.until(now -> now.sheet().id().equals(proof.sheet().id()) && now.isMeasured());
+    assertEquals(2, again.attempt());
+    assertEquals(kept, kept(proof));
+  }
+
+  @Test
+  void readingsThrownAway_areLeftOut_andTakenAgainAreJudgedAnew() {
+    var hand = new Hand(bench, job, TABLET);
+    var proof = atProof(hand);
+    measure(hand, proof, "0.9 mm");
+    var first = kept(proof);
+    assertFalse(first.isEmpty());
+    var dropped =
+        proof.verdicts().stream()
+            .filter(verdict -> verdict.measure().dimension() == Dimension.WIDTH)
+            .findFirst()
+            .orElseThrow();
+    hand.act(proof, new Act.ReadingsDropped(1, Dimension.WIDTH));
+    for (var one : first) {
+      var lessons = desk.habits().of(one.trait()).lessons();
+      var lesson =
+          lessons.stream().filter(each -> each.observation().equals(one)).findFirst().orElseThrow();
+      assertEquals(
+          "its readings were thrown away",
+          assertInstanceOf(Lesson.LeftOut.class, lesson).because());
+    }
+    measure(hand, hand.sheet(proof.sheet().id()), dropped, "0 mm");
+    var again = kept(proof);
+    assertEquals(2 * first.size(), again.size());
+    var width =
+        again.subList(first.size(), again.size()).stream()
+            .filter(one -> one.trait() instanceof Trait.CutWidth)
+            .findFirst()
+            .orElseThrow();
+    assertEquals(List.of(width), desk.habits().of(width.trait()).learned());
+  }
+
+  @Test
+  void discard_job_keepsWhatItTaught() {
+    var hand = new Hand(bench, job, TABLET);
+    var proof = atProof(hand);
+    measure(hand, proof, "0 mm");
+    var kept = kept(proof);
+    bench.discard(job);
+    assertEquals(kept, kept(proof));
+    assertTrue(desk.habits().of(kept.get(0).trait()).learned().contains(kept.get(0)));
+  }
+
+  @Test
+  void demo_teachesNothing() {
+    var before = logbook.observations();
+    var demo = jobs.keepDemo().id();
+    try {
+      var hand = new Hand(bench, demo, TABLET);
+      measure(hand, atProof(hand), "0.1 mm");
+      assertEquals(before, logbook.observations());
+    } finally {
+      bench.discard(demo);
+    }
+  }
+
+  @Test
+  void habits_unchanged_areNotWorkedOutAgain() {
+    taught.fenceOff("0.3 mm");
+    var habits = desk.habits();
+    assertSame(habits, desk.habits());
+    taught.fenceOff("0.3 mm");
+    assertEquals(2, desk.habits().of(taught.fence()).learned().size());
+    desk.rule(at -> RulingForms.takenUp(taught.fence(), at));
+    assertEquals(2, desk.habits().of(taught.fence()).learned().size());
+  }
+}

@@ -6,6 +6,7 @@
     notHere = "sheets of a job, with their checklist and record (web.sheet)",
     mayImport = {
       "core.measure",
+      "core.measure.display",
       "core.evidence",
       "core.setup",
       "core.operation",

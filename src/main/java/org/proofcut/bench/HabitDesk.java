@@ -102,6 +102,11 @@ public class HabitDesk {
     return read;
   }
 
+  /** Whether an act may change what a proof cut shows. */
+  static boolean isOfAProof(Act act) {
+    return act instanceof Act.ReadingTaken || act instanceof Act.ReadingsDropped;
+  }
+
   /**
    * Takes in what an act on a sheet shows, as part of the transaction that records the act: the
    * first proof cut of a set-up teaches as soon as it is wholly measured. When its readings are

@@ -4,10 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.agroal.api.AgroalDataSource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
+import java.sql.SQLException;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
@@ -38,6 +41,7 @@ class HabitDeskTest {
   @Inject WorkBench bench;
   @Inject HabitDesk desk;
   @Inject Logbook logbook;
+  @Inject AgroalDataSource database;
 
   private Taught taught;
   private String job;
@@ -155,6 +159,31 @@ class HabitDeskTest {
             .findFirst()
             .orElseThrow();
     assertEquals(List.of(width), desk.habits().of(width.trait()).learned());
+  }
+
+  /** As on a full disk: what it teaches can't be kept, and so the act is not either. */
+  @Test
+  void observation_thatCannotBeKept_takesItsActWithIt() throws SQLException {
+    var hand = new Hand(bench, job, TABLET);
+    var proof = atProof(hand);
+    run(
+        "create trigger disk_full before insert on observation begin select raise(abort, 'x'); end");
+    try {
+      assertThrows(RuntimeException.class, () -> measure(hand, proof, "0 mm"));
+    } finally {
+      run("drop trigger disk_full");
+    }
+    assertEquals(List.of(), kept(proof));
+    assertFalse(hand.sheet(proof.sheet().id()).isMeasured());
+    hand.until(SheetProgress::isMeasured);
+    assertFalse(kept(proof).isEmpty());
+  }
+
+  private void run(String sql) throws SQLException {
+    try (var connection = database.getConnection();
+        var statement = connection.createStatement()) {
+      statement.executeUpdate(sql);
+    }
   }
 
   @Test

@@ -58,7 +58,11 @@ class HabitDeskTest {
     taught.forget();
   }
 
-  private SheetProgress atProof(Hand hand) {
+  private static SheetProgress atFirstProof(Hand hand) {
+    return hand.until(now -> now.stage() == Stage.PROOF && !now.verdicts().isEmpty());
+  }
+
+  private static SheetProgress atProofOfASlot(Hand hand) {
     return hand.until(
         now -> now.stage() == Stage.PROOF && now.sheet().operation().kind() == OperationKind.DADO);
   }
@@ -91,7 +95,7 @@ class HabitDeskTest {
   @Test
   void firstProof_teachesOnceItIsWhollyMeasured() {
     var hand = new Hand(bench, job, TABLET);
-    var proof = atProof(hand);
+    var proof = atProofOfASlot(hand);
     var last = proof.verdicts().get(proof.verdicts().size() - 1);
     for (var verdict : proof.verdicts().subList(0, proof.verdicts().size() - 1)) {
       measure(hand, proof, verdict, "0.05 mm");
@@ -119,7 +123,7 @@ class HabitDeskTest {
   @Test
   void proofAfterACorrection_teachesNothing() {
     var hand = new Hand(bench, job, TABLET);
-    var proof = atProof(hand);
+    var proof = atFirstProof(hand);
     measure(hand, proof, "0.9 mm");
     var kept = kept(proof);
     assertFalse(kept.isEmpty());
@@ -132,7 +136,7 @@ class HabitDeskTest {
   @Test
   void readingsThrownAway_areLeftOut_andTakenAgainAreJudgedAnew() {
     var hand = new Hand(bench, job, TABLET);
-    var proof = atProof(hand);
+    var proof = atProofOfASlot(hand);
     measure(hand, proof, "0.9 mm");
     var first = kept(proof);
     assertFalse(first.isEmpty());
@@ -165,7 +169,7 @@ class HabitDeskTest {
   @Test
   void observation_thatCannotBeKept_takesItsActWithIt() throws SQLException {
     var hand = new Hand(bench, job, TABLET);
-    var proof = atProof(hand);
+    var proof = atFirstProof(hand);
     run(
         "create trigger disk_full before insert on observation begin select raise(abort, 'x'); end");
     try {
@@ -189,7 +193,7 @@ class HabitDeskTest {
   @Test
   void discard_job_keepsWhatItTaught() {
     var hand = new Hand(bench, job, TABLET);
-    var proof = atProof(hand);
+    var proof = atFirstProof(hand);
     measure(hand, proof, "0 mm");
     var kept = kept(proof);
     bench.discard(job);
@@ -203,7 +207,7 @@ class HabitDeskTest {
     var demo = jobs.keepDemo().id();
     try {
       var hand = new Hand(bench, demo, TABLET);
-      measure(hand, atProof(hand), "0.1 mm");
+      measure(hand, atFirstProof(hand), "0.1 mm");
       assertEquals(before, logbook.observations());
     } finally {
       bench.discard(demo);

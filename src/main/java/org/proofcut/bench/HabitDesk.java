@@ -50,7 +50,10 @@ public class HabitDesk {
   /** What so many observations and rulings came to. */
   private record Known(long lessons, Habits habits) {}
 
-  /** All that has been taught, as it stands now. */
+  /**
+   * All that has been taught, as it stands now. Not for a transaction that has just added to it: it
+   * may still be undone.
+   */
   public Habits habits() {
     // Counted before they are read: what comes in between is missed by nobody who asks later.
     long lessons = logbook.lessonsKept();
@@ -100,6 +103,11 @@ public class HabitDesk {
     var read = said.apply(clock.instant());
     read.value().ifPresent(logbook::append);
     return read;
+  }
+
+  /** Whether an act may change what a proof cut shows. */
+  static boolean isOfAProof(Act act) {
+    return act instanceof Act.ReadingTaken || act instanceof Act.ReadingsDropped;
   }
 
   /**

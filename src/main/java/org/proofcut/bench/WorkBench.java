@@ -156,7 +156,7 @@ public class WorkBench {
         new Entry(
             sent.entryId(), now, sent.device(), sent.operation(), sent.fingerprint(), sent.act()));
     // The demo's readings are of nobody's wood.
-    if (!job.demo()) {
+    if (!job.demo() && HabitDesk.isOfAProof(sent.act())) {
       var after = progress(job.id(), work.plan()).sheet(sent.operation()).orElseThrow();
       habits.learn(job.id(), after, sent.act(), now);
     }

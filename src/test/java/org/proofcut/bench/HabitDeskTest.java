@@ -4,10 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.agroal.api.AgroalDataSource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
+import java.sql.SQLException;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
@@ -38,6 +41,7 @@ class HabitDeskTest {
   @Inject WorkBench bench;
   @Inject HabitDesk desk;
   @Inject Logbook logbook;
+  @Inject AgroalDataSource database;
 
   private Taught taught;
   private String job;
@@ -54,7 +58,11 @@ class HabitDeskTest {
     taught.forget();
   }
 
-  private SheetProgress atProof(Hand hand) {
+  private static SheetProgress atFirstProof(Hand hand) {
+    return hand.until(now -> now.stage() == Stage.PROOF && !now.verdicts().isEmpty());
+  }
+
+  private static SheetProgress atProofOfASlot(Hand hand) {
     return hand.until(
         now -> now.stage() == Stage.PROOF && now.sheet().operation().kind() == OperationKind.DADO);
   }
@@ -87,7 +95,7 @@ class HabitDeskTest {
   @Test
   void firstProof_teachesOnceItIsWhollyMeasured() {
     var hand = new Hand(bench, job, TABLET);
-    var proof = atProof(hand);
+    var proof = atProofOfASlot(hand);
     var last = proof.verdicts().get(proof.verdicts().size() - 1);
     for (var verdict : proof.verdicts().subList(0, proof.verdicts().size() - 1)) {
       measure(hand, proof, verdict, "0.05 mm");
@@ -115,7 +123,7 @@ class HabitDeskTest {
   @Test
   void proofAfterACorrection_teachesNothing() {
     var hand = new Hand(bench, job, TABLET);
-    var proof = atProof(hand);
+    var proof = atFirstProof(hand);
     measure(hand, proof, "0.9 mm");
     var kept = kept(proof);
     assertFalse(kept.isEmpty());
@@ -128,7 +136,7 @@ class HabitDeskTest {
   @Test
   void readingsThrownAway_areLeftOut_andTakenAgainAreJudgedAnew() {
     var hand = new Hand(bench, job, TABLET);
-    var proof = atProof(hand);
+    var proof = atProofOfASlot(hand);
     measure(hand, proof, "0.9 mm");
     var first = kept(proof);
     assertFalse(first.isEmpty());
@@ -157,10 +165,35 @@ class HabitDeskTest {
     assertEquals(List.of(width), desk.habits().of(width.trait()).learned());
   }
 
+  /** As on a full disk: what it teaches can't be kept, and so the act is not either. */
+  @Test
+  void observation_thatCannotBeKept_takesItsActWithIt() throws SQLException {
+    var hand = new Hand(bench, job, TABLET);
+    var proof = atFirstProof(hand);
+    run(
+        "create trigger disk_full before insert on observation begin select raise(abort, 'x'); end");
+    try {
+      assertThrows(RuntimeException.class, () -> measure(hand, proof, "0 mm"));
+    } finally {
+      run("drop trigger disk_full");
+    }
+    assertEquals(List.of(), kept(proof));
+    assertFalse(hand.sheet(proof.sheet().id()).isMeasured());
+    hand.until(SheetProgress::isMeasured);
+    assertFalse(kept(proof).isEmpty());
+  }
+
+  private void run(String sql) throws SQLException {
+    try (var connection = database.getConnection();
+        var statement = connection.createStatement()) {
+      statement.executeUpdate(sql);
+    }
+  }
+
   @Test
   void discard_job_keepsWhatItTaught() {
     var hand = new Hand(bench, job, TABLET);
-    var proof = atProof(hand);
+    var proof = atFirstProof(hand);
     measure(hand, proof, "0 mm");
     var kept = kept(proof);
     bench.discard(job);
@@ -174,7 +207,7 @@ class HabitDeskTest {
     var demo = jobs.keepDemo().id();
     try {
       var hand = new Hand(bench, demo, TABLET);
-      measure(hand, atProof(hand), "0.1 mm");
+      measure(hand, atFirstProof(hand), "0.1 mm");
       assertEquals(before, logbook.observations());
     } finally {
       bench.discard(demo);

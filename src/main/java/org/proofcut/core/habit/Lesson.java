@@ -38,7 +38,7 @@ public sealed interface Lesson {
           + ", "
           + before
           + ". If a chip or a wrong reading made the difference, leave out the one that was wrong;"
-          + " if something was changed for good, start afresh; if nothing explains it, keep it.";
+          + " if something was changed for good, start afresh; if nothing explains it, count it.";
     }
   }
 

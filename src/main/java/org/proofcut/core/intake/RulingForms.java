@@ -29,7 +29,9 @@ public final class RulingForms {
 
   /** What was changed, where none of the choices says it. */
   public static final Field WHY_AFRESH =
-      Field.text("because", "In a few words", "needed where it is something else").mayStayEmpty();
+      Field.text(
+              "because", "In a few words", "such as: fence face planed. Needed for something else")
+          .mayStayEmpty();
 
   private RulingForms() {}
 

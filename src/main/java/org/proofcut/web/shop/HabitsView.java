@@ -162,7 +162,7 @@ record HabitsView(List<Question> questions, List<Group> groups, int gone) {
       return new Line(
           habit.trait().id(),
           address(habit.trait()),
-          name(habit.trait()),
+          ShopPages.capital(name(habit.trait())),
           advice.words(),
           advice.isLearned() ? use(habit.trait(), advice.use().value()) : "",
           habit.estimate().flatMap(Estimate::scatter).map(this::spread).orElse(""),

@@ -308,7 +308,7 @@ public class ShopPages {
     return item.typed().getOrDefault("name", item.kind());
   }
 
-  private static String capital(String words) {
+  static String capital(String words) {
     return words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
   }
 

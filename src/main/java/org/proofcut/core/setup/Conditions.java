@@ -1,6 +1,7 @@
 package org.proofcut.core.setup;
 
 import java.util.List;
+import java.util.Optional;
 import org.proofcut.core.evidence.Worked;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.LengthUnit;
@@ -41,9 +42,9 @@ public record Conditions(SetupLimits limits, List<String> aids, LengthUnit unit,
     return learned.width(cutter, marked).map(Taught::use).orElse(marked);
   }
 
-  /** What was learned of a cutter's width, in words; nothing where its mark is used. */
-  List<String> widthLearned(Cutter cutter) {
-    return learned.width(cutter, marked(cutter)).map(Taught::words).stream().toList();
+  /** What was learned of a cutter's width; empty where its mark is used. */
+  Optional<Taught> widthLearned(Cutter cutter) {
+    return learned.width(cutter, marked(cutter));
   }
 
   private static Worked<Length> marked(Cutter cutter) {

@@ -112,15 +112,11 @@ public final class HandRouterSetup {
   }
 
   /** A rabbet's width comes from the straightedge alone. */
-  private List<String> learned(boolean slot) {
-    return Stream.concat(
-            slot ? conditions.widthLearned(cutter).stream() : Stream.of(),
-            conditions
-                .learned()
-                .baseToEdge(router, cutter, reckonedBaseEdgeToCuttingEdge())
-                .map(Taught::words)
-                .stream())
-        .toList();
+  private Optional<List<Taught>> learned(boolean slot) {
+    var width = slot ? conditions.widthLearned(cutter) : Optional.<Taught>empty();
+    var base = conditions.learned().baseToEdge(router, cutter, reckonedBaseEdgeToCuttingEdge());
+    var both = Stream.concat(width.stream(), base.stream()).toList();
+    return both.isEmpty() ? Optional.empty() : Optional.of(both);
   }
 
   /** The cutter has to turn inside the base edge, or it cuts into the straightedge. */

@@ -108,7 +108,7 @@ public final class RouterTableSetup {
         speed.speed().orElseThrow(),
         Feed.RIGHT_TO_LEFT,
         List.of(width, depth, distance),
-        conditions.widthLearned(cutter));
+        conditions.widthLearned(cutter).map(List::of));
   }
 
   private Length cuts() {

@@ -15,7 +15,7 @@ import org.proofcut.core.shop.Machine;
  * @param settings the figures to set, the one that decides most first
  * @param passes in the order cut
  * @param measures what is measured on the proof cut; empty where nothing is cut to a size
- * @param learned what proof cuts have taught that its figures use, in words
+ * @param learned what proof cuts have taught of its cutter; empty where marks alone are used
  */
 public record Setup(
     CutAsked asked,
@@ -27,7 +27,7 @@ public record Setup(
     Speed speed,
     Feed feed,
     List<Measure> measures,
-    List<String> learned)
+    Optional<List<Taught>> learned)
     implements Answer {
 
   /** A set-up that stands on marks and scales alone. */
@@ -41,12 +41,11 @@ public record Setup(
       Speed speed,
       Feed feed,
       List<Measure> measures) {
-    this(asked, machine, cutter, guide, settings, passes, speed, feed, measures, List.of());
+    this(asked, machine, cutter, guide, settings, passes, speed, feed, measures, Optional.empty());
   }
 
   public Setup {
-    // One that was kept before anything could be learned has none.
-    learned = learned == null ? List.of() : List.copyOf(learned);
+    learned = learned.map(List::copyOf);
     settings = List.copyOf(settings);
     passes = List.copyOf(passes);
     measures = List.copyOf(measures);
@@ -74,11 +73,6 @@ public record Setup(
         feed,
         measures,
         learned);
-  }
-
-  /** The same set-up with what was learned of its machine and cutter said. */
-  Setup saying(List<String> words) {
-    return new Setup(asked, machine, cutter, guide, settings, passes, speed, feed, measures, words);
   }
 
   /** The same set-up, its figures read on scales that proof cuts have shown to be off. */
@@ -109,8 +103,9 @@ public record Setup(
   /** All that proof cuts have taught and this set-up uses, in words. */
   public List<String> taught() {
     return Stream.concat(
-            learned.stream(),
-            settings.stream().flatMap(setting -> setting.scale().stream()).map(Taught::words))
+            learned.stream().flatMap(List::stream),
+            settings.stream().flatMap(setting -> setting.scale().stream()))
+        .map(Taught::words)
         .toList();
   }
 

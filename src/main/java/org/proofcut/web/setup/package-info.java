@@ -8,6 +8,7 @@
       "core.measure",
       "core.measure.display",
       "core.evidence",
+      "core.part",
       "core.setup",
       "core.operation",
       "core.fit",

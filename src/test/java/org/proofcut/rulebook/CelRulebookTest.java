@@ -240,6 +240,7 @@ class CelRulebookTest {
         .with(Fact.MATERIALS, List.of())
         .with(Fact.PARTS, 1)
         .with(Fact.USES_STRIP, false)
+        .with(Fact.STACKED_CUTTER, false)
         .with(Fact.CUTTER_MARKED, true)
         .with(Fact.MACHINE_HAS_GUARD, true)
         .with(Fact.MACHINE_HAS_RIVING_KNIFE, true)

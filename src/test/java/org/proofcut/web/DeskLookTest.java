@@ -93,7 +93,7 @@ class DeskLookTest {
                 pages.put("setup-" + kind, "setups/" + kind + "?" + Rubbish.query(typed)));
     pages.put(
         "setup-dado-stopped",
-        "setups/dado?" + Rubbish.query(CutsTyped.with("dado", "depth", "13", "machine", "none")));
+        "setups/dado?" + Rubbish.query(CutsTyped.with("dado", "depth", "13")));
     pages.put("not-there", "no/such/page");
     return pages;
   }

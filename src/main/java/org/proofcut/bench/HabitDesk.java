@@ -73,11 +73,19 @@ public class HabitDesk {
   /**
    * Takes in a proof cut that belongs to no job.
    *
-   * @param proof id of the proof; the same one again replaces what it said
+   * @param proof id of the proof
    * @param found the readings of each measure
+   * @return whether it showed anything
    */
-  void learn(String proof, Setup setup, Function<Measure, List<Length>> found) {
-    Observations.of(proof, setup, found, clock.instant()).forEach(logbook::append);
+  boolean learn(String proof, Setup setup, Function<Measure, List<Length>> found) {
+    var shown = Observations.of(proof, setup, found, clock.instant());
+    shown.forEach(logbook::append);
+    return !shown.isEmpty();
+  }
+
+  /** Whether this proof was taken in already. */
+  boolean knows(String proof) {
+    return logbook.observations().stream().anyMatch(one -> one.proof().equals(proof));
   }
 
   /** What proofs have shown of the trait with this {@link Trait#id}, if any has. */

@@ -66,13 +66,16 @@ public class SetUpDesk {
    * Keeps what a proof cut teaches, which was set as the cut was worked out and not corrected
    * since.
    *
-   * @param proof id of the proof; the same one again is the same proof
+   * @param proof id of the proof; the same one again changes nothing
    * @param fingerprint of the set-up that the person saw and set
    * @return why it can't be kept; empty when it was
    */
   @Transactional
   public Optional<Problem> learn(
       CutForm form, Map<String, String> typed, String proof, String fingerprint) {
+    if (habits.knows(proof)) {
+      return Optional.empty();
+    }
     var draft = draft(form, typed);
     if (!draft.isMeasured()) {
       return Optional.of(
@@ -90,7 +93,13 @@ public class SetUpDesk {
               "a proof of the figures as they stand",
               "Set the machine to the figures as they stand now, and prove it again"));
     }
-    habits.learn(proof, draft.setup().orElseThrow(), draft::readings);
-    return Optional.empty();
+    return habits.learn(proof, draft.setup().orElseThrow(), draft::readings)
+        ? Optional.empty()
+        : Optional.of(
+            Problem.stops(
+                "",
+                "The readings of each measure lie too far apart to show anything",
+                "readings of one measure that agree as far as it accepts",
+                "Look for what moved, cut new scrap and measure again"));
   }
 }

@@ -38,6 +38,12 @@ import org.proofcut.rulebook.Vocabulary;
  */
 final class ContentReader {
 
+  /** What a rule or limit may stand on without a published source. */
+  private static final Map<String, Citation> UNPUBLISHED =
+      Map.of(
+          "common-practice", Citation.COMMON_PRACTICE,
+          "own-choice", Citation.OWN_CHOICE);
+
   private final Faults faults = new Faults();
   private final Binder binder;
   private final Map<String, YamlFile> files = new TreeMap<>();
@@ -214,8 +220,8 @@ final class ContentReader {
     var entry = because.value();
     var says = entry.says().orElse("");
     var place = entry.place().orElse("");
-    if (entry.source().equals("common-practice")) {
-      return Optional.of(new Because(Citation.COMMON_PRACTICE, says));
+    if (UNPUBLISHED.containsKey(entry.source())) {
+      return Optional.of(new Because(UNPUBLISHED.get(entry.source()), says));
     }
     var source = sources.get(entry.source());
     if (source == null) {
@@ -237,7 +243,7 @@ final class ContentReader {
 
   private List<String> sourceNames() {
     var names = new ArrayList<>(sources.keySet());
-    names.add("common-practice");
+    UNPUBLISHED.keySet().stream().sorted().forEach(names::add);
     return names;
   }
 

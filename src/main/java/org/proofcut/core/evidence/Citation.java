@@ -19,6 +19,7 @@ public record Citation(Kind kind, String source, String place) {
     HANDBOOK("handbook"),
     DATA_SHEET("data sheet"),
     COMMON_PRACTICE("common practice"),
+    CHOSEN("our own choice"),
     GEOMETRY("geometry"),
     MEASURED("measured"),
     ENTERED("entered");
@@ -37,6 +38,9 @@ public record Citation(Kind kind, String source, String place) {
   /** What the trade does, with no published source. */
   public static final Citation COMMON_PRACTICE =
       new Citation(Kind.COMMON_PRACTICE, "common practice", "");
+
+  /** What we settled on, where neither a source nor the trade says. */
+  public static final Citation OWN_CHOICE = new Citation(Kind.CHOSEN, "our own choice", "");
 
   /** Follows from lines and angles alone. */
   public static final Citation GEOMETRY = new Citation(Kind.GEOMETRY, "follows from geometry", "");

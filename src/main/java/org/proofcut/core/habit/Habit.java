@@ -44,7 +44,7 @@ public record Habit(
     Optional<Estimate> estimate) {
 
   private static final Citation BY_SIMULATION =
-      new Citation(Citation.Kind.MEASURED, "simulated shops", "docs/learning.md");
+      new Citation(Citation.Kind.CHOSEN, "tried on simulated shops", "docs/learning.md");
 
   private static final MathContext DIGITS = MathContext.DECIMAL64;
 

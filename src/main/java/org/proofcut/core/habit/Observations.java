@@ -83,18 +83,6 @@ public final class Observations {
     return List.copyOf(these.observations);
   }
 
-  /**
-   * A cut of a cutter alone, measured across: how a blade's kerf is found, which no cut to size
-   * shows.
-   *
-   * @param marked the width marked on it
-   * @param readings across one cut, at least one
-   */
-  public static Observation ofWidth(
-      String proof, String cutter, Length marked, List<Length> readings, Instant at) {
-    return new Observation(proof, new Trait.CutWidth(cutter), marked, mean(readings), at);
-  }
-
   private void observe() {
     var asked = setup.asked();
     // What is not derived above tells nothing of its guide: better unknown than wrong.

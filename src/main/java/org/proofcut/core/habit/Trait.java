@@ -16,7 +16,7 @@ import org.proofcut.core.shop.RouterTable;
  */
 public sealed interface Trait {
 
-  /** How wide a cutter cuts: the diameter of a straight cutter, the kerf of a blade, as cut. */
+  /** How wide a straight cutter cuts in one pass. */
   record CutWidth(String cutter) implements Trait {}
 
   /** From the base edge of a hand-held router to the cutting edge nearest to the guide. */

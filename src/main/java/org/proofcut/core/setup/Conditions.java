@@ -6,8 +6,6 @@ import org.proofcut.core.evidence.Worked;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.measure.display.Scale;
-import org.proofcut.core.shop.Cutter;
-import org.proofcut.core.shop.SawBlade;
 import org.proofcut.core.shop.StraightCutter;
 
 /**
@@ -37,21 +35,12 @@ public record Conditions(SetupLimits limits, List<String> aids, LengthUnit unit,
   }
 
   /** The width that a cutter cuts in one pass: as proof cuts have found it, else its mark. */
-  Worked<Length> cuts(Cutter cutter) {
-    var marked = marked(cutter);
-    return learned.width(cutter, marked).map(Taught::use).orElse(marked);
+  Worked<Length> cuts(StraightCutter cutter) {
+    return widthLearned(cutter).map(Taught::use).orElseGet(() -> RouterCuts.diameter(cutter));
   }
 
   /** What was learned of a cutter's width; empty where its mark is used. */
-  Optional<Taught> widthLearned(Cutter cutter) {
-    return learned.width(cutter, marked(cutter));
-  }
-
-  private static Worked<Length> marked(Cutter cutter) {
-    return cutter instanceof StraightCutter straight
-        ? RouterCuts.diameter(straight)
-        : Worked.entered(
-            (cutter instanceof SawBlade ? "kerf of " : "width of ") + cutter.name(),
-            cutter.cutWidth());
+  Optional<Taught> widthLearned(StraightCutter cutter) {
+    return learned.width(cutter, RouterCuts.diameter(cutter));
   }
 }

@@ -14,11 +14,11 @@ import org.proofcut.core.measure.display.Scale;
  * @param from between which two things it is measured, in words
  * @param set what it is set to, on the machine's own steps; fit and position are judged from this
  * @param step smallest change that can be set
- * @param scale what to add when it is read on its scale, as proof cuts have taught; empty where the
- *     scale is taken at its word
+ * @param learned what to add when it is read on its scale, as proof cuts have taught; empty where
+ *     the scale is taken at its word
  */
 public record Setting(
-    Role role, String from, Worked<Length> set, Length step, Optional<Taught> scale) {
+    Role role, String from, Worked<Length> set, Length step, Optional<Taught> learned) {
 
   /** A setting whose scale is taken at its word. */
   public Setting(Role role, String from, Worked<Length> set, Length step) {
@@ -66,7 +66,7 @@ public record Setting(
 
   /** What the scale reads when it is set. */
   public Worked<Length> read() {
-    return scale
+    return learned
         .map(
             taught ->
                 Worked.called(set.name() + ", as your scale reads it")
@@ -77,9 +77,13 @@ public record Setting(
         .orElse(set);
   }
 
-  /** The same setting, read on a scale that proof cuts have shown to be off. */
+  /**
+   * The same setting, read on a scale that proof cuts have shown to be off. Not where the scale
+   * would have to read nothing or less.
+   */
   Setting readAs(Optional<Taught> taught) {
-    return new Setting(role, from, set, step, taught);
+    var corrected = new Setting(role, from, set, step, taught);
+    return corrected.read().value().isPositive() ? corrected : this;
   }
 
   /** Whether it is set by a rule, or more finely. */
@@ -100,6 +104,6 @@ public record Setting(
             .with("as set before", set)
             .with("correction", Worked.measured("correction from the proof cut", by))
             .is(set.value().plus(by));
-    return new Setting(role, from, moved, step, scale);
+    return new Setting(role, from, moved, step, learned);
   }
 }

@@ -104,7 +104,7 @@ public record Setup(
   public List<String> taught() {
     return Stream.concat(
             learned.stream().flatMap(List::stream),
-            settings.stream().flatMap(setting -> setting.scale().stream()))
+            settings.stream().flatMap(setting -> setting.learned().stream()))
         .map(Taught::words)
         .toList();
   }

@@ -174,15 +174,6 @@ class ObservationsTest {
     assertEquals(List.of(), none);
   }
 
-  @Test
-  void kerf_isMeasuredAcrossACut() {
-    var readings = List.of(Length.of("2.84 mm"), Length.of("2.86 mm"));
-    var kerf = Observations.ofWidth("p1", "250", Length.of("2.8 mm"), readings, MONDAY);
-    assertEquals(new Trait.CutWidth("250"), kerf.trait());
-    assertEquals(Length.of("2.85 mm"), kerf.value());
-    assertEquals(Length.of("0.05 mm"), kerf.off());
-  }
-
   private static Map<Trait, Length> told(Setup setup, Function<Measure, Length> really) {
     return Observations.of(
             "p1",

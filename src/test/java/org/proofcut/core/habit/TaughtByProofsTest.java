@@ -146,6 +146,27 @@ class TaughtByProofsTest {
     assertTrue(setup.taught().get(0).contains("has cut 15.90 mm wide"), setup.taught().toString());
   }
 
+  /** Nothing can be set to less than nothing: 0.5 deep on a scale that cuts 0.8 more. */
+  @Test
+  void correctionThatLeavesNothingToSet_isNotUsed() {
+    var observations = new ArrayList<Observation>();
+    for (int day = 0; day < 4; day++) {
+      var set = Length.ofMillimetres(6);
+      observations.add(
+          new Observation(
+              "p" + day,
+              HabitsForTests.HEIGHT,
+              set,
+              set.plus(Length.of("0.8 mm")),
+              HabitsForTests.day(day)));
+    }
+    var shallow = (Setup) RandomCuts.slotOnTheTable("0.5 mm").answer(taught(observations));
+    var deep = (Setup) RandomCuts.slotOnTheTable("6 mm").answer(taught(observations));
+    assertEquals(List.of(), shallow.taught());
+    assertEquals(1, deep.taught().size());
+    assertTrue(shallow.setting(Setting.Role.HEIGHT).orElseThrow().read().value().isPositive());
+  }
+
   @Test
   void offsetOfAnotherCutter_isNotUsed() {
     var other =
@@ -168,7 +189,7 @@ class TaughtByProofsTest {
 
   /** A slot of 17.87 on the table, with the cutter marked 16 mm. */
   private static RandomCuts.Trial slot() {
-    return RandomCuts.slotOnTheTable();
+    return RandomCuts.slotOnTheTable("6 mm");
   }
 
   private static Length hundredths(int of) {

@@ -54,10 +54,13 @@ public final class RandomCuts {
 
   private RandomCuts() {}
 
-  /** One that is always the same: a slot of 17.87 mm on the table with a cutter of 16 mm. */
-  public static Trial slotOnTheTable() {
+  /**
+   * One that is always the same but for its depth: a slot of 17.87 mm on the table with a cutter of
+   * 16 mm.
+   */
+  public static Trial slotOnTheTable(String depth) {
     return new Trial(
-        CutsForTests.slot("6 mm", "96 mm", CutsForTests.SIDE),
+        CutsForTests.slot(depth, "96 mm", CutsForTests.SIDE),
         Length.ofMillimetres(900),
         ShopsForTests.TABLE,
         ShopsForTests.SIXTEEN);

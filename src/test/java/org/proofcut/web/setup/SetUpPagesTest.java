@@ -193,6 +193,12 @@ class SetUpPagesTest {
       assertTrue(after.contains("Your proof cuts are reckoned with"), after);
       assertTrue(after.contains("cuts have come out 0.40 mm more than set: 1 proof"), after);
       assertTrue(after.contains("Fence 299.6 mm"), after);
+      // A second tap sends the same once more.
+      assertEquals(303, Rubbish.post("/setups/rip/proofs", sent).statusCode());
+      assertTrue(
+          Rubbish.fetch(address("rip", CutsTyped.with("rip")))
+              .asString()
+              .contains("more than set: 1 proof"));
       // What it was measured at is no longer what a page shows: the same again tells nothing.
       var again =
           Rubbish.post(
@@ -220,6 +226,17 @@ class SetUpPagesTest {
         Rubbish.fetch(address("rip", CutsTyped.with("rip")))
             .asString()
             .replaceAll("proof\" value=\"[^\"]*", "proof\" value=\""));
+  }
+
+  @Test
+  void proof_readingsFarApart_showNothingAndSaySo() {
+    var uneven = measured("found-size-2", "305");
+    var page = Rubbish.fetch(address("rip", uneven)).asString();
+    uneven.put("proof", hidden(page, "proof"));
+    uneven.put("fingerprint", hidden(page, "fingerprint"));
+    var answer = Rubbish.post("/setups/rip/proofs", uneven);
+    assertEquals(422, answer.statusCode());
+    assertTrue(answer.asString().contains("lie too far apart"), answer.asString());
   }
 
   @Test

@@ -138,6 +138,7 @@ class SetUpPagesTest {
     var page = Rubbish.fetch(address("dado", CutsTyped.with("dado", "depth", "13"))).asString();
     assertTrue(page.contains("Stopped: see why"), page);
     assertTrue(page.contains("stamp-word"), page);
+    assertFalse(page.contains("Set this"), page);
   }
 
   @Test

@@ -71,6 +71,17 @@ public class HabitDesk {
   }
 
   /**
+   * What had been taught by then, as set-ups use it: a job that is in work keeps to it, or every
+   * proof cut of its own would change figures that are proven already.
+   */
+  Learned taught(LengthUnit unit, Instant by) {
+    var observations =
+        logbook.observations().stream().filter(one -> !one.at().isAfter(by)).toList();
+    var rulings = logbook.rulings().stream().filter(one -> !one.at().isAfter(by)).toList();
+    return Habits.of(observations, rulings, limits, T).taught(limits, unit);
+  }
+
+  /**
    * Takes in a proof cut that belongs to no job.
    *
    * @param proof id of the proof

@@ -5,6 +5,7 @@ import io.quarkus.runtime.StartupEvent;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
 import java.time.Clock;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,6 +14,7 @@ import org.proofcut.core.casework.ProvenDepths;
 import org.proofcut.core.intake.Demo;
 import org.proofcut.core.intake.JobForm;
 import org.proofcut.core.intake.Read;
+import org.proofcut.core.setup.Learned;
 import org.proofcut.logbook.JobRecord;
 import org.proofcut.logbook.Logbook;
 
@@ -23,9 +25,11 @@ public class JobDesk {
   private final Logbook logbook;
   private final ShopFloor floor;
   private final House house;
+  private final HabitDesk habits;
   private final Clock clock;
 
-  JobDesk(Logbook logbook, ShopFloor floor, House house, Clock clock) {
+  JobDesk(Logbook logbook, ShopFloor floor, House house, HabitDesk habits, Clock clock) {
+    this.habits = habits;
     this.logbook = logbook;
     this.floor = floor;
     this.house = house;
@@ -53,17 +57,22 @@ public class JobDesk {
     return logbook.job(id);
   }
 
-  /** What typed fields come to, worked out and not kept. */
+  /** What typed fields come to with what proof cuts have taught, worked out and not kept. */
   public Draft draft(Map<String, String> typed) {
-    return draft(typed, ProvenDepths.NONE);
+    return draft(typed, ProvenDepths.NONE, habits.taught(JobForm.unit(typed)));
   }
 
-  Draft draft(Map<String, String> typed, ProvenDepths proven) {
+  /** The same for a job in work: with what had been taught when its work began. */
+  Draft draft(Map<String, String> typed, ProvenDepths proven, Instant begun) {
+    return draft(typed, proven, habits.taught(JobForm.unit(typed), begun));
+  }
+
+  private Draft draft(Map<String, String> typed, ProvenDepths proven, Learned learned) {
     var read = JobForm.read(typed);
     if (read.value().isEmpty()) {
       return new Draft(typed, Optional.empty(), read.problems());
     }
-    var plan = house.planner().plan(read.value().get(), floor.shop(), proven);
+    var plan = house.planner().plan(read.value().get(), floor.shop(), proven, learned);
     var problems =
         plan.problems().stream().map(problem -> JobForm.atField(problem, typed)).toList();
     return new Draft(typed, Optional.of(plan), problems);

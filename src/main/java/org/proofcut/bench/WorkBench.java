@@ -3,6 +3,7 @@ package org.proofcut.bench;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -101,7 +102,7 @@ public class WorkBench {
 
   private Work work(JobRecord job, PlanRecord plan) {
     var progress = progress(job.id(), plan.plan());
-    var draft = desk.draft(job.typed(), progress.provenDepths());
+    var draft = desk.draft(job.typed(), progress.provenDepths(), begun(job.id()));
     return new Work(job, plan.revision(), plan.plan(), progress, stopping(draft.problems()));
   }
 
@@ -166,7 +167,7 @@ public class WorkBench {
   private void replanIfLengthsMoved(String jobId) {
     var job = logbook.job(jobId).orElseThrow();
     var plan = planOf(jobId).orElseThrow().plan();
-    var draft = desk.draft(job.typed(), progress(jobId, plan).provenDepths());
+    var draft = desk.draft(job.typed(), progress(jobId, plan).provenDepths(), begun(jobId));
     if (draft.isSound() && !fingerprints(draft.plan().get()).equals(fingerprints(plan))) {
       keepPlan(jobId, draft.plan().get());
     }
@@ -181,7 +182,7 @@ public class WorkBench {
         planOf(jobId)
             .map(plan -> progress(jobId, plan.plan()).provenDepths())
             .orElse(ProvenDepths.NONE);
-    var draft = desk.draft(job.get().typed(), proven);
+    var draft = desk.draft(job.get().typed(), proven, begun(jobId));
     if (!draft.isSound()) {
       return stopping(draft.problems());
     }
@@ -225,6 +226,11 @@ public class WorkBench {
         logbook.entries(jobId),
         clock.instant(),
         clock.getZone());
+  }
+
+  /** When work on it began; now where it is just beginning. */
+  private Instant begun(String jobId) {
+    return logbook.begun(jobId).orElseGet(clock::instant);
   }
 
   private boolean isRecorded(String jobId, String entryId) {

@@ -7,6 +7,7 @@ import jakarta.persistence.GeneratedValue;
 import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
 import jakarta.persistence.Table;
+import java.time.Instant;
 import java.util.Optional;
 import org.hibernate.annotations.Immutable;
 import org.proofcut.core.plan.Plan;
@@ -29,6 +30,13 @@ class BegunPlanRow extends PanacheEntityBase {
 
   static Optional<BegunPlanRow> latest(String job) {
     return find("job", Sort.descending("revision"), job).firstResultOptional();
+  }
+
+  /** When work on a job began. */
+  static Optional<Instant> begun(String job) {
+    return find("job", Sort.ascending("revision"), job)
+        .<BegunPlanRow>firstResultOptional()
+        .map(row -> KeptTime.read(row.begun));
   }
 
   static BegunPlanRow of(String job, PlanRecord plan) {

@@ -117,6 +117,11 @@ public class Logbook {
     return BegunPlanRow.latest(jobId).map(BegunPlanRow::asPlan);
   }
 
+  /** When work on a job began; empty where it has not. */
+  public Optional<Instant> begun(String jobId) {
+    return BegunPlanRow.begun(jobId);
+  }
+
   /** The marks of every set-up that any plan of the job has had, by fingerprint. */
   public Map<String, Marks> earlierMarks(String jobId) {
     var marks = new LinkedHashMap<String, Marks>();

@@ -11,6 +11,7 @@ import io.agroal.api.AgroalDataSource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.sql.SQLException;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
@@ -27,7 +28,11 @@ import org.proofcut.core.proof.Verdict;
 import org.proofcut.core.run.Act;
 import org.proofcut.core.run.SheetProgress;
 import org.proofcut.core.run.Stage;
+import org.proofcut.core.setup.CutAsked;
 import org.proofcut.core.setup.Measure.Dimension;
+import org.proofcut.core.setup.Setting;
+import org.proofcut.core.setup.Setup;
+import org.proofcut.core.shop.RouterTable;
 import org.proofcut.logbook.Logbook;
 
 /** What the proof cuts of a job teach while it is worked. */
@@ -223,5 +228,52 @@ class HabitDeskTest {
     assertEquals(2, desk.habits().of(taught.fence()).learned().size());
     desk.rule(at -> RulingForms.takenUp(taught.fence(), at));
     assertEquals(2, desk.habits().of(taught.fence()).learned().size());
+  }
+
+  private List<Setup> setups(String jobId) {
+    return bench.work(jobId).orElseThrow().plan().sheets().stream()
+        .flatMap(sheet -> sheet.operation().setup().stream())
+        .toList();
+  }
+
+  @Test
+  void jobBegunBefore_keepsItsFigures_oneBegunLater_usesWhatWasTaught() {
+    assertEquals(List.of(), bench.begin(job));
+    var before = setups(job);
+    assertTrue(before.stream().allMatch(setup -> setup.taught().isEmpty()));
+    var slot =
+        before.stream()
+            .filter(setup -> setup.machine() instanceof RouterTable)
+            .filter(setup -> setup.asked() instanceof CutAsked.Slot)
+            .findFirst()
+            .orElseThrow();
+    var fence =
+        new Trait.ScaleOffset(
+            slot.machine().id(), slot.cutter().id(), Trait.Datum.FENCE_TO_NEAREST_EDGE);
+    for (int day = 0; day < 4; day++) {
+      var set = Length.ofMillimetres(100);
+      logbook.append(
+          new Observation(
+              "taught-" + day, fence, set, set.plus(Length.of("0.4 mm")), Instant.now()));
+    }
+    bench.planAllAgain();
+    assertEquals(before, setups(job));
+
+    var later = jobs.keep(Optional.empty(), Demo.job()).value().orElseThrow().id();
+    try {
+      assertEquals(List.of(), bench.begin(later));
+      var same =
+          setups(later).stream()
+              .filter(setup -> setup.asked().equals(slot.asked()))
+              .findFirst()
+              .orElseThrow();
+      var corrected = same.setting(Setting.Role.FENCE).orElseThrow();
+      assertEquals(Length.of("-0.4 mm"), corrected.read().value().minus(corrected.set().value()));
+      assertEquals(slot.setting(Setting.Role.FENCE).orElseThrow().set(), corrected.set());
+      bench.planAllAgain();
+      assertEquals(1, bench.work(later).orElseThrow().revision());
+    } finally {
+      bench.discard(later);
+    }
   }
 }

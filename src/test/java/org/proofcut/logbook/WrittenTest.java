@@ -28,6 +28,7 @@ import org.proofcut.core.casework.CaseDesign.Outside;
 import org.proofcut.core.casework.CaseDesign.Plinth;
 import org.proofcut.core.casework.CaseDesign.Sheets;
 import org.proofcut.core.casework.CasesForTests;
+import org.proofcut.core.casework.ProvenDepths;
 import org.proofcut.core.evidence.Amount;
 import org.proofcut.core.evidence.Citation;
 import org.proofcut.core.evidence.Worked;
@@ -36,18 +37,24 @@ import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.plan.Marks;
 import org.proofcut.core.plan.Plan;
+import org.proofcut.core.plan.PlansForTests;
 import org.proofcut.core.proof.Verdict.Correction;
 import org.proofcut.core.run.Act;
 import org.proofcut.core.safety.Finding.Seen;
 import org.proofcut.core.setup.Conditions;
 import org.proofcut.core.setup.CutAsked;
+import org.proofcut.core.setup.Learned;
 import org.proofcut.core.setup.Measure.Dimension;
 import org.proofcut.core.setup.SawSlotSetup;
+import org.proofcut.core.setup.Setting;
 import org.proofcut.core.setup.Setting.Role;
 import org.proofcut.core.setup.Setup;
 import org.proofcut.core.setup.SetupLimits;
 import org.proofcut.core.setup.ShopsForTests;
+import org.proofcut.core.setup.Taught;
 import org.proofcut.core.setup.Work;
+import org.proofcut.core.shop.Cutter;
+import org.proofcut.core.shop.HandRouter;
 import org.proofcut.core.shop.StackedCutter;
 import org.proofcut.core.shop.StackedCutter.Layer;
 import org.proofcut.core.shop.TableSaw.BlindCuts;
@@ -123,6 +130,38 @@ class WrittenTest {
             SawSlotSetup.stacked(asked, saw, stack, conditions))) {
       assertReadsBack(setups, assertInstanceOf(Setup.class, answer));
     }
+  }
+
+  @Test
+  void read_setUpThatUsesWhatWasLearned_equalsWhatWasWritten() {
+    var taught =
+        new Taught(Worked.entered("as proofs found it", Length.of("0.3 mm")), "6 proofs, ±0.1 mm");
+    var learned =
+        new Learned() {
+          @Override
+          public Optional<Taught> width(Cutter cutter, Worked<Length> marked) {
+            return Optional.of(new Taught(marked, "as marked, 3 proofs"));
+          }
+
+          @Override
+          public Optional<Taught> baseToEdge(
+              HandRouter router, Cutter cutter, Worked<Length> reckoned) {
+            return Optional.empty();
+          }
+
+          @Override
+          public Optional<Taught> correction(Setup setup, Setting setting) {
+            return Optional.of(taught);
+          }
+        };
+    var plan =
+        PlansForTests.planner()
+            .plan(CasesForTests.cupboard(), ShopsForTests.shop(), ProvenDepths.NONE, learned);
+    assertTrue(
+        plan.sheets().stream()
+            .flatMap(sheet -> sheet.operation().setup().stream())
+            .anyMatch(setup -> setup.taught().size() > 2));
+    assertReadsBack(PLANS, plan);
   }
 
   @Test

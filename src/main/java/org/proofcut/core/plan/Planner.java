@@ -36,6 +36,13 @@ public final class Planner {
 
   /** The plan with the depths that proof cuts have found. */
   public Plan plan(CaseDesign design, Shop shop, ProvenDepths proven) {
+    return plan(design, shop, proven, Learned.NOTHING);
+  }
+
+  /**
+   * The plan with the depths that proof cuts have found, and with what earlier ones have taught.
+   */
+  public Plan plan(CaseDesign design, Shop shop, ProvenDepths proven, Learned learned) {
     var designed = Casework.derive(design, book.caseLimits(), book.fitLimits());
     var finished = Casework.derive(design, book.caseLimits(), book.fitLimits(), proven);
     var problems = new ArrayList<>(designed.problems());
@@ -43,7 +50,7 @@ public final class Planner {
       return new Plan(designed, finished, List.of(), problems);
     }
     problems.addAll(inSpace(designed));
-    var conditions = new Conditions(book.setupLimits(), shop.aids(), design.unit());
+    var conditions = new Conditions(book.setupLimits(), shop.aids(), design.unit(), learned);
     var operations =
         Operations.of(
             designed,

@@ -109,6 +109,9 @@ public class HabitDesk {
     if (habit.trait() instanceof Trait.ScaleOffset) {
       return habit.correction(limits, unit);
     }
+    if (habit.trait() instanceof Trait.StackWider) {
+      return habit.wider(limits, unit);
+    }
     var mark =
         habit.learned().stream()
             .map(Observation::set)

@@ -79,8 +79,8 @@ public record Habit(
    * @param marked the width marked on the cutter, or the distance that base and mark come to
    */
   public Advice size(Worked<Length> marked, HabitLimits limits, LengthUnit unit) {
-    if (trait instanceof Trait.ScaleOffset) {
-      throw new IllegalStateException("a scale has no size: " + trait);
+    if (!trait.isSize()) {
+      throw new IllegalStateException("no size of its own: " + trait);
     }
     return advise(marked, limits, unit);
   }
@@ -101,6 +101,14 @@ public record Habit(
             .with("offset", advice.use())
             .is(advice.use().value().negated());
     return new Advice(correction, true, advice.words());
+  }
+
+  /** By how much a stack cuts wider than its parts come to. */
+  public Advice wider(HabitLimits limits, LengthUnit unit) {
+    if (!(trait instanceof Trait.StackWider)) {
+      throw new IllegalStateException("only a stack has parts, not " + trait);
+    }
+    return advise(Worked.entered("what its parts leave out", Length.ZERO), limits, unit);
   }
 
   private Advice advise(Worked<Length> marked, HabitLimits limits, LengthUnit unit) {
@@ -194,6 +202,12 @@ public record Habit(
     }
     if (trait instanceof Trait.BaseToEdge) {
       return "From base edge to cutting edge it has been " + scale.show(mean).text();
+    }
+    if (trait instanceof Trait.StackWider) {
+      return "Your stacks have cut "
+          + scale.show(mean.abs()).text()
+          + (mean.isNegative() ? " narrower" : " wider")
+          + " than their parts come to";
     }
     var datum = ((Trait.ScaleOffset) trait).datum().words();
     if (mean.roundedTo(scale.step(), Rounding.NEAREST).isZero()) {

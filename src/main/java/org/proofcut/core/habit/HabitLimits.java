@@ -21,10 +21,14 @@ public record HabitLimits(
     Worked<Integer> oddOneIn) {
 
   Worked<Length> usualScatter(Trait trait) {
-    return trait instanceof Trait.CutWidth ? usualWidthScatter : usualScaleScatter;
+    return isWidth(trait) ? usualWidthScatter : usualScaleScatter;
   }
 
   Length far(Trait trait) {
-    return (trait instanceof Trait.CutWidth ? farWidth : farScale).value();
+    return (isWidth(trait) ? farWidth : farScale).value();
+  }
+
+  private static boolean isWidth(Trait trait) {
+    return trait instanceof Trait.CutWidth || trait instanceof Trait.StackWider;
   }
 }

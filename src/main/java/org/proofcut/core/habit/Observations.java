@@ -16,6 +16,8 @@ import org.proofcut.core.setup.Setting;
 import org.proofcut.core.setup.Setup;
 import org.proofcut.core.shop.HandRouter;
 import org.proofcut.core.shop.RouterTable;
+import org.proofcut.core.shop.StackedCutter;
+import org.proofcut.core.shop.TableSaw;
 
 /**
  * What a proof cut tells of machine and cutter, proven or not. Follows from where each wall of the
@@ -40,6 +42,10 @@ import org.proofcut.core.shop.RouterTable;
  *       the near wall is cut without the strip, {@code a = S + g}. Beyond the cut: the far wall is,
  *       {@code a + w = S − g}; in a rabbet {@code a = 0}. The slot's width is {@code w = b + s}
  *       again.
+ *   <li><b>Slot at the saw.</b> Fence, or stop of the sled, is set to the blade's <em>nearest</em>
+ *       tooth, and the pack of strips holds the work off as the strip does on the table: {@code w =
+ *       b + s} with b the kerf, {@code a = F + o − s}. A stacked cutter has no strip: what it cuts
+ *       wider than its parts come to is {@code w − b}.
  *   <li><b>Rip, crosscut, track.</b> Fence, stop or track stand at the side of the blade that makes
  *       the piece: {@code size = F + o}. The kerf falls on the waste and does not show.
  *   <li><b>Depth.</b> The last pass is cut at the height or depth as set: {@code depth = H + o}.
@@ -91,6 +97,8 @@ public final class Observations {
         slotOnTable();
       } else if (setup.machine() instanceof HandRouter router) {
         slotByHand(slot, router);
+      } else if (setup.machine() instanceof TableSaw) {
+        slotAtSaw();
       }
     } else if (asked instanceof CutAsked.Rabbet) {
       rabbet();
@@ -113,6 +121,17 @@ public final class Observations {
                 scale(Setting.Role.FENCE, Trait.Datum.FENCE_TO_NEAREST_EDGE, near.plus(strip())));
   }
 
+  private void slotAtSaw() {
+    cutWidth();
+    found(Dimension.DISTANCE)
+        .map(near -> near.plus(strip()))
+        .ifPresent(
+            place -> {
+              scale(Setting.Role.FENCE, Trait.Datum.FENCE_TO_NEAREST_EDGE, place);
+              scale(Setting.Role.STOP, Trait.Datum.STOP, place);
+            });
+  }
+
   private void slotByHand(CutAsked.Slot asked, HandRouter router) {
     cutWidth();
     var straightedge = set(Setting.Role.STRAIGHTEDGE).orElseThrow();
@@ -127,13 +146,13 @@ public final class Observations {
   }
 
   private void cutWidth() {
+    var cutter = setup.cutter();
+    var trait =
+        cutter instanceof StackedCutter
+            ? new Trait.StackWider(cutter.id())
+            : new Trait.CutWidth(cutter.id());
     found(Dimension.WIDTH)
-        .ifPresent(
-            wide ->
-                observe(
-                    new Trait.CutWidth(setup.cutter().id()),
-                    setup.cutter().diameter(),
-                    wide.minus(strip())));
+        .ifPresent(wide -> observe(trait, cutter.cutWidth(), wide.minus(strip())));
   }
 
   private void rabbet() {

@@ -11,13 +11,26 @@ import org.proofcut.core.setup.Setup;
 import org.proofcut.core.setup.Taught;
 import org.proofcut.core.shop.Cutter;
 import org.proofcut.core.shop.HandRouter;
+import org.proofcut.core.shop.StackedCutter;
 
 /** What habits come to, as set-ups ask for it. */
 record TaughtByProofs(Habits habits, HabitLimits limits, LengthUnit unit) implements Learned {
 
   @Override
   public Optional<Taught> width(Cutter cutter, Worked<Length> marked) {
-    return taught(habits.of(new Trait.CutWidth(cutter.id())).size(marked, limits, unit));
+    if (!(cutter instanceof StackedCutter)) {
+      return taught(habits.of(new Trait.CutWidth(cutter.id())).size(marked, limits, unit));
+    }
+    return taught(habits.of(new Trait.StackWider(cutter.id())).wider(limits, unit))
+        .map(
+            wider ->
+                new Taught(
+                    Worked.called("width that the stack cuts")
+                        .by("width of its parts + what it cuts wider")
+                        .with("width of its parts", marked)
+                        .with("what it cuts wider", wider.use())
+                        .is(marked.value().plus(wider.use().value())),
+                    wider.words()));
   }
 
   @Override

@@ -16,8 +16,14 @@ import org.proofcut.core.shop.RouterTable;
  */
 public sealed interface Trait {
 
-  /** How wide a straight cutter cuts in one pass. */
+  /** How wide a straight cutter cuts in one pass, or a saw blade: its kerf. */
   record CutWidth(String cutter) implements Trait {}
+
+  /**
+   * By how much a stacked cutter cuts wider than its parts come to; negative where narrower. Kept
+   * for all stacks of it together: paint, dust and the run-out of its outer blades are in each.
+   */
+  record StackWider(String cutter) implements Trait {}
 
   /** From the base edge of a hand-held router to the cutting edge nearest to the guide. */
   record BaseToEdge(String machine, String cutter) implements Trait {}
@@ -77,15 +83,23 @@ public sealed interface Trait {
     return this instanceof ScaleOffset scale && scale.machine.equals(id);
   }
 
+  /** Whether it is a size by itself, and not how far something comes out off what it should. */
+  default boolean isSize() {
+    return this instanceof CutWidth || this instanceof BaseToEdge;
+  }
+
   /** What an observation says of this: a size of its own, or how far a scale was off. */
   default Length valueOf(Length set, Length found) {
-    return this instanceof ScaleOffset ? found.minus(set) : found;
+    return isSize() ? found : found.minus(set);
   }
 
   /** Names it in an address or a form, such as {@code scale~saw~blade~stop}. */
   default String id() {
     if (this instanceof CutWidth width) {
       return "width~" + width.cutter;
+    }
+    if (this instanceof StackWider stack) {
+      return "stack~" + stack.cutter;
     }
     if (this instanceof BaseToEdge base) {
       return "base~" + base.machine + "~" + base.cutter;

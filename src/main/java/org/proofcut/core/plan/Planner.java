@@ -17,8 +17,13 @@ import org.proofcut.core.operation.Operations;
 import org.proofcut.core.operation.SingleCut;
 import org.proofcut.core.safety.Finding;
 import org.proofcut.core.setup.Conditions;
+import org.proofcut.core.setup.CutAsked;
 import org.proofcut.core.setup.Learned;
+import org.proofcut.core.setup.SawSlotSetup;
+import org.proofcut.core.setup.StackChoice;
 import org.proofcut.core.shop.Shop;
+import org.proofcut.core.shop.StackedCutter;
+import org.proofcut.core.shop.TableSaw;
 
 /** Works out a whole job. The same inputs give the same plan. */
 public final class Planner {
@@ -77,7 +82,27 @@ public final class Planner {
   public SinglePlan plan(SingleCut cut, Shop shop, LengthUnit unit, Learned learned) {
     var conditions = new Conditions(book.setupLimits(), shop.aids(), unit, learned);
     var operation = cut.by(new Methods(shop, conditions));
-    return new SinglePlan(sheet(1, operation, shop), noWay(operation));
+    return new SinglePlan(
+        sheet(1, operation, shop), stacks(operation, shop, conditions), noWay(operation));
+  }
+
+  private static List<StackChoice> stacks(Operation operation, Shop shop, Conditions conditions) {
+    var setup = operation.setup();
+    if (setup.isEmpty()
+        || !(setup.get().cutter() instanceof StackedCutter stack)
+        || !(setup.get().machine() instanceof TableSaw saw)
+        || !(setup.get().asked() instanceof CutAsked.Slot slot)) {
+      return List.of();
+    }
+    return shop.cutters(StackedCutter.class)
+        .filter(owned -> owned.id().equals(stack.id()))
+        .flatMap(
+            owned ->
+                operation.entering().stream()
+                    .flatMap(
+                        entering ->
+                            SawSlotSetup.choices(slot, saw, owned, entering, conditions).stream()))
+        .toList();
   }
 
   private OperationSheet sheet(int number, Operation operation, Shop shop) {

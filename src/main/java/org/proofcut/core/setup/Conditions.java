@@ -6,7 +6,9 @@ import org.proofcut.core.evidence.Worked;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.measure.display.Scale;
-import org.proofcut.core.shop.StraightCutter;
+import org.proofcut.core.shop.Cutter;
+import org.proofcut.core.shop.SawBlade;
+import org.proofcut.core.shop.StackedCutter;
 
 /**
  * What holds for every set-up of a job.
@@ -35,12 +37,24 @@ public record Conditions(SetupLimits limits, List<String> aids, LengthUnit unit,
   }
 
   /** The width that a cutter cuts in one pass: as proof cuts have found it, else its mark. */
-  Worked<Length> cuts(StraightCutter cutter) {
-    return widthLearned(cutter).map(Taught::use).orElseGet(() -> RouterCuts.diameter(cutter));
+  Worked<Length> cuts(Cutter cutter) {
+    return widthLearned(cutter).map(Taught::use).orElseGet(() -> marked(cutter));
   }
 
   /** What was learned of a cutter's width; empty where its mark is used. */
-  Optional<Taught> widthLearned(StraightCutter cutter) {
-    return learned.width(cutter, RouterCuts.diameter(cutter));
+  Optional<Taught> widthLearned(Cutter cutter) {
+    return learned.width(cutter, marked(cutter));
+  }
+
+  /** The width that a cutter is marked with; of a stack, what its parts come to. */
+  static Worked<Length> marked(Cutter cutter) {
+    return Worked.entered(as(cutter) + cutter.name(), cutter.cutWidth());
+  }
+
+  private static String as(Cutter cutter) {
+    if (cutter instanceof SawBlade) {
+      return "kerf of ";
+    }
+    return cutter instanceof StackedCutter ? "width of " : "marked diameter of ";
   }
 }

@@ -225,7 +225,7 @@ public final class HandRouterSetup {
         .by(
             "base edge to centre − half the diameter; better measured, at the same point of the base")
         .with("base edge to centre", centre)
-        .with("diameter", RouterCuts.diameter(cutter))
+        .with("diameter", Conditions.marked(cutter))
         .is(centre.value().minus(cutter.diameter().half()));
   }
 

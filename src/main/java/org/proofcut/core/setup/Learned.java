@@ -29,7 +29,10 @@ public interface Learned {
         }
       };
 
-  /** The width that a cutter cuts in one pass, where it is better known than by its mark. */
+  /**
+   * The width that a cutter cuts in one pass, where it is better known than by its mark. Of a
+   * stacked cutter every stack is as much wider than its parts come to.
+   */
   Optional<Taught> width(Cutter cutter, Worked<Length> marked);
 
   /** From the base edge to the nearest cutting edge, where it is better known than reckoned. */

@@ -240,10 +240,6 @@ final class RouterCuts {
         "Use a cutter of " + conditions.shown(least) + " or more");
   }
 
-  static Worked<Length> diameter(StraightCutter cutter) {
-    return Worked.entered("marked diameter of " + cutter.name(), cutter.diameter());
-  }
-
   /** So many strips of a pack. */
   static Length share(Length pack, int strips, int ofStrips) {
     return ofStrips == 0

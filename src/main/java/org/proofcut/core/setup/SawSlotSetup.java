@@ -69,18 +69,36 @@ public final class SawSlotSetup {
    */
   public static List<StackedCutter> stacks(
       Slot asked, TableSaw saw, StackedCutter owned, Conditions conditions) {
-    var accepted = asked.accepted();
+    // Parts are chosen by what they come to, and the stack cuts wider by what proofs have shown.
+    var wider = wider(owned, conditions);
+    var width = asked.width().value().minus(wider);
+    var accepted =
+        new Band(asked.accepted().least().minus(wider), asked.accepted().most().minus(wider));
     var widest = saw.widestStack().orElse(accepted.most()).min(accepted.most());
     var onArbor =
         widest.isLessThan(accepted.least())
             ? List.<StackedCutter>of()
-            : best(asked, new Band(accepted.least(), widest), owned, conditions);
-    return onArbor.isEmpty() ? best(asked, accepted, owned, conditions) : onArbor;
+            : Stacks.best(width, new Band(accepted.least(), widest), owned, Stacks.FEW, conditions);
+    return onArbor.isEmpty()
+        ? Stacks.best(width, accepted, owned, Stacks.FEW, conditions)
+        : onArbor;
   }
 
-  private static List<StackedCutter> best(
-      Slot asked, Band widths, StackedCutter owned, Conditions conditions) {
-    return Stacks.best(asked.width().value(), widths, owned, Stacks.FEW, conditions);
+  /**
+   * The same, with the room that each leaves.
+   *
+   * @param entering thinnest and thickest reading of what goes in
+   */
+  public static List<StackChoice> choices(
+      Slot asked, TableSaw saw, StackedCutter owned, Band entering, Conditions conditions) {
+    return stacks(asked, saw, owned, conditions).stream()
+        .map(stack -> StackChoice.of(stack, entering, conditions))
+        .toList();
+  }
+
+  /** By how much a stack cuts wider than its parts come to; zero until a proof has shown it. */
+  private static Length wider(StackedCutter stack, Conditions conditions) {
+    return conditions.cuts(stack).value().minus(stack.cutWidth());
   }
 
   /** A slot in one pass with a stack as it is on the arbor, or why this saw can't make it so. */
@@ -96,7 +114,7 @@ public final class SawSlotSetup {
             asked.accepted(),
             blade,
             "kerf",
-            Worked.entered("kerf of " + blade.name(), blade.kerf()),
+            conditions.cuts(blade),
             limits.mostPassesAtSaw().value(),
             conditions);
     return slot(
@@ -127,7 +145,8 @@ public final class SawSlotSetup {
 
   private Optional<Refusal> ofTheWidth(StackedCutter stack) {
     var accepted = asked.accepted();
-    if (accepted.contains(stack.cutWidth())) {
+    var cuts = conditions.cuts(stack).value();
+    if (accepted.contains(cuts)) {
       return Optional.empty();
     }
     return Optional.of(
@@ -135,7 +154,7 @@ public final class SawSlotSetup {
             Refusal.Reason.NO_STACK_FITS,
             stack.name()
                 + " cuts "
-                + conditions.caliper(stack.cutWidth())
+                + conditions.caliper(cuts)
                 + "; the slot should be "
                 + widths(accepted, conditions),
             "Take the chippers and shims of another stack"));
@@ -155,7 +174,7 @@ public final class SawSlotSetup {
             asked.depth().as("height of the blade"),
             saw.heightStep());
     var strip = widening.thickness();
-    var made = cutter.cutWidth().plus(strip);
+    var made = cuts(cutter).plus(strip);
     var near = place.set().value();
     var width =
         RouterCuts.width(asked.width(), asked.accepted(), widening.strip().map(Setting::role));
@@ -194,7 +213,12 @@ public final class SawSlotSetup {
         passes(cutter, widening, near, height),
         speed.speed().orElseThrow(),
         Feed.INTO_THE_BLADE,
-        List.of(width, depth, distance));
+        List.of(width, depth, distance),
+        conditions.widthLearned(cutter).map(List::of));
+  }
+
+  private Length cuts(Cutter cutter) {
+    return conditions.cuts(cutter).value();
   }
 
   private List<Pass> passes(
@@ -207,7 +231,7 @@ public final class SawSlotSetup {
               passes.size() + 1,
               in > 0,
               height.set(),
-              new Band(from, from.plus(cutter.cutWidth())),
+              new Band(from, from.plus(cuts(cutter))),
               passes.isEmpty() ? Engages.BOTH_SIDES : Engages.AWAY_FROM_GUIDE,
               widening.strips() > 1 ? Optional.of(in) : Optional.empty()));
     }
@@ -297,7 +321,9 @@ public final class SawSlotSetup {
 
   private static Refusal noStack(Slot asked, StackedCutter owned, Conditions conditions) {
     var accepted = asked.accepted();
-    var blades = owned.outerKerf().times(2);
+    var wider = wider(owned, conditions);
+    var blades = owned.outerKerf().times(2).plus(wider);
+    var all = owned.cutWidth().plus(wider);
     var wanted = widths(accepted, conditions);
     if (blades.isGreaterThan(accepted.most())) {
       return new Refusal(
@@ -310,19 +336,23 @@ public final class SawSlotSetup {
               + wanted,
           "Use a single blade in several passes, or rout it");
     }
-    if (owned.cutWidth().isLessThan(accepted.least())) {
+    if (all.isLessThan(accepted.least())) {
       return new Refusal(
           Refusal.Reason.CUTTER_TOO_NARROW,
           "All of "
               + owned.name()
               + " together cuts "
-              + conditions.caliper(owned.cutWidth())
+              + conditions.caliper(all)
               + "; the slot should be "
               + wanted,
           "Add a chipper, or rout it");
     }
-    var any = new Band(blades, owned.cutWidth());
-    var nearest = Stacks.best(asked.width().value(), any, owned, 1, conditions).get(0).cutWidth();
+    var any = new Band(owned.outerKerf().times(2), owned.cutWidth());
+    var nearest =
+        Stacks.best(asked.width().value().minus(wider), any, owned, 1, conditions)
+            .get(0)
+            .cutWidth()
+            .plus(wider);
     return new Refusal(
         Refusal.Reason.NO_STACK_FITS,
         "Of "

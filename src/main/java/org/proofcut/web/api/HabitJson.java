@@ -21,7 +21,7 @@ final class HabitJson {
   @JsonInclude(JsonInclude.Include.NON_ABSENT)
   record One(
       @Schema(description = "names it in a ruling") String trait,
-      @Schema(description = "cut-width, base-to-edge or scale-offset") String kind,
+      @Schema(description = "cut-width, stack-wider, base-to-edge or scale-offset") String kind,
       @Schema(description = "id in the shop") String cutter,
       @Schema(description = "id in the shop; left out for a cut-width") Optional<String> machine,
       @Schema(description = "what the scale is read between; of a scale-offset only")
@@ -117,6 +117,9 @@ final class HabitJson {
   private static String kind(Trait trait) {
     if (trait instanceof Trait.CutWidth) {
       return "cut-width";
+    }
+    if (trait instanceof Trait.StackWider) {
+      return "stack-wider";
     }
     return trait instanceof Trait.BaseToEdge ? "base-to-edge" : "scale-offset";
   }

@@ -8,6 +8,8 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.proofcut.bench.CutDraft;
 import org.proofcut.core.checklist.Wording;
 import org.proofcut.core.intake.CutForm;
+import org.proofcut.core.measure.LengthUnit;
+import org.proofcut.core.setup.StackChoice;
 import org.proofcut.core.shop.Shop;
 
 /** Cuts that belong to no job. */
@@ -48,7 +50,16 @@ final class SetUpJson {
           Optional<SheetJson.OneSheet> sheet,
       @Schema(description = "on what the proof cut shows so far")
           List<ProgressJson.Judged> verdicts,
+      @Schema(description = "the best few stacks, the one that is set up first") List<Stack> stacks,
       List<ProblemDetail.One> problems) {}
+
+  /** One stack that serves. */
+  @Schema(name = "Stack")
+  record Stack(
+      String name,
+      LengthJson.Figure cuts,
+      @Schema(description = "of what goes in, at its thickest reading and at its thinnest")
+          LengthJson.Range room) {}
 
   static Kind kind(CutForm form, Shop shop) {
     return new Kind(form.kind(), form.title(), form.says(), ShopJson.inputs(form.fields(shop)));
@@ -61,6 +72,17 @@ final class SetUpJson {
         draft.verdicts().stream()
             .map(verdict -> ProgressJson.judged(verdict, draft.unit()))
             .toList(),
+        draft.plan().stream()
+            .flatMap(plan -> plan.stacks().stream())
+            .map(choice -> stack(choice, draft.unit()))
+            .toList(),
         ProblemDetail.One.all(draft.allProblems()));
+  }
+
+  private static Stack stack(StackChoice choice, LengthUnit unit) {
+    return new Stack(
+        choice.stack().name(),
+        LengthJson.figure(choice.cuts(), unit),
+        LengthJson.range(choice.room(), unit));
   }
 }

@@ -13,6 +13,7 @@ import org.proofcut.core.operation.Handling;
 import org.proofcut.core.operation.PartCut;
 import org.proofcut.core.plan.SinglePlan;
 import org.proofcut.core.setup.Measure;
+import org.proofcut.core.setup.StackChoice;
 import org.proofcut.web.part.Asked;
 import org.proofcut.web.reading.GearReads;
 import org.proofcut.web.reading.SheetReads;
@@ -27,6 +28,7 @@ import org.proofcut.web.reading.Verdicts.VerdictView;
  * @param mend what is wrong with what was entered, or why the shop can't make the cut
  * @param reads the sheet; null while there is none
  * @param gear what to put on and take off first
+ * @param stacks the stacks that serve, where one is used: the first is set up
  * @param lies how the piece lies at the machine
  * @param measures what is measured on the proof cut, and what proves it
  * @param verdicts on what was measured so far
@@ -45,6 +47,7 @@ record SetUpPage(
     List<Problem> mend,
     SheetReads reads,
     List<GearReads> gear,
+    List<Stack> stacks,
     List<String> lies,
     List<Proof> measures,
     List<VerdictView> verdicts,
@@ -53,6 +56,9 @@ record SetUpPage(
     String fingerprint,
     boolean kept,
     Problem refused) {
+
+  /** One way to stack a stacked cutter: what is on the arbor, and what comes of it. */
+  record Stack(String name, String comesTo) {}
 
   /** Fields under one heading. */
   record Group(String id, String title, List<Asked> asked) {}
@@ -95,6 +101,10 @@ record SetUpPage(
         draft.allProblems().stream().filter(problem -> !isEmpty(problem, draft)).toList(),
         plan.map(one -> SheetReads.of(one.sheet(), setup, wording, shows)).orElse(null),
         plan.map(one -> GearReads.of(one.sheet(), wording)).orElse(List.of()),
+        plan.stream()
+            .flatMap(one -> one.stacks().stream())
+            .map(choice -> stack(choice, shows))
+            .toList(),
         plan.map(SetUpPage::lies).orElse(List.of()),
         setup.stream()
             .flatMap(one -> one.measures().stream())
@@ -119,6 +129,7 @@ record SetUpPage(
         mend,
         reads,
         gear,
+        stacks,
         lies,
         measures,
         verdicts,
@@ -138,6 +149,16 @@ record SetUpPage(
                     draft.plan().orElseThrow().sheet().operation(),
                     draft.setup().orElseThrow()))
         .toList();
+  }
+
+  private static Stack stack(StackChoice choice, Shows shows) {
+    return new Stack(
+        choice.stack().name(),
+        "cuts %s; room %s at the thickest reading, %s at the thinnest"
+            .formatted(
+                shows.fine(choice.cuts().value()),
+                shows.fine(choice.room().least()),
+                shows.fine(choice.room().most())));
   }
 
   private static boolean isEmpty(Problem problem, CutDraft draft) {

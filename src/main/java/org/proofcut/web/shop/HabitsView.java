@@ -119,7 +119,7 @@ record HabitsView(List<Question> questions, List<Group> groups, int gone) {
 
   private static String owners(Trait trait, Shop shop) {
     var cutter = cutter(trait, shop).map(Cutter::name).orElse("a cutter that is gone");
-    if (trait instanceof Trait.CutWidth) {
+    if (isOfCutterAlone(trait)) {
       return cutter;
     }
     return machine(trait, shop).map(Machine::name).orElse("A machine that is gone")
@@ -131,6 +131,9 @@ record HabitsView(List<Question> questions, List<Group> groups, int gone) {
     if (trait instanceof Trait.CutWidth) {
       return "how wide it cuts";
     }
+    if (trait instanceof Trait.StackWider) {
+      return "how much wider than its parts it cuts";
+    }
     if (trait instanceof Trait.BaseToEdge) {
       return "from base edge to cutting edge";
     }
@@ -139,7 +142,11 @@ record HabitsView(List<Question> questions, List<Group> groups, int gone) {
 
   private static boolean stands(Trait trait, Shop shop) {
     return cutter(trait, shop).isPresent()
-        && (trait instanceof Trait.CutWidth || machine(trait, shop).isPresent());
+        && (isOfCutterAlone(trait) || machine(trait, shop).isPresent());
+  }
+
+  private static boolean isOfCutterAlone(Trait trait) {
+    return trait instanceof Trait.CutWidth || trait instanceof Trait.StackWider;
   }
 
   private static Optional<Cutter> cutter(Trait trait, Shop shop) {
@@ -180,6 +187,12 @@ record HabitsView(List<Question> questions, List<Group> groups, int gone) {
         return "The next set-up sets it "
             + scale.show(use.abs()).text()
             + (use.isNegative() ? " less" : " more")
+            + " for that.";
+      }
+      if (trait instanceof Trait.StackWider) {
+        return "The next stack is chosen "
+            + scale.show(use.abs()).text()
+            + (use.isNegative() ? " wider" : " narrower")
             + " for that.";
       }
       return "The next set-up reckons with " + scale.show(use).text() + ".";

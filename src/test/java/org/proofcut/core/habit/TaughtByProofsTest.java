@@ -15,11 +15,13 @@ import net.jqwik.api.statistics.Statistics;
 import org.junit.jupiter.api.Test;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.LengthUnit;
+import org.proofcut.core.setup.CutAsked;
 import org.proofcut.core.setup.CutSimulation;
 import org.proofcut.core.setup.CutSimulation.Truth;
 import org.proofcut.core.setup.Learned;
 import org.proofcut.core.setup.Measure;
 import org.proofcut.core.setup.RandomCuts;
+import org.proofcut.core.setup.RandomSawSlots;
 import org.proofcut.core.setup.Setting;
 import org.proofcut.core.setup.Setup;
 
@@ -101,6 +103,73 @@ class TaughtByProofsTest {
       Statistics.collect("known better, it can't be made");
     }
     Statistics.coverage(coverage -> coverage.check("was off").count(count -> count > 200));
+  }
+
+  @Provide
+  Arbitrary<RandomSawSlots.Trial> sawTrials() {
+    return RandomSawSlots.trials();
+  }
+
+  /** The same at the saw: blade in several passes, and stacks. */
+  @Property(tries = 1_000, edgeCases = EdgeCasesMode.NONE)
+  void nextSlotAtTheSaw_comesOutRight(
+      @ForAll("sawTrials") RandomSawSlots.Trial trial,
+      @ForAll @IntRange(min = -12, max = 12) int cutterOver,
+      @ForAll @IntRange(min = -90, max = 90) int guideOff,
+      @ForAll @IntRange(min = -60, max = 60) int heightOff) {
+    if (!(trial.answer() instanceof Setup first)) {
+      return;
+    }
+    var with = trial.stacked() ? "stack" : "blade";
+    var over = hundredths(cutterOver);
+    var before = sawn(first, trial, over, guideOff, heightOff);
+    if (first.asked() instanceof CutAsked.Slot slot
+        && slot.distance().value().isLessThan(Length.ofMillimetres(3))) {
+      // What the scale is off may then leave nothing to set.
+      return;
+    }
+    var observations = new ArrayList<Observation>();
+    for (int day = 0; day < 6; day++) {
+      observations.addAll(
+          Observations.of(
+              "p" + day,
+              first,
+              measure -> java.util.Collections.nCopies(measure.readings(), cameTo(measure, before)),
+              HabitsForTests.day(day)));
+    }
+    if (!(trial.answer(taught(observations)) instanceof Setup next)) {
+      Statistics.collect(with, "can't be made, known better");
+      return;
+    }
+    if (!next.guide().equals(first.guide())) {
+      Statistics.collect(with, "other guide");
+      return;
+    }
+    var wood = sawn(next, trial, over, guideOff, heightOff);
+    var width = next.measures().get(0);
+    assertTrue(
+        width.accepted().contains(wood.width())
+            || width.target().value().minus(wood.width()).abs().isAtMost(LITTLE),
+        () -> wood.width() + " wide: " + next);
+    var most = LITTLE.plus(coarsest(next));
+    for (var measure : next.measures().subList(1, 3)) {
+      var off = cameTo(measure, wood).minus(measure.target().value()).abs();
+      assertTrue(off.isAtMost(most), () -> measure + " off by " + off);
+    }
+    Statistics.collect(with, width.accepted().contains(before.width()) ? "was right" : "was off");
+    Statistics.coverage(
+        coverage -> {
+          coverage.check("stack", "was off").count(count -> count > 8);
+          coverage.check("blade", "was off").count(count -> count > 40);
+        });
+  }
+
+  private static CutSimulation sawn(
+      Setup setup, RandomSawSlots.Trial trial, Length over, int guideOff, int heightOff) {
+    var cuts = Truth.asMarked(setup).cuts().plus(over);
+    return CutSimulation.cut(
+            setup, trial.across(), new Truth(cuts, hundredths(guideOff), hundredths(heightOff)))
+        .wood();
   }
 
   @Test

@@ -42,9 +42,18 @@ public final class RandomSawSlots {
       List<Integer> uneven) {
 
     public Answer answer() {
-      return stacked
-          ? SawSlotSetup.stacked(asked, saw, stack, CONDITIONS)
-          : SawSlotSetup.passes(asked, saw, blade, CONDITIONS);
+      return answer(Learned.NOTHING);
+    }
+
+    /** The same with what proof cuts have taught. */
+    public Answer answer(Learned learned) {
+      var conditions =
+          new Conditions(CONDITIONS.limits(), CONDITIONS.aids(), CONDITIONS.unit(), learned);
+      var answer =
+          stacked
+              ? SawSlotSetup.stacked(asked, saw, stack, conditions)
+              : SawSlotSetup.passes(asked, saw, blade, conditions);
+      return answer instanceof Setup setup ? learned.applied(setup) : answer;
     }
 
     /** How far the piece reaches out from its reference edge. */

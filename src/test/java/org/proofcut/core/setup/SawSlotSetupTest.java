@@ -302,6 +302,18 @@ class SawSlotSetupTest {
       }
     }
 
+    /** Readings 17.66 to 17.78 in 17.9: 0.12 and 0.24 of room. */
+    @Test
+    void choices_sayWhatRoomIsLeftAtBothEnds() {
+      var choices =
+          SawSlotSetup.choices(dado("100 mm"), SAW, owned, band("17.66 mm", "17.78 mm"), WITH_COMB);
+      assertEquals(2, choices.size());
+      for (var choice : choices) {
+        assertEquals(Length.of("17.9 mm"), choice.cuts().value());
+        assertEquals(band("0.12 mm", "0.24 mm"), choice.room());
+      }
+    }
+
     @Test
     void sawThatMayNotTakeAStack_isRefused() {
       for (var saw :

@@ -20,23 +20,28 @@ public class SetUpDesk {
   private final ShopFloor floor;
   private final House house;
   private final HabitDesk habits;
-  private final List<CutForm> forms;
+  private final List<CutForms.Family> families;
 
   SetUpDesk(ShopFloor floor, House house, HabitDesk habits) {
     this.floor = floor;
     this.house = house;
     this.habits = habits;
-    this.forms = CutForms.all(house.content().limits(FitLimits.class));
+    this.families = CutForms.families(house.content().limits(FitLimits.class));
+  }
+
+  /** One form for each kind of cut, by family. */
+  public List<CutForms.Family> families() {
+    return families;
   }
 
   /** One form for each kind of cut. */
   public List<CutForm> forms() {
-    return forms;
+    return families.stream().flatMap(family -> family.forms().stream()).toList();
   }
 
   /** The form of a kind of cut, if there is such a kind. */
   public Optional<CutForm> form(String kind) {
-    return forms.stream().filter(form -> form.kind().equals(kind)).findFirst();
+    return forms().stream().filter(form -> form.kind().equals(kind)).findFirst();
   }
 
   /** What typed fields of a cut come to, with what proof cuts have taught; nothing is kept. */

@@ -1,7 +1,6 @@
 package org.proofcut.core.intake;
 
 import java.util.List;
-import java.util.stream.Stream;
 import org.proofcut.core.fit.FitLimits;
 
 /** All forms of single cuts. */
@@ -9,8 +8,18 @@ public final class CutForms {
 
   private CutForms() {}
 
-  /** One form for each kind of cut, judged by these limits of fit. */
+  /** Forms of cuts that are alike, under one heading. */
+  public record Family(String title, List<CutForm> forms) {}
+
+  /** One form for each kind of cut, by family, judged by these limits of fit. */
+  public static List<Family> families(FitLimits fit) {
+    return List.of(
+        new Family("Cut to size", PartingForms.all()),
+        new Family("Housings", HousingForms.all(fit)));
+  }
+
+  /** The same without their headings. */
   public static List<CutForm> all(FitLimits fit) {
-    return Stream.of(HousingForms.all(fit), PartingForms.all()).flatMap(List::stream).toList();
+    return families(fit).stream().flatMap(family -> family.forms().stream()).toList();
   }
 }

@@ -23,6 +23,7 @@ import org.proofcut.bench.House;
 import org.proofcut.bench.SetUpDesk;
 import org.proofcut.bench.WorkBench;
 import org.proofcut.core.intake.CutForm;
+import org.proofcut.core.intake.CutForms;
 import org.proofcut.web.part.Asked;
 import org.proofcut.web.part.Sent;
 
@@ -54,7 +55,7 @@ public class SetUpPages {
   static class Templates {
     private Templates() {}
 
-    static native TemplateInstance list(List<CutForm> cuts);
+    static native TemplateInstance list(List<CutForms.Family> families);
 
     static native TemplateInstance page(SetUpPage page);
 
@@ -63,7 +64,7 @@ public class SetUpPages {
 
   @GET
   public TemplateInstance list() {
-    return Templates.list(desk.forms());
+    return Templates.list(desk.families());
   }
 
   @GET

@@ -10,6 +10,7 @@
       "core.evidence",
       "core.part",
       "core.setup",
+      "core.shop",
       "core.operation",
       "core.fit",
       "core.checklist",

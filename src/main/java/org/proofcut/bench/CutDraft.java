@@ -46,13 +46,14 @@ public record CutDraft(
         .toList();
   }
 
-  /** Whether all that is measured on the proof cut has been. */
+  /** Whether all that is measured on the proof cut has been; never of a rough cut. */
   public boolean isMeasured() {
     return setup()
         .filter(
             setup ->
-                setup.measures().stream()
-                    .allMatch(measure -> readings(measure).size() >= measure.readings()))
+                !setup.measures().isEmpty()
+                    && setup.measures().stream()
+                        .allMatch(measure -> readings(measure).size() >= measure.readings()))
         .isPresent();
   }
 

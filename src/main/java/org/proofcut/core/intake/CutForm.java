@@ -30,7 +30,7 @@ import org.proofcut.core.shop.Shop;
  * @param groups the fields, in the order they are asked
  * @param machines kinds of machine that it is made on
  * @param cutters kinds of cutter that make it
- * @param proof what is measured on its proof cut, each with how many readings
+ * @param proof what is measured on its proof cut, each with how many readings; none of a rough cut
  * @param maker reads the fields into the cut
  */
 public record CutForm(
@@ -74,14 +74,18 @@ public record CutForm(
     groups = List.copyOf(groups);
     machines = List.copyOf(machines);
     cutters = List.copyOf(cutters);
-    proof = Collections.unmodifiableMap(new EnumMap<>(proof));
+    var measured = new EnumMap<Dimension, Integer>(Dimension.class);
+    measured.putAll(proof);
+    proof = Collections.unmodifiableMap(measured);
   }
 
   /** The groups of fields in this shop: those of the cut, and what to make it with. */
   public List<Group> groups(Shop shop) {
     var all = new ArrayList<>(groups);
     all.add(new Group("Made with", List.of(machine(shop), cutter(shop), JobForm.UNIT)));
-    all.add(new Group("The proof cut, by caliper", readings()));
+    if (!proof.isEmpty()) {
+      all.add(new Group("The proof cut, by caliper", readings()));
+    }
     return all;
   }
 
@@ -166,6 +170,6 @@ public record CutForm(
     return Field.choice(
         name,
         label,
-        Stream.concat(Stream.of(new Field.Choice(ANY, "the first that serves")), choices).toList());
+        Stream.concat(Stream.of(new Field.Choice(ANY, "any that serves")), choices).toList());
   }
 }

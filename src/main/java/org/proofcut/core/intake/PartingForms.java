@@ -31,6 +31,11 @@ final class PartingForms {
 
   private static final Field LENGTH = length("size", "Length wanted", "of the piece that is kept");
 
+  private static final Field STRIP =
+      length("size", "Strip wanted", "as wide as the part, and what is trimmed off later");
+  private static final Field SHEET_LENGTH =
+      length("along", "Length of the sheet", "the cut runs along it");
+  private static final Field SHEET_WIDTH = length("across", "Width of the sheet", "");
   private static final Field RIP_LENGTH =
       length("along", "Length of the piece", "along the edge that rides the guide");
 
@@ -40,7 +45,33 @@ final class PartingForms {
   private PartingForms() {}
 
   static List<CutForm> all() {
-    return List.of(rip(), crosscut());
+    return List.of(breakDown(), rip(), crosscut());
+  }
+
+  private static CutForm breakDown() {
+    return new CutForm(
+        "break-down",
+        "Break down a sheet",
+        "A rough cut along a whole sheet, where it lies; trimmed to size later.",
+        List.of(new CutForm.Group("The cut", List.of(STRIP)), piece(SHEET_LENGTH, SHEET_WIDTH)),
+        SAWS,
+        BLADES,
+        Map.of(),
+        form -> {
+          var size = Worked.entered("width of the strip", form.length(STRIP, SIZES));
+          var along = form.length(SHEET_LENGTH, SIZES);
+          var across = form.length(SHEET_WIDTH, SIZES);
+          if (form.isSound(STRIP, SHEET_WIDTH) && size.value().isAtLeast(across)) {
+            form.problem(
+                STRIP, "That is no narrower than the sheet", "less than " + form.shown(across));
+          }
+          return parting(
+              form,
+              OperationKind.ROUGH_STRIPS,
+              "Break down a sheet",
+              new Sizes(size, along, across),
+              false);
+        });
   }
 
   private static CutForm rip() {
@@ -55,7 +86,8 @@ final class PartingForms {
         form -> {
           var size = Worked.entered("width wanted", form.length(WIDTH, SIZES));
           var along = form.length(RIP_LENGTH, SIZES);
-          return parting(form, OperationKind.RIP, "Rip to width", size, along, size.value());
+          return parting(
+              form, OperationKind.RIP, "Rip to width", new Sizes(size, along, size.value()), true);
         });
   }
 
@@ -72,26 +104,28 @@ final class PartingForms {
           var size = Worked.entered("length wanted", form.length(LENGTH, SIZES));
           var across = form.length(CROSSCUT_WIDTH, SIZES);
           return parting(
-              form, OperationKind.CROSSCUT, "Crosscut to length", size, size.value(), across);
+              form,
+              OperationKind.CROSSCUT,
+              "Crosscut to length",
+              new Sizes(size, size.value(), across),
+              true);
         });
   }
 
+  /** What the cut leaves, and how large the piece is along and across the guide. */
+  private record Sizes(Worked<Length> size, Length along, Length across) {}
+
   private static Read<SingleCut> parting(
-      FormReader form,
-      OperationKind kind,
-      String title,
-      Worked<Length> size,
-      Length along,
-      Length across) {
+      FormReader form, OperationKind kind, String title, Sizes sizes, boolean toSize) {
     var stock = stock(form);
-    var work = new Work(at(along), at(across), stock.thickness().ends());
-    boolean isRip = kind == OperationKind.RIP;
+    var work = new Work(at(sizes.along), at(sizes.across), stock.thickness().ends());
+    boolean along = kind != OperationKind.CROSSCUT;
     return form.result(
         () ->
             new SingleCut(
                 kind,
                 title,
-                new CutAsked.Parting(size, true, isRip, work),
+                new CutAsked.Parting(sizes.size, toSize, along, work),
                 stock,
                 Optional.empty()));
   }

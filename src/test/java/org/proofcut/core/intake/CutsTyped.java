@@ -50,6 +50,15 @@ public final class CutsTyped {
             "across", "600",
             "material", "plywood"));
     all.put(
+        "break-down",
+        typed(
+            "size", "306",
+            "thinnest", "18",
+            "thickest", "18.1",
+            "along", "2440",
+            "across", "1220",
+            "material", "plywood"));
+    all.put(
         "rip",
         typed(
             "size", "300",

@@ -83,7 +83,17 @@ class SetUpPagesTest {
     assertTrue(page.contains("The working"), page);
     assertTrue(page.contains("caution-word"), page);
     assertTrue(page.contains("drawing-frame"), page);
-    assertTrue(page.contains("The proof cut, in scrap first"), page);
+    boolean proven = !form(kind).proof().isEmpty();
+    assertEquals(proven, page.contains("The proof cut, in scrap first"), page);
+    assertEquals(proven, page.contains("by caliper</h2>"), page);
+  }
+
+  @Test
+  void roughCut_isNeverCalledProven() {
+    var page = Rubbish.fetch(address("break-down", CutsTyped.with("break-down"))).asString();
+    assertTrue(page.contains("A rough cut is not proven"), page);
+    assertFalse(page.contains("Proven by"), page);
+    assertFalse(page.contains("Keep what it shows"), page);
   }
 
   @ParameterizedTest

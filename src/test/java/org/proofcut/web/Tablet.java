@@ -56,7 +56,10 @@ public final class Tablet implements AutoCloseable {
     OFF
   }
 
-  private static final Path PICTURES = Path.of("docs/pictures");
+  private static final Path PICTURES = Path.of("target/pictures");
+
+  /** Those that stand here are taken anew where it is asked for. */
+  private static final Path SHOWN = Path.of("docs/pictures");
 
   private static final List<String> WCAG_22_AA =
       List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa");
@@ -131,11 +134,13 @@ public final class Tablet implements AutoCloseable {
         "stands out of its box");
   }
 
-  /** Keeps the whole page as {@code docs/pictures/<name>.jpg}. */
+  /** Keeps the whole page as {@code target/pictures/<name>.jpg}. */
   public static void picture(Page page, String name) {
+    var file = name + ".jpg";
+    boolean shown = Boolean.getBoolean("proofcut.refresh") && Files.exists(SHOWN.resolve(file));
     page.screenshot(
         new Page.ScreenshotOptions()
-            .setPath(PICTURES.resolve(name + ".jpg"))
+            .setPath((shown ? SHOWN : PICTURES).resolve(file))
             .setType(ScreenshotType.JPEG)
             .setQuality(35)
             .setFullPage(true));

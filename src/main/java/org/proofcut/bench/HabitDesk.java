@@ -3,6 +3,7 @@ package org.proofcut.bench;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
 import java.time.Instant;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -71,14 +72,23 @@ public class HabitDesk {
   }
 
   /**
-   * What had been taught by then, as set-ups use it: a job that is in work keeps to it, or every
-   * proof cut of its own would change figures that are proven already.
+   * What had been taught by some moment, as set-ups use it: what is set and proven keeps to it, or
+   * every proof cut that follows would change its figures.
    */
-  Learned taught(LengthUnit unit, Instant by) {
-    var observations =
-        logbook.observations().stream().filter(one -> !one.at().isAfter(by)).toList();
-    var rulings = logbook.rulings().stream().filter(one -> !one.at().isAfter(by)).toList();
-    return Habits.of(observations, rulings, limits, T).taught(limits, unit);
+  Function<Instant, Learned> taughtBy(LengthUnit unit) {
+    var observations = logbook.observations();
+    var rulings = logbook.rulings();
+    var taught = new HashMap<Instant, Learned>();
+    return moment ->
+        taught.computeIfAbsent(
+            moment,
+            by ->
+                Habits.of(
+                        observations.stream().filter(one -> !one.at().isAfter(by)).toList(),
+                        rulings.stream().filter(one -> !one.at().isAfter(by)).toList(),
+                        limits,
+                        T)
+                    .taught(limits, unit));
   }
 
   /**

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Function;
 import org.proofcut.core.casework.ProvenDepths;
 import org.proofcut.core.intake.Demo;
 import org.proofcut.core.intake.JobForm;
@@ -59,15 +60,28 @@ public class JobDesk {
 
   /** What typed fields come to with what proof cuts have taught, worked out and not kept. */
   public Draft draft(Map<String, String> typed) {
-    return draft(typed, ProvenDepths.NONE, habits.taught(JobForm.unit(typed)));
+    var learned = habits.taught(JobForm.unit(typed));
+    return draft(typed, ProvenDepths.NONE, operation -> learned);
   }
 
-  /** The same for a job in work: with what had been taught when its work began. */
-  Draft draft(Map<String, String> typed, ProvenDepths proven, Instant begun) {
-    return draft(typed, proven, habits.taught(JobForm.unit(typed), begun));
+  /**
+   * The same for a job in work. A sheet that was begun keeps to what had been taught when its
+   * figures were made; the others reckon with all that is known.
+   *
+   * @param made by the id of each operation that was begun, when its figures were made
+   */
+  Draft draft(Map<String, String> typed, ProvenDepths proven, Map<String, Instant> made) {
+    var unit = JobForm.unit(typed);
+    var now = habits.taught(unit);
+    var by = habits.taughtBy(unit);
+    return draft(
+        typed,
+        proven,
+        operation -> made.containsKey(operation) ? by.apply(made.get(operation)) : now);
   }
 
-  private Draft draft(Map<String, String> typed, ProvenDepths proven, Learned learned) {
+  private Draft draft(
+      Map<String, String> typed, ProvenDepths proven, Function<String, Learned> learned) {
     var read = JobForm.read(typed);
     if (read.value().isEmpty()) {
       return new Draft(typed, Optional.empty(), read.problems());

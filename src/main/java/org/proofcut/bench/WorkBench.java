@@ -5,6 +5,8 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -102,7 +104,7 @@ public class WorkBench {
 
   private Work work(JobRecord job, PlanRecord plan) {
     var progress = progress(job.id(), plan.plan());
-    var draft = desk.draft(job.typed(), progress.provenDepths(), begun(job.id()));
+    var draft = desk.draft(job.typed(), progress.provenDepths(), made(job.id()));
     return new Work(job, plan.revision(), plan.plan(), progress, stopping(draft.problems()));
   }
 
@@ -167,7 +169,7 @@ public class WorkBench {
   private void replanIfLengthsMoved(String jobId) {
     var job = logbook.job(jobId).orElseThrow();
     var plan = planOf(jobId).orElseThrow().plan();
-    var draft = desk.draft(job.typed(), progress(jobId, plan).provenDepths(), begun(jobId));
+    var draft = desk.draft(job.typed(), progress(jobId, plan).provenDepths(), made(jobId));
     if (draft.isSound() && !fingerprints(draft.plan().get()).equals(fingerprints(plan))) {
       keepPlan(jobId, draft.plan().get());
     }
@@ -182,7 +184,7 @@ public class WorkBench {
         planOf(jobId)
             .map(plan -> progress(jobId, plan.plan()).provenDepths())
             .orElse(ProvenDepths.NONE);
-    var draft = desk.draft(job.get().typed(), proven, begun(jobId));
+    var draft = desk.draft(job.get().typed(), proven, made(jobId));
     if (!draft.isSound()) {
       return stopping(draft.problems());
     }
@@ -228,9 +230,23 @@ public class WorkBench {
         clock.getZone());
   }
 
-  /** When work on it began; now where it is just beginning. */
-  private Instant begun(String jobId) {
-    return logbook.begun(jobId).orElseGet(clock::instant);
+  /**
+   * When the figures of each operation that was begun were made: with the last plan before the
+   * first act on it.
+   */
+  private Map<String, Instant> made(String jobId) {
+    var planned = logbook.planned(jobId);
+    var made = new HashMap<String, Instant>();
+    for (var entry : logbook.entries(jobId)) {
+      made.computeIfAbsent(
+          entry.operation(),
+          operation ->
+              planned.stream()
+                  .filter(plan -> !plan.isAfter(entry.at()))
+                  .max(Comparator.naturalOrder())
+                  .orElse(entry.at()));
+    }
+    return made;
   }
 
   private boolean isRecorded(String jobId, String entryId) {

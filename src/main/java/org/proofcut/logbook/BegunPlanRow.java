@@ -8,6 +8,7 @@ import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import org.hibernate.annotations.Immutable;
 import org.proofcut.core.plan.Plan;
@@ -32,11 +33,13 @@ class BegunPlanRow extends PanacheEntityBase {
     return find("job", Sort.descending("revision"), job).firstResultOptional();
   }
 
-  /** When work on a job began. */
-  static Optional<Instant> begun(String job) {
-    return find("job", Sort.ascending("revision"), job)
-        .<BegunPlanRow>firstResultOptional()
-        .map(row -> KeptTime.read(row.begun));
+  /** When each plan of a job was made; without the plans, which are large. */
+  static List<Instant> planned(String job) {
+    return find("select begun from BegunPlanRow where job = ?1 order by revision", job)
+        .project(String.class)
+        .stream()
+        .map(KeptTime::read)
+        .toList();
   }
 
   static BegunPlanRow of(String job, PlanRecord plan) {

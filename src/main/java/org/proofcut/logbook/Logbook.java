@@ -117,9 +117,9 @@ public class Logbook {
     return BegunPlanRow.latest(jobId).map(BegunPlanRow::asPlan);
   }
 
-  /** When work on a job began; empty where it has not. */
-  public Optional<Instant> begun(String jobId) {
-    return BegunPlanRow.begun(jobId);
+  /** When each plan of a job was made, the earliest first; none where work has not begun. */
+  public List<Instant> planned(String jobId) {
+    return BegunPlanRow.planned(jobId);
   }
 
   /** The marks of every set-up that any plan of the job has had, by fingerprint. */

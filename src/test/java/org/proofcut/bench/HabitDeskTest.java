@@ -24,11 +24,11 @@ import org.proofcut.core.intake.Demo;
 import org.proofcut.core.intake.RulingForms;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.operation.OperationKind;
+import org.proofcut.core.plan.OperationSheet;
 import org.proofcut.core.proof.Verdict;
 import org.proofcut.core.run.Act;
 import org.proofcut.core.run.SheetProgress;
 import org.proofcut.core.run.Stage;
-import org.proofcut.core.setup.CutAsked;
 import org.proofcut.core.setup.Measure.Dimension;
 import org.proofcut.core.setup.Setting;
 import org.proofcut.core.setup.Setup;
@@ -230,50 +230,71 @@ class HabitDeskTest {
     assertEquals(2, desk.habits().of(taught.fence()).learned().size());
   }
 
-  private List<Setup> setups(String jobId) {
-    return bench.work(jobId).orElseThrow().plan().sheets().stream()
-        .flatMap(sheet -> sheet.operation().setup().stream())
-        .toList();
+  private OperationSheet sheet(OperationKind kind) {
+    return bench.work(job).orElseThrow().plan().sheets().stream()
+        .filter(sheet -> sheet.operation().kind() == kind)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static Setup setup(OperationSheet sheet) {
+    return sheet.operation().setup().orElseThrow();
+  }
+
+  private void teachHeight(Setup of, String offset) {
+    var height = new Trait.ScaleOffset(of.machine().id(), of.cutter().id(), Trait.Datum.HEIGHT);
+    for (int proof = 0; proof < 4; proof++) {
+      var set = Length.ofMillimetres(6);
+      logbook.append(
+          new Observation(
+              "taught-" + proof, height, set, set.plus(Length.of(offset)), Instant.now()));
+    }
+  }
+
+  /** The rabbet for the top comes before that for the back, with the same cutter. */
+  private void assertOneCutter() {
+    var top = setup(sheet(OperationKind.RABBET));
+    var back = setup(sheet(OperationKind.BACK_RABBET));
+    assertTrue(top.machine() instanceof RouterTable);
+    assertEquals(top.machine(), back.machine());
+    assertEquals(top.cutter(), back.cutter());
+    assertEquals(List.of(), back.taught());
   }
 
   @Test
-  void jobBegunBefore_keepsItsFigures_oneBegunLater_usesWhatWasTaught() {
-    assertEquals(List.of(), bench.begin(job));
-    var before = setups(job);
-    assertTrue(before.stream().allMatch(setup -> setup.taught().isEmpty()));
-    var slot =
-        before.stream()
-            .filter(setup -> setup.machine() instanceof RouterTable)
-            .filter(setup -> setup.asked() instanceof CutAsked.Slot)
-            .findFirst()
-            .orElseThrow();
-    var fence =
-        new Trait.ScaleOffset(
-            slot.machine().id(), slot.cutter().id(), Trait.Datum.FENCE_TO_NEAREST_EDGE);
-    for (int day = 0; day < 4; day++) {
-      var set = Length.ofMillimetres(100);
-      logbook.append(
-          new Observation(
-              "taught-" + day, fence, set, set.plus(Length.of("0.4 mm")), Instant.now()));
-    }
+  void sheetThatIsBegun_keepsItsFigures_theNextUsesWhatWasTaughtSince() {
+    var hand = new Hand(bench, job, TABLET);
+    var begun = atFirstProofOf(hand, OperationKind.RABBET);
+    assertOneCutter();
+    var next = setup(sheet(OperationKind.BACK_RABBET));
+    teachHeight(setup(begun), "0.4 mm");
     bench.planAllAgain();
-    assertEquals(before, setups(job));
 
-    var later = jobs.keep(Optional.empty(), Demo.job()).value().orElseThrow().id();
-    try {
-      assertEquals(List.of(), bench.begin(later));
-      var same =
-          setups(later).stream()
-              .filter(setup -> setup.asked().equals(slot.asked()))
-              .findFirst()
-              .orElseThrow();
-      var corrected = same.setting(Setting.Role.FENCE).orElseThrow();
-      assertEquals(Length.of("-0.4 mm"), corrected.read().value().minus(corrected.set().value()));
-      assertEquals(slot.setting(Setting.Role.FENCE).orElseThrow().set(), corrected.set());
-      bench.planAllAgain();
-      assertEquals(1, bench.work(later).orElseThrow().revision());
-    } finally {
-      bench.discard(later);
-    }
+    assertEquals(setup(begun), setup(sheet(OperationKind.RABBET)));
+    assertEquals(Stage.PROOF, hand.sheet(begun.id()).stage());
+    var height = setup(sheet(OperationKind.BACK_RABBET)).setting(Setting.Role.HEIGHT).orElseThrow();
+    assertEquals(Length.of("-0.4 mm"), height.read().value().minus(height.set().value()));
+    assertEquals(next.setting(Setting.Role.HEIGHT).orElseThrow().set(), height.set());
+    int revision = bench.work(job).orElseThrow().revision();
+    bench.planAllAgain();
+    assertEquals(revision, bench.work(job).orElseThrow().revision());
+  }
+
+  /** What was taught elsewhere since the plan was made does not move figures under the hand. */
+  @Test
+  void firstActOnASheet_leavesTheFiguresThatWereSeen() {
+    var hand = new Hand(bench, job, TABLET);
+    hand.until(now -> now.sheet().operation().kind() == OperationKind.RABBET);
+    assertOneCutter();
+    var seen = sheet(OperationKind.RABBET);
+    teachHeight(setup(seen), "0.4 mm");
+    var reached = atFirstProofOf(hand, OperationKind.RABBET);
+    assertEquals(setup(seen), setup(reached));
+    assertFalse(setup(sheet(OperationKind.BACK_RABBET)).taught().isEmpty());
+  }
+
+  private static OperationSheet atFirstProofOf(Hand hand, OperationKind kind) {
+    return hand.until(now -> now.stage() == Stage.PROOF && now.sheet().operation().kind() == kind)
+        .sheet();
   }
 }

@@ -156,7 +156,11 @@ class WrittenTest {
         };
     var plan =
         PlansForTests.planner()
-            .plan(CasesForTests.cupboard(), ShopsForTests.shop(), ProvenDepths.NONE, learned);
+            .plan(
+                CasesForTests.cupboard(),
+                ShopsForTests.shop(),
+                ProvenDepths.NONE,
+                operation -> learned);
     assertTrue(
         plan.sheets().stream()
             .flatMap(sheet -> sheet.operation().setup().stream())

@@ -37,11 +37,15 @@ public final class Operations {
   private final Case proven;
   private final FitLimits fit;
   private final OperationLimits limits;
-  private final Methods methods;
+  private final Function<String, Methods> methods;
   private final List<Operation> operations = new ArrayList<>();
 
   private Operations(
-      Case designed, Case proven, FitLimits fit, OperationLimits limits, Methods methods) {
+      Case designed,
+      Case proven,
+      FitLimits fit,
+      OperationLimits limits,
+      Function<String, Methods> methods) {
     this.designed = designed;
     this.proven = proven;
     this.fit = fit;
@@ -54,11 +58,16 @@ public final class Operations {
    *
    * @param designed the case as designed: rough sizes come from it
    * @param proven the case with the depths that proof cuts have found: final lengths come from it
+   * @param methods by the id of the operation: what was learned between two of them may differ
    * @throws IllegalArgumentException if a part varies too much for any fit; the design says so
    *     before
    */
   public static List<Operation> of(
-      Case designed, Case proven, FitLimits fit, OperationLimits limits, Methods methods) {
+      Case designed,
+      Case proven,
+      FitLimits fit,
+      OperationLimits limits,
+      Function<String, Methods> methods) {
     var all = new Operations(designed, proven, fit, limits, methods);
     all.roughStrips();
     all.rips();
@@ -116,7 +125,8 @@ public final class Operations {
               false,
               true,
               new Work(at(sheet.length()), at(sheet.width()), sheet.thickness().ends()));
-      var choice = methods.choose(asked);
+      var id = "rough-strips:" + sheet.id();
+      var choice = methods.apply(id).choose(asked);
       for (var strip : strips) {
         var role = strip.parts().get(0).role();
         pieces.add(
@@ -128,7 +138,7 @@ public final class Operations {
                 choice.setup().map(setup -> Handlings.ripped(role, setup))));
       }
       add(
-          "rough-strips:" + sheet.id(),
+          id,
           OperationKind.ROUGH_STRIPS,
           "Rough strips from " + sheet.name(),
           asked,
@@ -161,7 +171,8 @@ public final class Operations {
                   band(lengths),
                   at(first.width().value()),
                   thickness(strips.stream().map(Strip::sheet).toList())));
-      var choice = methods.choose(asked);
+      var id = "rip:" + first.id();
+      var choice = methods.apply(id).choose(asked);
       var pieces =
           strips.stream()
               .map(
@@ -177,7 +188,7 @@ public final class Operations {
               .toList();
       var parts = strips.stream().flatMap(strip -> strip.parts().stream()).toList();
       add(
-          "rip:" + first.id(),
+          id,
           OperationKind.RIP,
           "Rip to width: " + names(parts),
           asked,
@@ -256,7 +267,8 @@ public final class Operations {
                 at(length.value()),
                 band(parts.stream().map(part -> part.width().value()).toList()),
                 thickness(parts.stream().map(Part::sheet).toList())));
-    var choice = methods.choose(asked);
+    var id = idStem + parts.get(0).id();
+    var choice = methods.apply(id).choose(asked);
     var pieces =
         parts.stream()
             .map(
@@ -270,7 +282,7 @@ public final class Operations {
             .toList();
     operations.add(
         new Operation(
-            idStem + parts.get(0).id(),
+            id,
             kind,
             titleStem + names(parts),
             Optional.of(asked),
@@ -361,7 +373,7 @@ public final class Operations {
       CutAsked asked,
       List<Housing> housings,
       Sheet entering) {
-    var choice = methods.choose(asked);
+    var choice = methods.apply(id).choose(asked);
     var pieces = new ArrayList<PartCut>();
     for (var housing : housings) {
       var part = designed.part(housing.cut());

@@ -2,6 +2,7 @@ package org.proofcut.core.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import org.proofcut.core.casework.Case;
 import org.proofcut.core.casework.CaseDesign;
 import org.proofcut.core.casework.Casework;
@@ -41,13 +42,16 @@ public final class Planner {
 
   /** The plan with the depths that proof cuts have found. */
   public Plan plan(CaseDesign design, Shop shop, ProvenDepths proven) {
-    return plan(design, shop, proven, Learned.NOTHING);
+    return plan(design, shop, proven, operation -> Learned.NOTHING);
   }
 
   /**
    * The plan with the depths that proof cuts have found, and with what earlier ones have taught.
+   *
+   * @param learned by the id of the operation
    */
-  public Plan plan(CaseDesign design, Shop shop, ProvenDepths proven, Learned learned) {
+  public Plan plan(
+      CaseDesign design, Shop shop, ProvenDepths proven, Function<String, Learned> learned) {
     var designed = Casework.derive(design, book.caseLimits(), book.fitLimits());
     var finished = Casework.derive(design, book.caseLimits(), book.fitLimits(), proven);
     var problems = new ArrayList<>(designed.problems());
@@ -55,14 +59,17 @@ public final class Planner {
       return new Plan(designed, finished, List.of(), problems);
     }
     problems.addAll(inSpace(designed));
-    var conditions = new Conditions(book.setupLimits(), shop.aids(), design.unit(), learned);
     var operations =
         Operations.of(
             designed,
             finished,
             book.fitLimits(),
             book.operationLimits(),
-            new Methods(shop, conditions));
+            operation ->
+                new Methods(
+                    shop,
+                    new Conditions(
+                        book.setupLimits(), shop.aids(), design.unit(), learned.apply(operation))));
     var sheets = new ArrayList<OperationSheet>();
     for (var operation : operations) {
       problems.addAll(noWay(operation));

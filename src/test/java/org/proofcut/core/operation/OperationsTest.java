@@ -309,7 +309,7 @@ class OperationsTest {
       var conditions = new Conditions(ShopsForTests.LIMITS, shop.aids(), d.unit());
       var derived = Casework.derive(design, CASE, FIT);
       return operation(
-          Operations.of(derived, derived, FIT, LIMITS, new Methods(shop, conditions)),
+          Operations.of(derived, derived, FIT, LIMITS, operation -> new Methods(shop, conditions)),
           "dado:bottom");
     }
 
@@ -385,7 +385,7 @@ class OperationsTest {
         Casework.derive(design, CASE, FIT, proven),
         FIT,
         LIMITS,
-        new Methods(ShopsForTests.shop(), ShopsForTests.CONDITIONS));
+        operation -> new Methods(ShopsForTests.shop(), ShopsForTests.CONDITIONS));
   }
 
   private static Band band(String least, String most) {

@@ -51,6 +51,9 @@ public final class CutSection {
    */
   public static Picture of(Operation operation, Setup setup, LengthUnit unit, int widthPx) {
     var section = new CutSection(operation, setup, unit, widthPx);
+    if (setup.asked() instanceof CutAsked.CentredGroove groove) {
+      return EdgeSection.groove(operation, setup, groove, unit, widthPx);
+    }
     return setup.asked() instanceof CutAsked.Parting ? section.through() : section.housing();
   }
 

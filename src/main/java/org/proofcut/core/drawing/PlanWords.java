@@ -3,10 +3,12 @@ package org.proofcut.core.drawing;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.measure.display.Scale;
 import org.proofcut.core.operation.Operation;
+import org.proofcut.core.setup.Pass;
 import org.proofcut.core.setup.Setting;
 import org.proofcut.core.setup.Setup;
 
@@ -56,6 +58,17 @@ final class PlanWords {
   List<String> passes() {
     if (setup.passes().size() == 1) {
       return List.of();
+    }
+    var turned = setup.passes().stream().flatMap(pass -> pass.lies().stream()).distinct().toList();
+    if (!turned.isEmpty()) {
+      var depths =
+          setup.passes().stream().map(pass -> rule(pass.depth().value())).distinct().toList();
+      return List.of(
+          "At each height, all pieces "
+              + turned.stream().map(Pass.Lies::words).collect(Collectors.joining(", then "))
+              + ": "
+              + String.join(", ", depths)
+              + " deep.");
     }
     return setup.passes().stream()
         .map(

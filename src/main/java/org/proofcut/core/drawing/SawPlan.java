@@ -65,7 +65,7 @@ final class SawPlan {
 
   private SawPlan(Operation operation, Setup setup, TableSaw saw, LengthUnit unit, int width) {
     this.setup = setup;
-    this.slot = setup.asked() instanceof CutAsked.Slot;
+    this.slot = !(setup.asked() instanceof CutAsked.Parting);
     this.guarded = saw.hasGuard() && !slot;
     this.knifed =
         slot
@@ -80,8 +80,10 @@ final class SawPlan {
         setup.setting(Setting.Role.STRIP).map(one -> one.set().value()).orElse(Length.ZERO);
     var passes = setup.passes();
     this.lastWall =
-        size.plus(
-            passes.get(passes.size() - 1).takes().most().minus(passes.get(0).takes().least()));
+        setup.asked() instanceof CutAsked.CentredGroove
+            ? passes.get(0).takes().most()
+            : size.plus(
+                passes.get(passes.size() - 1).takes().most().minus(passes.get(0).takes().least()));
     var height = setup.setting(Setting.Role.HEIGHT).orElseThrow().set().value();
     this.exposed = exposed(setup.cutter().diameter(), height);
     this.sheet = new PlanSheet(width, words.all(layout(), notes()));

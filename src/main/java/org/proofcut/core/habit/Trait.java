@@ -57,7 +57,10 @@ public sealed interface Trait {
           setup.machine() instanceof RouterTable && setup.asked() instanceof CutAsked.Rabbet;
       boolean told =
           setup.measures().stream().anyMatch(one -> one.correctedBy().equals(Optional.of(role)));
-      if (!told) {
+      // Set by caliper to the nearest edge, and two walls come of it: no scale of a slot's.
+      boolean bothFaces =
+          setup.asked() instanceof CutAsked.CentredGroove && role == Setting.Role.FENCE;
+      if (!told || bothFaces) {
         return Optional.empty();
       }
       return switch (role) {

@@ -15,7 +15,8 @@ public final class CutForms {
   public static List<Family> families(FitLimits fit) {
     return List.of(
         new Family("Cut to size", PartingForms.all()),
-        new Family("Housings", HousingForms.all(fit)));
+        new Family("Housings", HousingForms.all(fit)),
+        new Family("Edges", EdgeForms.all(fit)));
   }
 
   /** The same without their headings. */

@@ -49,10 +49,10 @@ final class HousingForms {
   private static final List<Class<? extends Cutter>> SLOTTING =
       List.of(StraightCutter.class, StackedCutter.class, SawBlade.class);
 
-  private static final Field ENTERING_THINNEST =
+  static final Field ENTERING_THINNEST =
       length("entering-thinnest", "Thinnest reading", "by caliper, at the edge that goes in");
 
-  private static final Field ENTERING_THICKEST =
+  static final Field ENTERING_THICKEST =
       length("entering-thickest", "Thickest reading", "by caliper, at the edge that goes in");
 
   private static final Field DEPTH = length("depth", "Depth", "into the thickness");
@@ -60,7 +60,7 @@ final class HousingForms {
   private static final Field DISTANCE =
       length("distance", "Distance", "from the reference edge to the near wall");
 
-  private static final CutForm.Group ENTERING =
+  static final CutForm.Group ENTERING =
       new CutForm.Group("What goes in", List.of(ENTERING_THINNEST, ENTERING_THICKEST));
 
   private HousingForms() {}
@@ -134,11 +134,11 @@ final class HousingForms {
         });
   }
 
-  private static Readings entering(FormReader form) {
+  static Readings entering(FormReader form) {
     return readings(form, "what goes in", ENTERING_THINNEST, ENTERING_THICKEST);
   }
 
-  private static void evenEnough(FormReader form, Readings readings, Length most) {
+  static void evenEnough(FormReader form, Readings readings, Length most) {
     if (form.isSound(ENTERING_THINNEST, ENTERING_THICKEST)
         && readings.spread().value().isGreaterThan(most)) {
       form.problem(
@@ -171,7 +171,7 @@ final class HousingForms {
     }
   }
 
-  private static Sheet goesIn(Sheet stock, Readings entering) {
+  static Sheet goesIn(Sheet stock, Readings entering) {
     return sheet("entering", "what goes in", stock.material(), entering);
   }
 }

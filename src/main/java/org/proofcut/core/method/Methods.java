@@ -9,8 +9,10 @@ import java.util.stream.Stream;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.method.Choice.Refused;
 import org.proofcut.core.setup.Answer;
+import org.proofcut.core.setup.CentredGrooveSetup;
 import org.proofcut.core.setup.Conditions;
 import org.proofcut.core.setup.CutAsked;
+import org.proofcut.core.setup.CutAsked.CentredGroove;
 import org.proofcut.core.setup.CutAsked.Parting;
 import org.proofcut.core.setup.CutAsked.Rabbet;
 import org.proofcut.core.setup.CutAsked.Slot;
@@ -58,7 +60,23 @@ public final class Methods {
     if (asked instanceof Rabbet rabbet) {
       return first(rabbetWays(rabbet));
     }
+    if (asked instanceof CentredGroove groove) {
+      return first(centredGrooveWays(groove));
+    }
     return first(partingWays((Parting) asked));
+  }
+
+  /** At the table first: its guard can stay over a cutter that a saw's blade must do without. */
+  private Stream<Way> centredGrooveWays(CentredGroove groove) {
+    return Stream.concat(
+        ways(
+            RouterTable.class,
+            byFit(groove.width().value()),
+            (table, cutter) -> CentredGrooveSetup.table(groove, table, cutter, conditions)),
+        ways(
+            TableSaw.class,
+            shop.cutters(SawBlade.class).toList(),
+            (saw, blade) -> CentredGrooveSetup.saw(groove, saw, blade, conditions)));
   }
 
   private Stream<Way> slotWays(Slot slot) {

@@ -93,8 +93,16 @@ final class Handlings {
                 : "Score the line; the track holds the fibres on the side that is kept"));
   }
 
+  /** What distances are taken from on a piece that belongs to no case. */
+  static Edge reference(CutAsked asked) {
+    return asked instanceof CutAsked.CentredGroove ? Edge.MARKED_FACE : Edge.REFERENCE;
+  }
+
   /** A piece that belongs to no case. */
   static Handling single(Setup setup) {
+    if (setup.asked() instanceof CutAsked.CentredGroove) {
+      return single("edge that gets the groove down", Edge.MARKED_FACE);
+    }
     return switch (setup.guide()) {
       case FENCE, FENCE_WITH_BLOCK ->
           setup.asked() instanceof CutAsked.Parting

@@ -10,7 +10,9 @@ public enum OperationKind {
   BACK_RABBET,
   FINAL_LENGTH,
   DRY_FIT,
-  FASTEN;
+  FASTEN,
+  // Cuts that no case takes.
+  CENTRED_GROOVE;
 
   /** As content and conditions write it. */
   public String id() {
@@ -21,6 +23,7 @@ public enum OperationKind {
   public boolean cuts() {
     return switch (this) {
       case ROUGH_STRIPS, RIP, CROSSCUT, RABBET, DADO, BACK_RABBET, FINAL_LENGTH -> true;
+      case CENTRED_GROOVE -> true;
       case DRY_FIT, FASTEN -> false;
     };
   }

@@ -3,7 +3,6 @@ package org.proofcut.core.operation;
 import java.util.List;
 import java.util.Optional;
 import org.proofcut.core.method.Methods;
-import org.proofcut.core.part.Edge;
 import org.proofcut.core.setup.CutAsked;
 import org.proofcut.core.stock.Sheet;
 
@@ -26,7 +25,7 @@ public record SingleCut(
             "piece",
             "the piece",
             Optional.empty(),
-            Edge.REFERENCE,
+            Handlings.reference(asked),
             choice.setup().map(Handlings::single));
     return new Operation(
         kind.id(),

@@ -14,6 +14,7 @@ public enum Edge {
   LEFT_END("left end", Axis.MINUS_X),
   RIGHT_END("right end", Axis.PLUS_X),
   REFERENCE("reference edge"),
+  MARKED_FACE("marked face"),
   OPPOSITE("opposite edge"),
   LEADING("leading edge"),
   TRAILING("trailing edge");

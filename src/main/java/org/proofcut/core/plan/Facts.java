@@ -1,13 +1,14 @@
 package org.proofcut.core.plan;
 
+import java.util.HashMap;
 import java.util.List;
+import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.operation.Operation;
 import org.proofcut.core.operation.OperationKind;
 import org.proofcut.core.safety.Fact;
 import org.proofcut.core.safety.StepFacts;
 import org.proofcut.core.setup.CutAsked;
-import org.proofcut.core.setup.Pass;
 import org.proofcut.core.setup.Setup;
 import org.proofcut.core.setup.Work;
 import org.proofcut.core.shop.Machine;
@@ -108,14 +109,11 @@ final class Facts {
   /** The most that any one pass takes in depth; passes at a new offset begin at the face again. */
   private static Length deepestPass(Setup setup) {
     var deepest = Length.ZERO;
-    Pass before = null;
+    var before = new HashMap<Band, Length>();
     for (var pass : setup.passes()) {
-      var from =
-          before == null || !before.takes().equals(pass.takes())
-              ? Length.ZERO
-              : before.depth().value();
-      deepest = deepest.max(pass.depth().value().minus(from));
-      before = pass;
+      var depth = pass.depth().value();
+      var from = before.put(pass.takes(), depth);
+      deepest = deepest.max(from == null ? depth : depth.minus(from));
     }
     return deepest;
   }

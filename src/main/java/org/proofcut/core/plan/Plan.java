@@ -40,6 +40,7 @@ public record Plan(
       case DRY_FIT -> CaseFigure.outside(finished);
       case FASTEN -> CaseFigure.screwLines(finished);
       case ROUGH_STRIPS, RIP, CROSSCUT, RABBET, DADO, BACK_RABBET, FINAL_LENGTH -> List.of();
+      case CENTRED_GROOVE -> List.of();
     };
   }
 

@@ -43,6 +43,9 @@ final class ProofPieces {
     if (asked instanceof CutAsked.Rabbet rabbet) {
       return rabbet.width().value();
     }
+    if (asked instanceof CutAsked.CentredGroove groove) {
+      return groove.work().acrossGuide().most();
+    }
     return ((CutAsked.Parting) asked).size().value();
   }
 }

@@ -88,17 +88,18 @@ public final class Proof {
     var accepted = measure.accepted();
     // As near to the target as both ends allow: the target may lie to one side in the band, and a
     // setting can't be nothing or less.
+    int times = measure.timesMoved().orElse(1);
     var ideal =
         measure
             .target()
             .value()
             .minus(ends.middle())
             .max(accepted.least().minus(ends.least()))
-            .max(setting.step().minus(setting.set().value()))
+            .max(setting.step().minus(setting.set().value()).times(times))
             .min(accepted.most().minus(ends.most()));
     for (var rounding : List.of(Rounding.NEAREST, Rounding.UP, Rounding.DOWN)) {
-      var by = ideal.roundedTo(setting.step(), rounding);
-      var moved = ends.movedBy(by);
+      var by = share(ideal, times).roundedTo(setting.step(), rounding);
+      var moved = ends.movedBy(by.times(times));
       if (accepted.contains(moved.least())
           && accepted.contains(moved.most())
           && setting.set().value().plus(by).isPositive()) {
@@ -106,6 +107,10 @@ public final class Proof {
       }
     }
     return Optional.empty();
+  }
+
+  private static Length share(Length move, int times) {
+    return new Length(move.picometres() / times);
   }
 
   static Band ends(List<Length> found) {

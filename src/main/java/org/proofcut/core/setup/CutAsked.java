@@ -40,4 +40,18 @@ public sealed interface CutAsked {
    */
   record Parting(Worked<Length> size, boolean toSize, boolean along, Work work)
       implements CutAsked {}
+
+  /**
+   * A groove along an edge, in the middle of the thickness. The piece stands on that edge, with one
+   * face against the guide and then the other, so that {@code work} reaches out from the guide as
+   * far as it is thick.
+   *
+   * @param width the width aimed at
+   * @param accepted widths that a proof may show
+   * @param depth into the edge
+   * @param standing how high the pieces stand on the edge that is cut
+   */
+  record CentredGroove(
+      Worked<Length> width, Band accepted, Worked<Length> depth, Band standing, Work work)
+      implements CutAsked {}
 }

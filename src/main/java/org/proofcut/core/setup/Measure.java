@@ -14,10 +14,11 @@ import org.proofcut.core.measure.Length;
  * @param target what it should be
  * @param accepted readings that prove it
  * @param readings how many readings are taken
- * @param correctedBy the setting that moves it, one for one and the same way; empty where only
- *     another cutter helps
+ * @param correctedBy the setting that moves it the same way; empty where only another cutter helps
  * @param counteredBy a setting that is there for another measure and moves this one too, one for
  *     one the other way; empty where none does
+ * @param timesMoved how many times over a move of {@code correctedBy} shows in it; empty where it
+ *     shows once
  */
 public record Measure(
     Dimension dimension,
@@ -26,7 +27,20 @@ public record Measure(
     Band accepted,
     int readings,
     Optional<Setting.Role> correctedBy,
-    Optional<Setting.Role> counteredBy) {
+    Optional<Setting.Role> counteredBy,
+    Optional<Integer> timesMoved) {
+
+  /** A measure that its setting moves one for one. */
+  public Measure(
+      Dimension dimension,
+      String what,
+      Worked<Length> target,
+      Band accepted,
+      int readings,
+      Optional<Setting.Role> correctedBy,
+      Optional<Setting.Role> counteredBy) {
+    this(dimension, what, target, accepted, readings, correctedBy, counteredBy, Optional.empty());
+  }
 
   /** What is measured on a proof cut. */
   public enum Dimension {

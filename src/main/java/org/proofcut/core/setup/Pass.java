@@ -15,6 +15,7 @@ import org.proofcut.core.measure.Length;
  *     before the edge where part of the cutter is buried in the fence
  * @param engages which side of the cutter meets new wood
  * @param strips how many strips of a pack lie there; empty where there never is more than one
+ * @param lies how the work is turned for this pass; empty where it lies the same way in all
  */
 public record Pass(
     int number,
@@ -22,11 +23,28 @@ public record Pass(
     Worked<Length> depth,
     Band takes,
     Engages engages,
-    Optional<Integer> strips) {
+    Optional<Integer> strips,
+    Optional<Lies> lies) {
 
   /** A pass of a set-up that has one strip or none. */
   public Pass(int number, boolean stripOn, Worked<Length> depth, Band takes, Engages engages) {
     this(number, stripOn, depth, takes, engages, Optional.empty());
+  }
+
+  /** A pass of a set-up that may have a pack of strips. */
+  public Pass(
+      int number,
+      boolean stripOn,
+      Worked<Length> depth,
+      Band takes,
+      Engages engages,
+      Optional<Integer> strips) {
+    this(number, stripOn, depth, takes, engages, strips, Optional.empty());
+  }
+
+  /** A pass for which the work is turned over, or turned back. */
+  static Pass turned(int number, Lies lies, Worked<Length> depth, Band takes, Engages engages) {
+    return new Pass(number, false, depth, takes, engages, Optional.empty(), Optional.of(lies));
   }
 
   /**
@@ -52,7 +70,23 @@ public record Pass(
             .with("as set before", depth)
             .with("correction", Worked.measured("correction from the proof cut", by))
             .is(depth.value().plus(by));
-    return new Pass(number, stripOn, moved, takes, engages, strips);
+    return new Pass(number, stripOn, moved, takes, engages, strips, lies);
+  }
+
+  /** Which face of a piece that is turned between passes is where. */
+  public enum Lies {
+    MARKED_FACE_AT_FENCE("marked face against the fence"),
+    OTHER_FACE_AT_FENCE("other face against the fence");
+
+    private final String words;
+
+    Lies(String words) {
+      this.words = words;
+    }
+
+    public String words() {
+      return words;
+    }
   }
 
   /** The side of the cutter that meets new wood. */

@@ -39,21 +39,27 @@ final class RouterCuts {
     if (through.isPresent()) {
       return through;
     }
-    var depth = setting.set().value();
-    if (depth.isGreaterThan(cutter.cuttingLength())) {
-      return Optional.of(
-          new Refusal(
-              Refusal.Reason.CUTTER_TOO_SHORT,
-              "The edges of "
-                  + cutter.name()
-                  + " are "
-                  + conditions.shown(cutter.cuttingLength())
-                  + " long, the cut is "
-                  + conditions.shown(depth)
-                  + " deep",
-              "Use a cutter with longer edges"));
+    return RouterTableSetup.firstOf(
+        longEnough(cutter, setting.set().value(), conditions),
+        Depths.tooCoarse(setting, cutter, conditions));
+  }
+
+  /** Why the edges of this cutter are too short for the depth, if so. */
+  static Optional<Refusal> longEnough(StraightCutter cutter, Length depth, Conditions conditions) {
+    if (depth.isAtMost(cutter.cuttingLength())) {
+      return Optional.empty();
     }
-    return Depths.tooCoarse(setting, cutter, conditions);
+    return Optional.of(
+        new Refusal(
+            Refusal.Reason.CUTTER_TOO_SHORT,
+            "The edges of "
+                + cutter.name()
+                + " are "
+                + conditions.shown(cutter.cuttingLength())
+                + " long, the cut is "
+                + conditions.shown(depth)
+                + " deep",
+            "Use a cutter with longer edges"));
   }
 
   /** Why this depth, as set, is no housing in stock of this thickness, if so. */

@@ -215,18 +215,29 @@ public final class RouterTableSetup {
             "Rout it by hand along a straightedge"));
   }
 
+  /** Why so short an edge must not ride a router table's fence, if so. */
+  static Optional<Refusal> ridesFence(Work work, Conditions conditions) {
+    var shortest = work.alongGuide().least();
+    var wanted = conditions.limits().shortestAtRouter().value();
+    if (shortest.isAtLeast(wanted)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Refusal(
+            Refusal.Reason.WORK_TOO_SMALL,
+            "An edge of only "
+                + conditions.shown(shortest)
+                + " would ride the fence; at least "
+                + conditions.shown(wanted)
+                + " is wanted",
+            "Cut it on a longer piece and crosscut afterwards"));
+  }
+
   private Optional<Refusal> supports(Work work) {
     var shortest = work.alongGuide().least();
-    if (shortest.isLessThan(limits.shortestAtRouter().value())) {
-      return Optional.of(
-          new Refusal(
-              Refusal.Reason.WORK_TOO_SMALL,
-              "An edge of only "
-                  + conditions.shown(shortest)
-                  + " would ride the fence; at least "
-                  + conditions.shown(limits.shortestAtRouter().value())
-                  + " is wanted",
-              "Cut it on a longer piece and crosscut afterwards"));
+    var tooShort = ridesFence(work, conditions);
+    if (tooShort.isPresent()) {
+      return tooShort;
     }
     if (tipsAtFence(work) && !conditions.aids().contains("square-block")) {
       return Optional.of(

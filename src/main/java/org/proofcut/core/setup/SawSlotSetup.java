@@ -122,7 +122,7 @@ public final class SawSlotSetup {
         widening,
         RouterTableSetup.firstOf(
             SawSetup.takes(saw, saw.blades(), blade, conditions),
-            knifeStays(),
+            knifeStays(saw),
             widening.refusal().map(SawSlotSetup::routOrStack)));
   }
 
@@ -188,7 +188,7 @@ public final class SawSlotSetup {
             atOnce,
             widening.refusal(),
             RouterCuts.goesThrough(height, asked.work(), conditions),
-            deeperThanItReaches(cutter, height),
+            deeperThanItReaches(saw, cutter, height, conditions),
             RouterCuts.staysOnWork(asked.distance().value(), made, asked.work(), conditions),
             leavesAWall(near.minus(strip)),
             RouterCuts.settable(width, made, conditions),
@@ -263,7 +263,7 @@ public final class SawSlotSetup {
    * The riving knife keeps a cut open behind the blade, and a guard that it carries has to come off
    * in a blind cut: only a knife below the top tooth can stay.
    */
-  private Optional<Refusal> knifeStays() {
+  static Optional<Refusal> knifeStays(TableSaw saw) {
     if (saw.knifeStaysInBlindCuts()) {
       return Optional.empty();
     }
@@ -370,7 +370,8 @@ public final class SawSlotSetup {
   }
 
   /** Geometry: a smaller cutter stands lower by half of what its diameter is less. */
-  private Optional<Refusal> deeperThanItReaches(Cutter cutter, Setting height) {
+  static Optional<Refusal> deeperThanItReaches(
+      TableSaw saw, Cutter cutter, Setting height, Conditions conditions) {
     var less = saw.blades().most().minus(cutter.diameter()).max(Length.ZERO).half();
     var reach = saw.greatestHeight().minus(less);
     if (height.set().value().isAtMost(reach)) {
@@ -404,19 +405,30 @@ public final class SawSlotSetup {
             "Cut it as a rabbet, or farther from the edge"));
   }
 
+  /** Why so short an edge must not ride the saw's fence, if so. */
+  static Optional<Refusal> longEnough(Work work, Conditions conditions) {
+    var shortest = work.alongGuide().least();
+    var wanted = conditions.limits().shortestAtSaw().value();
+    if (shortest.isAtLeast(wanted)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Refusal(
+            Refusal.Reason.WORK_TOO_SMALL,
+            "An edge of only "
+                + conditions.shown(shortest)
+                + " would ride the fence; at least "
+                + conditions.shown(wanted)
+                + " is wanted",
+            "Cut it on a longer piece, on the sled with the fence off the table, or rout it"));
+  }
+
   /** Why the work can't ride the fence, if so. */
   private Optional<Refusal> onFence(RouterCuts.Widening widening) {
     var shortest = asked.work().alongGuide().least();
-    if (shortest.isLessThan(limits.shortestAtSaw().value())) {
-      return Optional.of(
-          new Refusal(
-              Refusal.Reason.WORK_TOO_SMALL,
-              "An edge of only "
-                  + conditions.shown(shortest)
-                  + " would ride the fence; at least "
-                  + conditions.shown(limits.shortestAtSaw().value())
-                  + " is wanted",
-              "Cut it on a longer piece, on the sled with the fence off the table, or rout it"));
+    var tooShort = longEnough(asked.work(), conditions);
+    if (tooShort.isPresent()) {
+      return tooShort;
     }
     var reach = asked.work().acrossGuide().most();
     if (shortest.times(limits.overhangToContact().value()).isLessThan(reach)) {
@@ -461,8 +473,12 @@ public final class SawSlotSetup {
    * Without the usual guard a comb or a jig holds the work: 29 CFR 1910.213(a)(15), from memory.
    */
   private Optional<Refusal> heldDown(boolean onSled) {
-    if (conditions.aids().contains("featherboard")
-        || onSled && conditions.aids().contains("sled")) {
+    return onSled && conditions.aids().contains("sled") ? Optional.empty() : pressed(conditions);
+  }
+
+  /** The same, where only a featherboard will do. */
+  static Optional<Refusal> pressed(Conditions conditions) {
+    if (conditions.aids().contains("featherboard")) {
       return Optional.empty();
     }
     return Optional.of(

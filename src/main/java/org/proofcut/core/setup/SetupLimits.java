@@ -23,6 +23,7 @@ import org.proofcut.core.measure.Length;
  * @param shortestAtSaw shortest piece ripped along the saw's fence
  * @param shortestAtRouter shortest edge that rides the router table's fence
  * @param overhangToContact most times longer that the overhang may be than the edge on the fence
+ * @param leastCheek thinnest wood left on each side of a groove in an edge
  * @param topSpeeds highest speed of router cutters by diameter, smallest first
  */
 public record SetupLimits(
@@ -41,4 +42,5 @@ public record SetupLimits(
     Worked<Length> shortestAtSaw,
     Worked<Length> shortestAtRouter,
     Worked<Integer> overhangToContact,
+    Worked<Length> leastCheek,
     Worked<List<SpeedBand>> topSpeeds) {}

@@ -122,6 +122,8 @@ final class SheetJson {
       boolean stripOn,
       @Schema(description = "how many strips of a pack are in; left out where there is one or none")
           Optional<Integer> strips,
+      @Schema(description = "how the work is turned; left out where it lies the same way in all")
+          Optional<String> lies,
       LengthJson.Figure depth,
       @Schema(description = "what the cutter covers, from the reference edge")
           LengthJson.Range takes,
@@ -308,6 +310,7 @@ final class SheetJson {
         pass.number(),
         pass.stripOn(),
         pass.strips(),
+        pass.lies().map(Pass.Lies::words),
         LengthJson.figure(pass.depth(), unit),
         LengthJson.range(pass.takes(), unit),
         ShopJson.word(pass.engages()));

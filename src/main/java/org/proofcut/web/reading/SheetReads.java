@@ -184,6 +184,7 @@ public record SheetReads(
   }
 
   private static String pass(Pass pass, Setup setup, Shows shows) {
+    var turned = pass.lies().map(lies -> lies.words() + ", ").orElse("");
     var strip = setup.usesStrip() ? pass.strips("in", "out") + ", " : "";
     var meets =
         switch (pass.engages()) {
@@ -193,7 +194,8 @@ public record SheetReads(
         };
     var depth = pass.depth().value();
     var read = setup.read(pass);
-    return strip
+    return turned
+        + strip
         + shows.text(depth)
         + " deep"
         + (read.equals(depth) ? "" : ", which your scale reads as " + shows.text(read))

@@ -74,6 +74,17 @@ public final class CutsTyped {
             "thickest", "18.1",
             "across", "300",
             "material", "plywood"));
+    all.put(
+        "centred-groove",
+        typed(
+            "entering-thinnest", "5.58",
+            "entering-thickest", "5.66",
+            "depth", "10",
+            "thinnest", "19",
+            "thickest", "19.04",
+            "along", "520",
+            "standing", "58",
+            "material", "softwood"));
     return all;
   }
 

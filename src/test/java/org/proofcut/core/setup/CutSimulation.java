@@ -128,6 +128,9 @@ public final class CutSimulation {
 
   /** The whole set-up, pass after pass, on a piece that reaches out so far. */
   public static Result cut(Setup setup, Length across, Truth truth) {
+    if (setup.asked() instanceof CutAsked.CentredGroove) {
+      return cutFromBothFaces(setup, across, truth);
+    }
     if (setup.machine() instanceof TableSaw) {
       return cutAtSaw(setup, across, truth, equalStrips(setup), AWAY);
     }
@@ -146,6 +149,46 @@ public final class CutSimulation {
       met.add(simulation.pass(motion, guideIsNear, from, truth.cuts(), depth));
     }
     return new Result(simulation, met);
+  }
+
+  /**
+   * A piece on edge, one face to the fence and then the other, as each pass says; never touching
+   * the fence. Turned over, what lay farthest from the fence lies at it.
+   */
+  private static Result cutFromBothFaces(Setup setup, Length across, Truth truth) {
+    var simulation = new CutSimulation(across);
+    var met = new ArrayList<Met>();
+    var fence = setup.settings().get(0);
+    if (!fence.from().startsWith("to the nearest")) {
+      throw new IllegalArgumentException("how would a maker set " + fence.from() + "?");
+    }
+    var from = fence.read().value().plus(truth.guideReadsTooLittleBy());
+    for (var pass : setup.passes()) {
+      boolean over = pass.lies().orElseThrow() == Pass.Lies.OTHER_FACE_AT_FENCE;
+      if (over) {
+        simulation.turnOver();
+      }
+      var depth = setup.read(pass).plus(truth.heightReadsTooLittleBy());
+      met.add(
+          setup.machine() instanceof TableSaw
+              ? simulation.passOfBlade(AWAY, from, truth.cuts(), setup.cutter().diameter(), depth)
+              : simulation.pass(Motion.TABLE, true, from, truth.cuts(), depth));
+      if (over) {
+        simulation.turnOver();
+      }
+    }
+    return new Result(simulation, met);
+  }
+
+  /** The face that lay at the guide lies away from it. */
+  void turnOver() {
+    long end = wood.get(wood.size() - 1).to;
+    var over = new ArrayList<Column>();
+    for (int i = wood.size() - 1; i >= 0; i--) {
+      var one = wood.get(i);
+      over.add(new Column(end - one.to, end - one.from, one.depth));
+    }
+    wood = List.copyOf(over);
   }
 
   /** From the reference edge to where the cutter begins to cut, set as the sheet says. */

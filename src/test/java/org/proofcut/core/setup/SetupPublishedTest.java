@@ -115,6 +115,7 @@ class SetupPublishedTest {
         LIMITS.shortestAtSaw(),
         LIMITS.shortestAtRouter(),
         LIMITS.overhangToContact(),
+        LIMITS.leastCheek(),
         LIMITS.topSpeeds());
   }
 }

@@ -67,6 +67,7 @@ public final class ShopsForTests {
           true,
           true);
 
+  public static final StraightCutter FOUR_AND_A_HALF = straight("4.5", "4.5 mm");
   public static final StraightCutter TWELVE = straight("12", "12 mm");
   public static final StraightCutter SIXTEEN = straight("16", "16 mm");
   public static final StraightCutter EIGHTEEN = straight("18", "18 mm");
@@ -93,6 +94,7 @@ public final class ShopsForTests {
           limit("shortest rip", "300 mm"),
           limit("shortest edge on the router table's fence", "150 mm"),
           Worked.given("overhang to contact", 3, Citation.COMMON_PRACTICE),
+          limit("least wood beside a groove", "4 mm"),
           Worked.given(
               "top speeds by diameter",
               List.of(
@@ -111,7 +113,7 @@ public final class ShopsForTests {
     return new Shop(
         "Test shop",
         List.of(TABLE, HAND, SAW, TRACK),
-        List.of(TWELVE, SIXTEEN, EIGHTEEN, RIP_BLADE, TRACK_BLADE),
+        List.of(FOUR_AND_A_HALF, TWELVE, SIXTEEN, EIGHTEEN, RIP_BLADE, TRACK_BLADE),
         List.of(),
         CONDITIONS.aids());
   }

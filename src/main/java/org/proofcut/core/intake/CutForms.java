@@ -11,6 +11,8 @@ public final class CutForms {
 
   /** One form for each kind of cut, judged by these limits of fit. */
   public static List<CutForm> all(FitLimits fit) {
-    return Stream.of(HousingForms.all(fit), PartingForms.all()).flatMap(List::stream).toList();
+    return Stream.of(HousingForms.all(fit), PartingForms.all(), BoringForms.all())
+        .flatMap(List::stream)
+        .toList();
   }
 }

@@ -16,7 +16,9 @@ public enum Edge {
   REFERENCE("reference edge"),
   OPPOSITE("opposite edge"),
   LEADING("leading edge"),
-  TRAILING("trailing edge");
+  TRAILING("trailing edge"),
+  REFERENCE_END("reference end"),
+  FAR_END("far end");
 
   private final String words;
   private final Optional<Axis> towards;

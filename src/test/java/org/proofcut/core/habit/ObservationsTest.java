@@ -68,7 +68,8 @@ class ObservationsTest {
                   case WIDTH -> wood.width();
                   case DEPTH -> wood.deepest();
                   case DISTANCE -> wood.nearWall();
-                  case SIZE -> throw new AssertionError("no router parts the stock");
+                  case SIZE, DIAMETER, FROM_END ->
+                      throw new AssertionError("no router parts the stock or bores");
                 });
 
     var machine = setup.machine().id();
@@ -168,7 +169,7 @@ class ObservationsTest {
                 switch (measure.dimension()) {
                   case WIDTH -> List.of(Length.of("17.7 mm"), Length.of("17.7 mm"));
                   case DISTANCE -> List.of(Length.of("99 mm"), Length.of("101 mm"));
-                  case DEPTH, SIZE -> List.of();
+                  case DEPTH, SIZE, DIAMETER, FROM_END -> List.of();
                 },
             MONDAY);
     assertEquals(List.of(), none);

@@ -65,6 +65,20 @@ public final class CutsTyped {
             "thickest", "18.1",
             "across", "300",
             "material", "plywood"));
+    all.put(
+        "screw-hole",
+        typed(
+            "bore", "clearance",
+            "screw", "8",
+            "from-edge", "60",
+            "first", "80",
+            "holes", "3",
+            "pitch", "120",
+            "thinnest", "18",
+            "thickest", "18.1",
+            "along", "600",
+            "across", "300",
+            "material", "plywood"));
     return all;
   }
 

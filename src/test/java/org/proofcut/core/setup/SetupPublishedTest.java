@@ -115,6 +115,13 @@ class SetupPublishedTest {
         LIMITS.shortestAtSaw(),
         LIMITS.shortestAtRouter(),
         LIMITS.overhangToContact(),
-        LIMITS.topSpeeds());
+        LIMITS.topSpeeds(),
+        LIMITS.rimSpeeds(),
+        LIMITS.diametersToLift(),
+        LIMITS.holeTolerance(),
+        LIMITS.beyondHole(),
+        LIMITS.leastUnderPoint(),
+        LIMITS.shortestAtDrill(),
+        LIMITS.mostStops());
   }
 }

@@ -50,6 +50,9 @@ public final class CutSection {
    * @param widthPx width at which the page shows it, at least 300
    */
   public static Picture of(Operation operation, Setup setup, LengthUnit unit, int widthPx) {
+    if (setup.asked() instanceof CutAsked.Bored) {
+      return HoleSection.of(operation, setup, unit, widthPx);
+    }
     var section = new CutSection(operation, setup, unit, widthPx);
     if (setup.asked() instanceof CutAsked.CentredGroove groove) {
       return EdgeSection.groove(operation, setup, groove, unit, widthPx);

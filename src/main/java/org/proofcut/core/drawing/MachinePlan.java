@@ -3,6 +3,8 @@ package org.proofcut.core.drawing;
 import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.operation.Operation;
 import org.proofcut.core.setup.Setup;
+import org.proofcut.core.shop.DrillPress;
+import org.proofcut.core.shop.HandDrill;
 import org.proofcut.core.shop.HandRouter;
 import org.proofcut.core.shop.TableSaw;
 import org.proofcut.core.shop.TrackSaw;
@@ -32,6 +34,9 @@ public final class MachinePlan {
     }
     if (setup.machine() instanceof HandRouter router) {
       return HandRouterPlan.of(operation, setup, router, unit, widthPx);
+    }
+    if (setup.machine() instanceof DrillPress || setup.machine() instanceof HandDrill) {
+      return DrillPlan.of(operation, setup, unit, widthPx);
     }
     return RouterTablePlan.of(operation, setup, unit, widthPx);
   }

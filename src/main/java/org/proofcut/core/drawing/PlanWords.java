@@ -43,8 +43,8 @@ final class PlanWords {
               handling ->
                   byHandling
                       .computeIfAbsent(
-                          handling.leads().words()
-                              + " leads."
+                          handling.first()
+                              + "."
                               + handling.breakout().map(what -> " " + what + ".").orElse(""),
                           key -> new ArrayList<>())
                       .add(part.name()));

@@ -58,6 +58,11 @@ final class Stretch {
     throw new AssertionError("a stretch shows at least one piece");
   }
 
+  /** Whether a place is shown, and not in a break. */
+  boolean shows(Length place) {
+    return shown.stream().anyMatch(piece -> piece.contains(place));
+  }
+
   /** Size in the drawing. */
   Length extent() {
     return at(shown.get(shown.size() - 1).most());

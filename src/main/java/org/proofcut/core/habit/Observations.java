@@ -104,8 +104,12 @@ public final class Observations {
       rabbet();
     } else if (asked instanceof CutAsked.Parting) {
       parting();
+    } else if (asked instanceof CutAsked.Holes) {
+      holes();
     }
     found(Dimension.DEPTH)
+        // Of a seat only the head is measured, not how deep the cone is.
+        .filter(depth -> !(asked instanceof CutAsked.Countersink))
         .ifPresent(
             depth -> {
               scale(Setting.Role.HEIGHT, Trait.Datum.HEIGHT, depth);
@@ -173,6 +177,15 @@ public final class Observations {
               scale(Setting.Role.STOP, Trait.Datum.STOP, size);
               scale(Setting.Role.MARK, Trait.Datum.TRACK, size);
             });
+  }
+
+  /** A caliper finds the near wall; the centre lies half of the diameter as found beyond it. */
+  private void holes() {
+    var half = found(Dimension.DIAMETER).map(Length::half);
+    half.flatMap(radius -> found(Dimension.DISTANCE).map(radius::plus))
+        .ifPresent(centre -> scale(Setting.Role.FENCE, Trait.Datum.FENCE_TO_CENTRE, centre));
+    half.flatMap(radius -> found(Dimension.FROM_END).map(radius::plus))
+        .ifPresent(centre -> scale(Setting.Role.STOP, Trait.Datum.STOP, centre));
   }
 
   /** What a scale that was set says, if this set-up has it. */

@@ -36,6 +36,7 @@ public sealed interface Trait {
     FENCE_TO_NEAREST_EDGE("fence"),
     /** A rabbet's fence is measured to the other side of the cutter: another figure altogether. */
     FENCE_TO_FARTHEST_EDGE("fence, to the farthest cutting edge"),
+    FENCE_TO_CENTRE("fence, to the centre of the bit"),
     STOP("stop"),
     TRACK("track"),
     HEIGHT("height scale"),
@@ -63,6 +64,9 @@ public sealed interface Trait {
       if (!told || bothFaces) {
         return Optional.empty();
       }
+      if (setup.asked() instanceof CutAsked.Bored) {
+        return ofBoring(role);
+      }
       return switch (role) {
         case FENCE -> Optional.of(toFarEdge ? FENCE_TO_FARTHEST_EDGE : FENCE_TO_NEAREST_EDGE);
         case STOP -> Optional.of(STOP);
@@ -71,6 +75,18 @@ public sealed interface Trait {
         case DEPTH -> Optional.of(DEPTH);
         // A strip is calipered; a straightedge is laid by what is known of base and cutter.
         case STRIP, STRAIGHTEDGE -> Optional.empty();
+        case LINE, COLLAR -> throw new AssertionError("set for holes alone");
+      };
+    }
+
+    private static Optional<Datum> ofBoring(Setting.Role role) {
+      return switch (role) {
+        case FENCE -> Optional.of(FENCE_TO_CENTRE);
+        case STOP -> Optional.of(STOP);
+        case DEPTH -> Optional.of(DEPTH);
+        // A mark is struck anew each time; a collar is set by caliper.
+        case MARK, LINE, COLLAR -> Optional.empty();
+        case STRIP, HEIGHT, STRAIGHTEDGE -> throw new AssertionError("no hole is set by a " + role);
       };
     }
   }

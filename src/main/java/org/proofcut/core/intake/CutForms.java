@@ -16,7 +16,8 @@ public final class CutForms {
     return List.of(
         new Family("Cut to size", PartingForms.all()),
         new Family("Housings", HousingForms.all(fit)),
-        new Family("Edges", EdgeForms.all(fit)));
+        new Family("Edges", EdgeForms.all(fit)),
+        new Family("Holes", BoringForms.all()));
   }
 
   /** The same without their headings. */

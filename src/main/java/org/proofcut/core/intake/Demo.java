@@ -200,6 +200,48 @@ public final class Demo {
             "48",
             "top-speed",
             "9500"),
+        machine(
+            "drill-press",
+            "name",
+            "drill press in the corner",
+            "speeds",
+            "A: 250, B: 480, C: 900, D: 1550, E: 2600",
+            "fence-reach",
+            "150",
+            "fence-step",
+            "0.1",
+            "stop-reach",
+            "450",
+            "travel",
+            "80",
+            "depth-step",
+            "0.1",
+            "largest-bit",
+            "40",
+            "guard",
+            "yes",
+            "extraction",
+            "no"),
+        machine(
+            "hand-drill",
+            "name",
+            "cordless drill",
+            "speeds",
+            "1: 450, 2: 1700",
+            "collar-step",
+            "0.1",
+            "guide-height",
+            "0",
+            "largest-bit",
+            "20",
+            "extraction",
+            "no"),
+        bit("3 mm twist", "twist", "3", "45", "0.9"),
+        bit("4.5 mm twist", "twist", "4.5", "60", "1.4"),
+        bit("5 mm brad point", "brad-point", "5", "60", "2"),
+        bit("8 mm brad point", "brad-point", "8", "75", "3"),
+        bit("countersink, 90°", "countersink", "12", "20", "6"),
+        bit("35 mm cup", "cup", "35", "50", "1.2"),
         gear("eye-protection", "clear safety glasses", "Z87+", "shelf 1, left"),
         gear("ear-protection", "ear muffs", "SNR 30", "hook 3"),
         gear("dust-mask", "half mask with particle filters", "P3", "sealed box 2"),
@@ -209,6 +251,7 @@ public final class Demo {
         aid("push-block"),
         aid("featherboard"),
         aid("straightedge"),
+        aid("clamps"),
         aid("square-block"),
         aid("roller-stand"),
         aid("sled"));
@@ -267,6 +310,23 @@ public final class Demo {
 
   private static Thing cutter(String kind, String... typed) {
     return new Thing(Thing.Group.CUTTER, kind, typed(typed));
+  }
+
+  private static Thing bit(String name, String kind, String diameter, String length, String point) {
+    return cutter(
+        "bit",
+        "name",
+        name,
+        "bit-kind",
+        kind,
+        "diameter",
+        diameter,
+        "length",
+        length,
+        "point",
+        point,
+        "edges",
+        "2");
   }
 
   private static Thing gear(String kind, String name, String rating, String place) {

@@ -134,11 +134,17 @@ public final class ShopForms {
 
   /** Kinds of machine. */
   public static final List<ItemForm<? extends Machine>> MACHINES =
-      List.of(routerTable(), handRouter(), tableSaw(), trackSaw());
+      List.of(
+          routerTable(),
+          handRouter(),
+          tableSaw(),
+          trackSaw(),
+          DrillForms.drillPress(),
+          DrillForms.handDrill());
 
   /** Kinds of cutter. */
   public static final List<ItemForm<? extends Cutter>> CUTTER_KINDS =
-      List.of(straightCutter(), sawBlade(), stackedCutter());
+      List.of(straightCutter(), sawBlade(), stackedCutter(), DrillForms.bit());
 
   private ShopForms() {}
 

@@ -16,6 +16,7 @@
       "core.shop",
       "core.part",
       "core.fit",
+      "core.boring",
       "core.casework",
       "core.setup",
       "core.habit",

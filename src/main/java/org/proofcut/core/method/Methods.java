@@ -13,16 +13,22 @@ import org.proofcut.core.setup.CentredGrooveSetup;
 import org.proofcut.core.setup.Conditions;
 import org.proofcut.core.setup.CutAsked;
 import org.proofcut.core.setup.CutAsked.CentredGroove;
+import org.proofcut.core.setup.CutAsked.Countersink;
+import org.proofcut.core.setup.CutAsked.Holes;
 import org.proofcut.core.setup.CutAsked.Parting;
 import org.proofcut.core.setup.CutAsked.Rabbet;
 import org.proofcut.core.setup.CutAsked.Slot;
+import org.proofcut.core.setup.DrillSetup;
 import org.proofcut.core.setup.HandRouterSetup;
 import org.proofcut.core.setup.Refusal;
 import org.proofcut.core.setup.RouterTableSetup;
 import org.proofcut.core.setup.SawSetup;
 import org.proofcut.core.setup.SawSlotSetup;
 import org.proofcut.core.setup.Setup;
+import org.proofcut.core.shop.Bit;
 import org.proofcut.core.shop.Cutter;
+import org.proofcut.core.shop.DrillPress;
+import org.proofcut.core.shop.HandDrill;
 import org.proofcut.core.shop.HandRouter;
 import org.proofcut.core.shop.Machine;
 import org.proofcut.core.shop.RouterTable;
@@ -40,7 +46,9 @@ import org.proofcut.core.shop.TrackSaw;
  * a cutter that fits before two with a narrower one, the widest of those first; a slot at the saw
  * last, with a stacked cutter where it may take one, else with a blade in several passes. A whole
  * sheet is broken down along a track before it is lifted to a saw; every other saw cut is tried at
- * the table saw first.
+ * the table saw first. Holes are bored at a press before a drill in the hands, because its fence
+ * and its column keep them in line and square, with the bit nearest to their size; of two alike a
+ * brad point, which starts where it is put.
  */
 public final class Methods {
 
@@ -62,6 +70,20 @@ public final class Methods {
     }
     if (asked instanceof CentredGroove groove) {
       return first(centredGrooveWays(groove));
+    }
+    if (asked instanceof Holes holes) {
+      return first(
+          boringWays(
+              holes.diameter().value(),
+              (press, bit) -> DrillSetup.holes(holes, press, bit, conditions),
+              (drill, bit) -> DrillSetup.holes(holes, drill, bit, conditions)));
+    }
+    if (asked instanceof Countersink seat) {
+      return first(
+          boringWays(
+              seat.head().value(),
+              (press, bit) -> DrillSetup.countersink(seat, press, bit, conditions),
+              (drill, bit) -> DrillSetup.countersink(seat, drill, bit, conditions)));
     }
     return first(partingWays((Parting) asked));
   }
@@ -129,6 +151,19 @@ public final class Methods {
             (saw, blade) -> SawSetup.track(parting, saw, blade, conditions));
     boolean wholeSheet = parting.along() && !parting.toSize();
     return wholeSheet ? Stream.concat(alongTrack, atTable) : Stream.concat(atTable, alongTrack);
+  }
+
+  private Stream<Way> boringWays(
+      Length diameter, Calculator<DrillPress, Bit> atPress, Calculator<HandDrill, Bit> byHand) {
+    var bits =
+        shop.cutters(Bit.class)
+            .sorted(
+                Comparator.comparing((Bit bit) -> bit.diameter().minus(diameter).abs())
+                    .thenComparing(Bit::kind)
+                    .thenComparing(Bit::id))
+            .toList();
+    return Stream.concat(
+        ways(DrillPress.class, bits, atPress), ways(HandDrill.class, bits, byHand));
   }
 
   /** Cutters nearest to the width first, from either side, then ever narrower ones. */

@@ -11,6 +11,24 @@ import org.proofcut.core.part.Edge;
  * @param leads the edge that meets the cutter first
  * @param trails the edge where the cutter comes out, and where it breaks fibres
  * @param breakout what to do about that; empty where nothing is needed
+ * @param end where the end lies that lengths are taken from, such as "lower end on your left"; only
+ *     where nothing leads and nothing trails
  */
 public record Handling(
-    String face, Edge rides, Edge leads, Edge trails, Optional<String> breakout) {}
+    String face,
+    Edge rides,
+    Edge leads,
+    Edge trails,
+    Optional<String> breakout,
+    Optional<String> end) {
+
+  /** A part that moves past the cutter, or is passed by it. */
+  public Handling(String face, Edge rides, Edge leads, Edge trails, Optional<String> breakout) {
+    this(face, rides, leads, trails, breakout, Optional.empty());
+  }
+
+  /** What meets the cutter first, or where the end lies that a row of holes begins at. */
+  public String first() {
+    return end.orElseGet(() -> leads.words() + " leads");
+  }
+}

@@ -103,6 +103,15 @@ final class Handlings {
     if (setup.asked() instanceof CutAsked.CentredGroove) {
       return single("edge that gets the groove down", Edge.MARKED_FACE);
     }
+    if (setup.asked() instanceof CutAsked.Bored) {
+      return bored(
+          "face to be bored up",
+          Edge.REFERENCE,
+          Edge.REFERENCE_END,
+          Edge.FAR_END,
+          "reference end on your left",
+          setup);
+    }
     return switch (setup.guide()) {
       case FENCE, FENCE_WITH_BLOCK ->
           setup.asked() instanceof CutAsked.Parting
@@ -121,7 +130,38 @@ final class Handlings {
                       Edge.LEADING,
                       Edge.TRAILING,
                       crosscut(setup).breakout());
+      case MARKS, DRILL_GUIDE -> throw new AssertionError("only holes are bored by marks");
     };
+  }
+
+  /**
+   * One of a mirror pair of sides, inside face up, an edge against the fence or away from you. Of
+   * the two, one has its lower end on the left.
+   */
+  static Handling boredSide(PartRole side, Edge rides, Setup setup) {
+    var lie = new Lie(side, Axis.PLUS_Z, rides, Axis.PLUS_Y);
+    boolean left = lie.edgeTowards(Axis.MINUS_X) == Edge.LOWER_END;
+    return bored(
+        side.namedFaceWords() + " up",
+        rides,
+        Edge.LOWER_END,
+        Edge.TOP_END,
+        Edge.LOWER_END.words() + (left ? " on your left" : " on your right"),
+        setup);
+  }
+
+  private static Handling bored(
+      String face, Edge rides, Edge from, Edge to, String end, Setup setup) {
+    boolean through = setup.asked() instanceof CutAsked.Holes holes && holes.depth().isEmpty();
+    return new Handling(
+        face,
+        rides,
+        from,
+        to,
+        through
+            ? Optional.of("Lay a waste board under it: the bit breaks fibres where it comes out")
+            : Optional.empty(),
+        Optional.of(end));
   }
 
   private static Handling ripped(Setup setup) {

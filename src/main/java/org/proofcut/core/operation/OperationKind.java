@@ -9,6 +9,7 @@ public enum OperationKind {
   DADO,
   BACK_RABBET,
   FINAL_LENGTH,
+  SCREW_HOLES,
   DRY_FIT,
   FASTEN,
   // Cuts that no case takes.
@@ -22,8 +23,9 @@ public enum OperationKind {
   /** Whether a turning cutter is at work. */
   public boolean cuts() {
     return switch (this) {
-      case ROUGH_STRIPS, RIP, CROSSCUT, RABBET, DADO, BACK_RABBET, FINAL_LENGTH -> true;
       case CENTRED_GROOVE -> true;
+      case ROUGH_STRIPS, RIP, CROSSCUT, RABBET, DADO, BACK_RABBET, FINAL_LENGTH, SCREW_HOLES ->
+          true;
       case DRY_FIT, FASTEN -> false;
     };
   }

@@ -17,7 +17,9 @@ public enum Edge {
   MARKED_FACE("marked face"),
   OPPOSITE("opposite edge"),
   LEADING("leading edge"),
-  TRAILING("trailing edge");
+  TRAILING("trailing edge"),
+  REFERENCE_END("reference end"),
+  FAR_END("far end");
 
   private final String words;
   private final Optional<Axis> towards;

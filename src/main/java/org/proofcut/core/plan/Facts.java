@@ -86,7 +86,8 @@ final class Facts {
   }
 
   private static boolean isThrough(CutAsked asked) {
-    return asked instanceof CutAsked.Parting;
+    return asked instanceof CutAsked.Parting
+        || asked instanceof CutAsked.Holes holes && holes.depth().isEmpty();
   }
 
   private static boolean hasRivingKnife(Machine machine) {

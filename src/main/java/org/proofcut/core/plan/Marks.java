@@ -61,6 +61,11 @@ public record Marks(List<Mark> all) {
           new Mark(
               setting.role().words().toLowerCase(Locale.ROOT), setting.read().value().toString()));
     }
+    if (setup.asked() instanceof CutAsked.Bored bored) {
+      for (var hole : bored.row().along()) {
+        marks.add(new Mark(hole.name(), hole.value().toString()));
+      }
+    }
     marks.add(new Mark("passes", Integer.toString(setup.passes().size())));
     for (var measure : setup.measures()) {
       marks.add(

@@ -39,8 +39,9 @@ public record Plan(
     return switch (sheet.operation().kind()) {
       case DRY_FIT -> CaseFigure.outside(finished);
       case FASTEN -> CaseFigure.screwLines(finished);
-      case ROUGH_STRIPS, RIP, CROSSCUT, RABBET, DADO, BACK_RABBET, FINAL_LENGTH -> List.of();
       case CENTRED_GROOVE -> List.of();
+      case ROUGH_STRIPS, RIP, CROSSCUT, RABBET, DADO, BACK_RABBET, FINAL_LENGTH, SCREW_HOLES ->
+          List.of();
     };
   }
 

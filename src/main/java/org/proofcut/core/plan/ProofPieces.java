@@ -17,7 +17,7 @@ final class ProofPieces {
     if (!needsProof) {
       return List.of();
     }
-    var along = limits.proofPieceLength().value();
+    var along = along(operation.asked().orElseThrow(), limits);
     var beyond = limits.proofPieceBeyond().value();
     var pieces = new ArrayList<ProofPiece>();
     for (var sheet : operation.cutSheets()) {
@@ -35,6 +35,14 @@ final class ProofPieces {
     return pieces;
   }
 
+  /** Long enough to hold; the first hole of a row stands as far from its end as in the piece. */
+  private static Length along(CutAsked asked, OperationLimits limits) {
+    var least = limits.proofPieceLength().value();
+    return asked instanceof CutAsked.Bored bored
+        ? least.max(bored.row().first().value().plus(limits.proofPieceBeyond().value()))
+        : least;
+  }
+
   /** How far from the guide the cut ends. */
   private static Length reach(CutAsked asked) {
     if (asked instanceof CutAsked.Slot slot) {
@@ -45,6 +53,9 @@ final class ProofPieces {
     }
     if (asked instanceof CutAsked.CentredGroove groove) {
       return groove.work().acrossGuide().most();
+    }
+    if (asked instanceof CutAsked.Bored bored) {
+      return bored.row().fromEdge().value();
     }
     return ((CutAsked.Parting) asked).size().value();
   }

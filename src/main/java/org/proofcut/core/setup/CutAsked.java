@@ -1,8 +1,11 @@
 package org.proofcut.core.setup;
 
+import java.util.List;
+import java.util.Optional;
 import org.proofcut.core.evidence.Worked;
 import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
+import org.proofcut.core.stock.Material;
 
 /** What a cut must come to, whatever machine makes it. */
 public sealed interface CutAsked {
@@ -54,4 +57,69 @@ public sealed interface CutAsked {
   record CentredGroove(
       Worked<Length> width, Band accepted, Worked<Length> depth, Band standing, Work work)
       implements CutAsked {}
+
+  /**
+   * Where holes go.
+   *
+   * @param fromEdge from the reference edge to their centres
+   * @param along from the reference end to the centre of each, the nearest first
+   */
+  record Row(Worked<Length> fromEdge, List<Worked<Length>> along) {
+
+    public Row {
+      along = List.copyOf(along);
+      if (along.isEmpty()) {
+        throw new IllegalArgumentException("a row without a hole");
+      }
+    }
+
+    public Worked<Length> first() {
+      return along.get(0);
+    }
+
+    public Worked<Length> last() {
+      return along.get(along.size() - 1);
+    }
+  }
+
+  /** What a bit makes. */
+  interface Bored {
+
+    Row row();
+
+    Material material();
+  }
+
+  /**
+   * Holes of one diameter and depth.
+   *
+   * @param accepted diameters that will do; as near as a bit is made to its mark if empty
+   * @param depth of the wall; empty for a hole that goes through
+   * @param flat whether the floor has to be flat
+   */
+  record Holes(
+      Worked<Length> diameter,
+      Optional<Band> accepted,
+      Optional<Worked<Length>> depth,
+      boolean flat,
+      Row row,
+      Material material,
+      Work work)
+      implements CutAsked, Bored {}
+
+  /**
+   * Seats for the heads of screws, at the mouths of holes that are there.
+   *
+   * @param head diameter of the head
+   * @param hole diameter of the hole
+   * @param under how far the head is to lie below the face
+   */
+  record Countersink(
+      Worked<Length> head,
+      Worked<Length> hole,
+      Worked<Length> under,
+      Row row,
+      Material material,
+      Work work)
+      implements CutAsked, Bored {}
 }

@@ -21,7 +21,12 @@ public enum Feed {
       "The teeth at the front move down toward the table and hold the work on it."),
   ALONG_THE_TRACK(
       "Push the saw away from you along the track",
-      "The blade cuts up out of the work at the front, so the saw is pushed, never pulled.");
+      "The blade cuts up out of the work at the front, so the saw is pushed, never pulled."),
+  /** A drill turns clockwise seen from above, and takes the work along that way if it can. */
+  DOWN_INTO_THE_WORK(
+      "Bring the bit straight down; lift it for the chips",
+      "Chips that can't get out jam the bit and burn the wall. A bit that jams turns the work, or"
+          + " the drill in your hands.");
 
   private final String words;
   private final String why;

@@ -7,7 +7,10 @@ public enum Guide {
   FENCE_WITH_BLOCK("fence-with-block", "the fence, pushed by a square block"),
   SLED("sled", "the sled and its stop"),
   STRAIGHTEDGE("straightedge", "a clamped straightedge"),
-  TRACK("track", "the track");
+  TRACK("track", "the track"),
+  /** A bit in the hands goes where the marks are. */
+  MARKS("marks", "marks on the work"),
+  DRILL_GUIDE("drill-guide", "a guide clamped on the marks");
 
   private final String id;
   private final String words;

@@ -47,7 +47,10 @@ public record Measure(
     WIDTH("Width"),
     DEPTH("Depth"),
     DISTANCE("Distance"),
-    SIZE("Size");
+    SIZE("Size"),
+    DIAMETER("Diameter"),
+    /** Along the work, where the distance is across it. */
+    FROM_END("From the end");
 
     private final String words;
 

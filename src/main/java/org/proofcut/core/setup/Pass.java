@@ -96,6 +96,8 @@ public record Pass(
     /** The side away from a table's fence: against the feed. */
     AWAY_FROM_GUIDE,
     /** The side toward a hand-held router's guide: against the feed. */
-    TOWARD_GUIDE
+    TOWARD_GUIDE,
+    /** A bit: wood all round, and the floor. */
+    ALL_ROUND
   }
 }

@@ -37,7 +37,11 @@ public record Setting(
     DEPTH("Depth"),
     STOP("Stop"),
     STRAIGHTEDGE("Straightedge"),
-    MARK("Mark");
+    MARK("Mark"),
+    /** Along the reference edge, where no fence is. */
+    LINE("Line"),
+    /** On a bit in the hands. */
+    COLLAR("Stop collar");
 
     private final String words;
 
@@ -47,6 +51,14 @@ public record Setting(
 
     public String words() {
       return words;
+    }
+
+    /** Whether it decides how deep the cut goes. */
+    public boolean isOfDepth() {
+      return switch (this) {
+        case HEIGHT, DEPTH, COLLAR -> true;
+        case FENCE, STRIP, STOP, STRAIGHTEDGE, MARK, LINE -> false;
+      };
     }
   }
 

@@ -61,7 +61,7 @@ public record Setup(
    * where the height or depth moves, so does the figure that each of them is cut at.
    */
   public Setup movedBy(Setting.Role role, Length by) {
-    boolean deeper = role == Setting.Role.HEIGHT || role == Setting.Role.DEPTH;
+    boolean deeper = role.isOfDepth();
     return new Setup(
         asked,
         machine,
@@ -93,7 +93,7 @@ public record Setup(
   /** What the scale of height or depth reads when it is set for a pass. */
   public Length read(Pass pass) {
     return settings.stream()
-        .filter(one -> one.role() == Setting.Role.HEIGHT || one.role() == Setting.Role.DEPTH)
+        .filter(one -> one.role().isOfDepth())
         .map(one -> one.read().value().minus(one.set().value()))
         .findFirst()
         .map(pass.depth().value()::plus)

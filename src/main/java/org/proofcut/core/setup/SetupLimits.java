@@ -25,6 +25,14 @@ import org.proofcut.core.measure.Length;
  * @param overhangToContact most times longer that the overhang may be than the edge on the fence
  * @param leastCheek thinnest wood left on each side of a groove in an edge
  * @param topSpeeds highest speed of router cutters by diameter, smallest first
+ * @param rimSpeeds how fast the rims of bits may run
+ * @param diametersToLift most times its diameter that a bit goes in before it is lifted for the
+ *     chips
+ * @param holeTolerance how far a hole may be off its diameter
+ * @param beyondHole how far a bit goes into the waste board below a through hole
+ * @param leastUnderPoint least wood below the point of a bit in a hole that does not go through
+ * @param shortestAtDrill shortest piece bored while it is held by a fence and by hand
+ * @param mostStops most holes in a row that a stop is set for; more are marked
  */
 public record SetupLimits(
     Worked<Length> deepestPass,
@@ -43,4 +51,11 @@ public record SetupLimits(
     Worked<Length> shortestAtRouter,
     Worked<Integer> overhangToContact,
     Worked<Length> leastCheek,
-    Worked<List<SpeedBand>> topSpeeds) {}
+    Worked<List<SpeedBand>> topSpeeds,
+    Worked<List<RimSpeed>> rimSpeeds,
+    Worked<Integer> diametersToLift,
+    Worked<Length> holeTolerance,
+    Worked<Length> beyondHole,
+    Worked<Length> leastUnderPoint,
+    Worked<Length> shortestAtDrill,
+    Worked<Integer> mostStops) {}

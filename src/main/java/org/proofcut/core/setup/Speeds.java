@@ -4,14 +4,17 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Comparator;
 import java.util.Optional;
+import org.proofcut.core.boring.DrillSpeed;
 import org.proofcut.core.evidence.Amount;
 import org.proofcut.core.evidence.Citation;
 import org.proofcut.core.evidence.Worked;
 import org.proofcut.core.measure.Angle;
 import org.proofcut.core.measure.Length;
+import org.proofcut.core.shop.Bit;
 import org.proofcut.core.shop.Cutter;
 import org.proofcut.core.shop.Machine;
 import org.proofcut.core.shop.StraightCutter;
+import org.proofcut.core.stock.Material;
 
 /** How fast a cutter may turn, and which step of the machine's dial that is. */
 public final class Speeds {
@@ -43,10 +46,7 @@ public final class Speeds {
    * cutter beyond all bands.
    */
   static Optional<Worked<Integer>> limit(Cutter cutter, SetupLimits limits) {
-    var marked =
-        cutter
-            .markedTopSpeed()
-            .map(top -> Worked.given("top speed marked on the cutter", top, Citation.ENTERED));
+    var marked = cutter.markedTopSpeed().map(Speeds::marked);
     if (!(cutter instanceof StraightCutter straight)) {
       return marked;
     }
@@ -61,43 +61,77 @@ public final class Speeds {
     if (byDiameter.isEmpty() || marked.isEmpty()) {
       return byDiameter;
     }
-    var lower = Math.min(byDiameter.get().value(), marked.get().value());
-    return Optional.of(
-        Worked.called("highest speed for this cutter")
-            .by("the lower of both")
-            .with(byDiameter.get())
-            .with(marked.get())
-            .is(lower));
+    return Optional.of(lower(byDiameter.get(), marked.get()));
   }
 
   /** The machine's fastest step that the cutter allows, or why there is none. */
   static Choice choose(Machine machine, Cutter cutter, SetupLimits limits) {
     var limit = limit(cutter, limits);
-    if (limit.isEmpty()) {
-      return Choice.no(
-          cutter instanceof StraightCutter
-              ? cutter.name() + " is larger than any size whose speed is known"
-              : cutter.name() + " has no top speed entered",
-          cutter instanceof StraightCutter
-              ? "Use a smaller cutter"
-              : "Read the top speed on the blade and enter it in the shop");
-    }
+    return limit
+        .map(most -> fastest(machine, cutter, most))
+        .orElseGet(
+            () ->
+                Choice.no(
+                    cutter instanceof StraightCutter
+                        ? cutter.name() + " is larger than any size whose speed is known"
+                        : cutter.name() + " has no top speed entered",
+                    cutter instanceof StraightCutter
+                        ? "Use a smaller cutter"
+                        : "Read the top speed on the blade and enter it in the shop"));
+  }
+
+  /** The machine's fastest step for a bit in this wood, or why there is none. */
+  static Choice choose(Machine machine, Bit bit, Material material, SetupLimits limits) {
+    return fastest(machine, bit, limit(bit, material, limits));
+  }
+
+  /** The highest speed of a bit: the lower of its mark and of what its rim may run at. */
+  static Worked<Integer> limit(Bit bit, Material material, SetupLimits limits) {
+    var rims = limits.rimSpeeds();
+    var rim =
+        rims.value().stream()
+            .filter(one -> one.kind() == bit.kind())
+            .findFirst()
+            .orElseThrow(() -> new IllegalStateException("no rim speed of a " + bit.kind()));
+    var byRim =
+        DrillSpeed.highest(
+            Worked.entered("diameter of the bit", bit.diameter()),
+            Worked.given(
+                "speed of the rim of this kind of bit in " + material.words(),
+                new Amount(BigDecimal.valueOf(rim.metresPerMinuteIn(material)), "m/min"),
+                rims.source()));
+    return bit.markedTopSpeed().map(top -> lower(byRim, marked(top))).orElse(byRim);
+  }
+
+  private static Worked<Integer> marked(int top) {
+    return Worked.given("top speed marked on the cutter", top, Citation.ENTERED);
+  }
+
+  private static Worked<Integer> lower(Worked<Integer> one, Worked<Integer> other) {
+    return Worked.called("highest speed for this cutter")
+        .by("the lower of both")
+        .with(one)
+        .with(other)
+        .is(Math.min(one.value(), other.value()));
+  }
+
+  private static Choice fastest(Machine machine, Cutter cutter, Worked<Integer> limit) {
     var step =
         machine.speeds().stream()
-            .filter(one -> one.perMinute() <= limit.get().value())
+            .filter(one -> one.perMinute() <= limit.value())
             .max(Comparator.comparingInt(one -> one.perMinute()));
     return step.map(
             one ->
                 new Choice(
                     Optional.of(
-                        new Speed(one, limit.get(), rimSpeed(cutter.diameter(), one.perMinute()))),
+                        new Speed(one, limit, rimSpeed(cutter.diameter(), one.perMinute()))),
                     Optional.empty()))
         .orElseGet(
             () ->
                 Choice.no(
                     cutter.name()
                         + " may turn at most at "
-                        + limit.get().value()
+                        + limit.value()
                         + "/min; "
                         + machine.name()
                         + " can't run so slowly",

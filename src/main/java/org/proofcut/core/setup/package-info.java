@@ -8,7 +8,14 @@
     question = "What is the machine set to?",
     gives = "Setup, or a Refusal that says why",
     notHere = "choice among machines and cutters (method), the parts (operation)",
-    mayImport = {"core.measure", "core.measure.display", "core.evidence", "core.shop"})
+    mayImport = {
+      "core.measure",
+      "core.measure.display",
+      "core.evidence",
+      "core.boring",
+      "core.stock",
+      "core.shop"
+    })
 package org.proofcut.core.setup;
 
 import org.proofcut.Room;

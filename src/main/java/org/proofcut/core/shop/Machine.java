@@ -3,7 +3,8 @@ package org.proofcut.core.shop;
 import java.util.List;
 
 /** A machine with a turning cutter. */
-public sealed interface Machine permits RouterTable, HandRouter, TableSaw, TrackSaw {
+public sealed interface Machine
+    permits RouterTable, HandRouter, TableSaw, TrackSaw, DrillPress, HandDrill {
 
   /** Stable within the shop. */
   String id();

@@ -19,6 +19,7 @@ import org.proofcut.core.plan.Marks;
 import org.proofcut.core.plan.OperationSheet;
 import org.proofcut.core.plan.Plan;
 import org.proofcut.core.plan.ProofPiece;
+import org.proofcut.core.setup.CutAsked;
 import org.proofcut.core.setup.Measure;
 import org.proofcut.core.setup.Pass;
 import org.proofcut.core.setup.Setting;
@@ -79,6 +80,10 @@ final class SheetJson {
           Optional<Change> cutterChange,
       String guide,
       List<Figure> figures,
+      @Schema(
+              description =
+                  "centres of holes, all from the one reference end; empty for other cuts")
+          List<LengthJson.Figure> holes,
       List<OnePass> passes,
       Turning speed,
       Direction feed,
@@ -179,6 +184,8 @@ final class SheetJson {
       String rides,
       String leads,
       String trails,
+      @Schema(description = "where the end lies that a row of holes begins at")
+          Optional<String> end,
       @Schema(description = "what to do where the cutter comes out") Optional<String> breakout) {}
 
   /** An item of the checklist; which fields it has depends on its type. */
@@ -281,11 +288,18 @@ final class SheetJson {
             .map(SheetJson::change),
         setup.guide().id(),
         figures(setup, unit),
+        holes(setup, unit),
         setup.passes().stream().map(pass -> pass(pass, unit)).toList(),
         turning(setup.speed(), unit),
         new Direction(ShopJson.word(setup.feed()), setup.feed().words(), setup.feed().why()),
         setup.measures().stream().map(measure -> measured(measure, unit)).toList(),
         setup.taught());
+  }
+
+  private static List<LengthJson.Figure> holes(Setup setup, LengthUnit unit) {
+    return setup.asked() instanceof CutAsked.Bored bored
+        ? bored.row().along().stream().map(hole -> LengthJson.figure(hole, unit)).toList()
+        : List.of();
   }
 
   private static Change change(CutterChange change) {
@@ -360,6 +374,7 @@ final class SheetJson {
         handling.rides().words(),
         handling.leads().words(),
         handling.trails().words(),
+        handling.end(),
         handling.breakout());
   }
 

@@ -10,12 +10,14 @@ import org.proofcut.core.drawing.MachinePlan;
 import org.proofcut.core.drawing.Picture;
 import org.proofcut.core.drawing.Sign;
 import org.proofcut.core.measure.Length;
+import org.proofcut.core.measure.display.Scale;
 import org.proofcut.core.measure.display.Shown;
 import org.proofcut.core.operation.Operation;
 import org.proofcut.core.plan.OperationSheet;
 import org.proofcut.core.safety.Control;
 import org.proofcut.core.safety.Finding;
 import org.proofcut.core.safety.SignalWord;
+import org.proofcut.core.setup.CutAsked;
 import org.proofcut.core.setup.Pass;
 import org.proofcut.core.setup.Setting;
 import org.proofcut.core.setup.Setup;
@@ -27,6 +29,7 @@ import org.proofcut.web.part.WorkingLine;
  * @param stops what forbids the operation as planned
  * @param figures to set, the one that decides most first
  * @param learned what proof cuts have taught that the figures use
+ * @param positions of the holes, each from the one reference end; empty where there is one only
  * @param passes in the order run; empty where there is one only
  * @param plan the machine from above; null where none is drawn
  * @param section the cut in section; null where none is drawn
@@ -39,6 +42,7 @@ public record SheetReads(
     List<Figure> figures,
     List<Fact> facts,
     List<String> learned,
+    List<String> positions,
     List<String> passes,
     Drawn plan,
     Drawn section,
@@ -89,6 +93,7 @@ public record SheetReads(
         setup.map(one -> figures(operation, one, shows)).orElse(List.of()),
         setup.map(SheetReads::facts).orElse(List.of()),
         setup.map(Setup::taught).orElse(List.of()),
+        setup.map(one -> positions(one, shows)).orElse(List.of()),
         setup.map(one -> passes(one, shows)).orElse(List.of()),
         setup.map(one -> plan(operation, one, shows)).orElse(null),
         setup.map(one -> section(operation, one, shows)).orElse(null),
@@ -120,6 +125,7 @@ public record SheetReads(
         caseFigures,
         facts,
         learned,
+        positions,
         passes,
         elevation,
         section,
@@ -177,6 +183,18 @@ public record SheetReads(
     return facts;
   }
 
+  private static List<String> positions(Setup setup, Shows shows) {
+    return setup.asked() instanceof CutAsked.Bored bored && bored.row().along().size() > 1
+        ? bored.row().along().stream().map(hole -> position(hole.value(), shows)).toList()
+        : List.of();
+  }
+
+  private static String position(Length from, Shows shows) {
+    var shown = Scale.rule(shows.unit()).show(from);
+    var leftover = shows.leftover(shown);
+    return shown.text() + (leftover == null ? "" : " (" + leftover + ")");
+  }
+
   private static List<String> passes(Setup setup, Shows shows) {
     return setup.passes().size() == 1
         ? List.of()
@@ -191,6 +209,7 @@ public record SheetReads(
           case BOTH_SIDES -> "full width, held to the guide";
           case AWAY_FROM_GUIDE -> "new wood only on the side away from the fence";
           case TOWARD_GUIDE -> "new wood only on the side of the straightedge";
+          case ALL_ROUND -> "then lift the bit out of its chips";
         };
     var depth = pass.depth().value();
     var read = setup.read(pass);

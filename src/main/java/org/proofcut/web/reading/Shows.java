@@ -57,6 +57,8 @@ public record Shows(LengthUnit unit) {
       case STOP -> "What do you read at the stop?";
       case STRAIGHTEDGE -> "What do you read at the straightedge?";
       case MARK -> "What do you read at the mark?";
+      case LINE -> "What do you read from the edge to the line?";
+      case COLLAR -> "What do you read from the tip to the collar?";
     };
   }
 
@@ -66,6 +68,8 @@ public record Shows(LengthUnit unit) {
       case DEPTH -> "Depth of the cut";
       case DISTANCE -> "Distance from the reference edge";
       case SIZE -> "Size of the piece";
+      case DIAMETER -> "Diameter of the hole";
+      case FROM_END -> "Distance from the reference end";
     };
   }
 }

@@ -117,7 +117,7 @@ public final class Verdicts {
 
   private static String larger(Setting.Role role) {
     return switch (role) {
-      case FENCE, STOP, STRAIGHTEDGE, MARK -> "farther";
+      case FENCE, STOP, STRAIGHTEDGE, MARK, LINE, COLLAR -> "farther";
       case STRIP -> "thicker";
       case HEIGHT -> "higher";
       case DEPTH -> "deeper";
@@ -126,7 +126,7 @@ public final class Verdicts {
 
   private static String smaller(Setting.Role role) {
     return switch (role) {
-      case FENCE, STOP, STRAIGHTEDGE, MARK -> "nearer";
+      case FENCE, STOP, STRAIGHTEDGE, MARK, LINE, COLLAR -> "nearer";
       case STRIP -> "thinner";
       case HEIGHT -> "lower";
       case DEPTH -> "shallower";
@@ -164,8 +164,8 @@ public final class Verdicts {
     return switch (dimension) {
       case WIDTH -> new String[] {"too narrow", "too wide"};
       case DEPTH -> new String[] {"too shallow", "too deep"};
-      case DISTANCE -> new String[] {"too near", "too far"};
-      case SIZE -> new String[] {"too small", "too large"};
+      case DISTANCE, FROM_END -> new String[] {"too near", "too far"};
+      case SIZE, DIAMETER -> new String[] {"too small", "too large"};
     };
   }
 

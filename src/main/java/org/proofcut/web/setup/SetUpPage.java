@@ -178,7 +178,10 @@ record SetUpPage(
         Stream.of(
             sentence(handling.face()),
             sentence(handling.rides().words() + " on the guide"),
-            sentence(handling.leads().words() + " meets the cutter first")),
+            sentence(
+                handling
+                    .end()
+                    .orElseGet(() -> handling.leads().words() + " meets the cutter first"))),
         handling.breakout().map(SetUpPage::sentence).stream());
   }
 

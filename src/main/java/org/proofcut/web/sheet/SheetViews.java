@@ -224,7 +224,7 @@ final class SheetViews {
             handling -> {
               details.add(handling.face());
               details.add(handling.rides().words() + " on the guide");
-              details.add(handling.leads().words() + " leads");
+              details.add(handling.first());
               handling.breakout().ifPresent(details::add);
             });
     return String.join(" · ", details);

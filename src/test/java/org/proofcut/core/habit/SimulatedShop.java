@@ -160,6 +160,7 @@ final class SimulatedShop {
         case DEPTH -> millimetres(wood.orElseThrow().deepest());
         case DISTANCE -> millimetres(wood.orElseThrow().nearWall());
         case SIZE -> millimetres(setup.settings().get(0).set().value()) + fence;
+        case DIAMETER, FROM_END -> throw new AssertionError("this shop bores nothing");
       };
     }
   }

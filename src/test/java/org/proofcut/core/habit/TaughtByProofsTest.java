@@ -45,7 +45,7 @@ class TaughtByProofsTest {
       case WIDTH -> wood.width();
       case DEPTH -> wood.deepest();
       case DISTANCE -> wood.nearWall();
-      case SIZE -> throw new AssertionError("no router parts the stock");
+      case SIZE, DIAMETER, FROM_END -> throw new AssertionError("no router parts the stock");
     };
   }
 

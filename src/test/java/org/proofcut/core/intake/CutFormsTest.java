@@ -182,10 +182,10 @@ class CutFormsTest {
   @ParameterizedTest
   @MethodSource("kinds")
   void unitOfTheForm_changesNoSetting(String kind) {
-    var withUnits = new LinkedHashMap<String, String>();
-    CutsTyped.with(kind)
-        .forEach(
-            (name, text) -> withUnits.put(name, text.matches("[0-9.]+") ? text + " mm" : text));
+    var withUnits = new LinkedHashMap<>(CutsTyped.with(kind));
+    form(kind).fields(ShopsForTests.shop()).stream()
+        .filter(field -> field.entry() == Field.Entry.LENGTH)
+        .forEach(field -> withUnits.computeIfPresent(field.name(), (name, text) -> text + " mm"));
     withUnits.put("unit", "in");
     assertEquals(settings(kind, CutsTyped.with(kind)), settings(kind, withUnits));
   }

@@ -85,6 +85,20 @@ public final class CutsTyped {
             "along", "520",
             "standing", "58",
             "material", "softwood"));
+    all.put(
+        "screw-hole",
+        typed(
+            "bore", "clearance",
+            "screw", "8",
+            "from-edge", "60",
+            "first", "80",
+            "holes", "3",
+            "pitch", "120",
+            "thinnest", "18",
+            "thickest", "18.1",
+            "along", "600",
+            "across", "300",
+            "material", "plywood"));
     return all;
   }
 

@@ -62,6 +62,7 @@ class MethodsTest {
             "router table, 18 mm cutter: CUTTER_TOO_WIDE",
             "router table, 16 mm cutter: OUT_OF_REACH",
             "router table, 12 mm cutter: OUT_OF_REACH",
+            "router table, 4.5 mm cutter: CUTTER_TOO_NARROW",
             "hand router, 18 mm cutter: CUTTER_TOO_WIDE"),
         refused(choice));
   }
@@ -95,6 +96,7 @@ class MethodsTest {
     assertEquals(
         List.of(
             "router table, 18 mm cutter: CUTTER_TOO_WIDE",
+            "router table, 4.5 mm cutter: CUTTER_TOO_NARROW",
             "hand router, 18 mm cutter: CUTTER_TOO_WIDE"),
         refused(choice));
     var forbidden = new Shop("all", List.of(ShopsForTests.SAW), cutters, List.of(), all.aids());

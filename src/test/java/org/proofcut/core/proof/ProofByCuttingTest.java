@@ -135,7 +135,7 @@ class ProofByCuttingTest {
           case WIDTH -> wood.width();
           case DEPTH -> wood.deepest();
           case DISTANCE -> wood.nearWall();
-          case SIZE -> throw new AssertionError("no router parts the stock");
+          case SIZE, DIAMETER, FROM_END -> throw new AssertionError("no router parts the stock");
         };
     return bench.scatter().stream().limit(measure.readings()).map(found::plus).toList();
   }

@@ -282,7 +282,7 @@ class CentredGrooveTest {
           case DISTANCE -> sides.stream().map(Length::of).toList();
           case DEPTH ->
               List.of(measure.target().value(), measure.target().value(), measure.target().value());
-          case SIZE -> throw new AssertionError(setup.toString());
+          case SIZE, DIAMETER, FROM_END -> throw new AssertionError(setup.toString());
         };
   }
 }

@@ -88,7 +88,7 @@ class SawSlotsByCuttingTest {
             case WIDTH -> wood.width();
             case DEPTH -> wood.deepest();
             case DISTANCE -> wood.nearWall();
-            case SIZE -> throw new AssertionError("a slot parts nothing");
+            case SIZE, DIAMETER, FROM_END -> throw new AssertionError("a slot parts nothing");
           };
       assertTrue(measure.accepted().contains(found), () -> measure + " found " + found);
     }

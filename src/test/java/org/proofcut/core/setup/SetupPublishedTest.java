@@ -116,6 +116,13 @@ class SetupPublishedTest {
         LIMITS.shortestAtRouter(),
         LIMITS.overhangToContact(),
         LIMITS.leastCheek(),
-        LIMITS.topSpeeds());
+        LIMITS.topSpeeds(),
+        LIMITS.rimSpeeds(),
+        LIMITS.diametersToLift(),
+        LIMITS.holeTolerance(),
+        LIMITS.beyondHole(),
+        LIMITS.leastUnderPoint(),
+        LIMITS.shortestAtDrill(),
+        LIMITS.mostStops());
   }
 }

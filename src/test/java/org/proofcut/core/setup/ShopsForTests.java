@@ -2,12 +2,17 @@ package org.proofcut.core.setup;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.proofcut.core.casework.CasesForTests;
 import org.proofcut.core.evidence.Citation;
 import org.proofcut.core.evidence.Worked;
 import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.LengthUnit;
+import org.proofcut.core.shop.Bit;
+import org.proofcut.core.shop.Cutter;
+import org.proofcut.core.shop.DrillPress;
+import org.proofcut.core.shop.HandDrill;
 import org.proofcut.core.shop.HandRouter;
 import org.proofcut.core.shop.RouterTable;
 import org.proofcut.core.shop.SawBlade;
@@ -77,6 +82,43 @@ public final class ShopsForTests {
   public static final SawBlade TRACK_BLADE =
       new SawBlade("160", "160 mm blade", mm(160), tenths(18), 48, Optional.of(9_500));
 
+  public static final DrillPress PRESS =
+      new DrillPress(
+          "press",
+          "drill press",
+          List.of(
+              new SpeedStep("A", 250),
+              new SpeedStep("B", 500),
+              new SpeedStep("C", 1_000),
+              new SpeedStep("D", 2_500)),
+          mm(160),
+          tenths(1),
+          mm(400),
+          mm(80),
+          tenths(1),
+          mm(40),
+          true,
+          true);
+
+  public static final HandDrill DRILL =
+      new HandDrill(
+          "drill",
+          "hand drill",
+          List.of(new SpeedStep("1", 400), new SpeedStep("2", 1_500)),
+          tenths(1),
+          Length.ZERO,
+          mm(20),
+          false);
+
+  public static final Bit CLEARANCE = bit("4.5-twist", Bit.Kind.TWIST, "4.5 mm", "1.4 mm");
+  public static final Bit PILOT = bit("3", Bit.Kind.TWIST, "3 mm", "0.9 mm");
+  public static final Bit FIVE = bit("5", Bit.Kind.BRAD_POINT, "5 mm", "2 mm");
+  public static final Bit EIGHT = bit("8", Bit.Kind.BRAD_POINT, "8 mm", "3 mm");
+  public static final Bit CUP = bit("35", Bit.Kind.CUP, "35 mm", "1.2 mm");
+  public static final Bit CONE = bit("cone", Bit.Kind.COUNTERSINK, "12 mm", "6 mm");
+
+  public static final List<Bit> BITS = List.of(CLEARANCE, PILOT, FIVE, EIGHT, CUP, CONE);
+
   public static final SetupLimits LIMITS =
       new SetupLimits(
           limit("deepest pass", "6 mm"),
@@ -102,7 +144,22 @@ public final class ShopsForTests {
                   new SpeedBand(Length.of("50.8 mm"), 18_000),
                   new SpeedBand(Length.of("63.5 mm"), 16_000),
                   new SpeedBand(Length.of("88.9 mm"), 12_000)),
-              Citation.COMMON_PRACTICE));
+              Citation.COMMON_PRACTICE),
+          Worked.given(
+              "rim speeds of bits",
+              List.of(
+                  new RimSpeed(Bit.Kind.BRAD_POINT, 45, 30, 40),
+                  new RimSpeed(Bit.Kind.TWIST, 60, 30, 45),
+                  new RimSpeed(Bit.Kind.CUP, 55, 30, 55),
+                  new RimSpeed(Bit.Kind.COUNTERSINK, 30, 20, 25),
+                  new RimSpeed(Bit.Kind.STEPPED, 55, 40, 50)),
+              Citation.COMMON_PRACTICE),
+          Worked.given("diameters before it is lifted", 3, Citation.COMMON_PRACTICE),
+          limit("tolerance of a hole", "0.15 mm"),
+          limit("into the waste board", "2 mm"),
+          limit("under the point", "1 mm"),
+          limit("shortest at a drill", "150 mm"),
+          Worked.given("most stops", 4, Citation.COMMON_PRACTICE));
 
   public static final Conditions CONDITIONS =
       new Conditions(LIMITS, List.of("straightedge", "clamps"), LengthUnit.MILLIMETRE);
@@ -112,8 +169,11 @@ public final class ShopsForTests {
   public static Shop shop() {
     return new Shop(
         "Test shop",
-        List.of(TABLE, HAND, SAW, TRACK),
-        List.of(FOUR_AND_A_HALF, TWELVE, SIXTEEN, EIGHTEEN, RIP_BLADE, TRACK_BLADE),
+        List.of(TABLE, HAND, SAW, TRACK, PRESS, DRILL),
+        Stream.<Cutter>concat(
+                Stream.of(FOUR_AND_A_HALF, TWELVE, SIXTEEN, EIGHTEEN, RIP_BLADE, TRACK_BLADE),
+                BITS.stream())
+            .toList(),
         List.of(),
         CONDITIONS.aids());
   }
@@ -152,6 +212,18 @@ public final class ShopsForTests {
   public static StraightCutter straight(String id, String diameter) {
     return new StraightCutter(
         id, id + " mm cutter", Length.of(diameter), mm(25), 2, mm(12), Optional.of(24_000));
+  }
+
+  static Bit bit(String id, Bit.Kind kind, String diameter, String point) {
+    return new Bit(
+        id,
+        id + " mm bit",
+        kind,
+        Length.of(diameter),
+        mm(60),
+        Length.of(point),
+        2,
+        Optional.empty());
   }
 
   static Length mm(long millimetres) {

@@ -96,7 +96,6 @@ class MethodsTest {
     assertEquals(
         List.of(
             "router table, 18 mm cutter: CUTTER_TOO_WIDE",
-            "router table, 4.5 mm cutter: CUTTER_TOO_NARROW",
             "hand router, 18 mm cutter: CUTTER_TOO_WIDE"),
         refused(choice));
     var forbidden = new Shop("all", List.of(ShopsForTests.SAW), cutters, List.of(), all.aids());

@@ -14,8 +14,10 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.proofcut.core.evidence.Amount;
+import org.proofcut.core.measure.Angle;
 import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
+import org.proofcut.core.setup.RimSpeed;
 import org.proofcut.core.setup.SpeedBand;
 
 /**
@@ -32,6 +34,8 @@ record TaggedValue(Object value) {
               Band.class,
               Amount.class,
               SpeedBand.class,
+              RimSpeed.class,
+              Angle.class,
               Integer.class,
               Long.class,
               BigDecimal.class,

@@ -32,6 +32,9 @@ import org.proofcut.core.casework.ProvenDepths;
 import org.proofcut.core.evidence.Amount;
 import org.proofcut.core.evidence.Citation;
 import org.proofcut.core.evidence.Worked;
+import org.proofcut.core.intake.CutForm;
+import org.proofcut.core.intake.CutForms;
+import org.proofcut.core.intake.CutsTyped;
 import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.LengthUnit;
@@ -130,6 +133,20 @@ class WrittenTest {
             SawSlotSetup.stacked(asked, saw, stack, conditions))) {
       assertReadsBack(setups, assertInstanceOf(Setup.class, answer));
     }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"screw-hole", "hinge-cup", "shelf-pins", "dowels", "pocket-holes"})
+  void read_holes_equalWhatWasWritten(String kind) {
+    var form =
+        CutForms.all(CasesForTests.FIT).stream()
+            .filter(one -> one.kind().equals(kind))
+            .findFirst()
+            .orElseThrow();
+    var typed = CutForm.filledIn(CutsTyped.with(kind), LengthUnit.MILLIMETRE);
+    var wanted = form.read(typed, ShopsForTests.shop()).value().orElseThrow();
+    var plan = PlansForTests.planner().plan(wanted.cut(), wanted.shop(), wanted.unit());
+    assertReadsBack(new Written<>(Setup.class), plan.sheet().operation().setup().orElseThrow());
   }
 
   @Test

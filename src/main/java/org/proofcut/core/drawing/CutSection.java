@@ -50,6 +50,9 @@ public final class CutSection {
    * @param widthPx width at which the page shows it, at least 300
    */
   public static Picture of(Operation operation, Setup setup, LengthUnit unit, int widthPx) {
+    if (setup.asked() instanceof CutAsked.Pocket pocket) {
+      return PocketSection.of(operation, setup, pocket, unit, widthPx);
+    }
     if (setup.asked() instanceof CutAsked.Bored) {
       return HoleSection.of(operation, setup, unit, widthPx);
     }

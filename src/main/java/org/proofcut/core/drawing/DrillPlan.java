@@ -19,6 +19,7 @@ import org.proofcut.core.setup.CutAsked;
 import org.proofcut.core.setup.CutAsked.Row;
 import org.proofcut.core.setup.Setting;
 import org.proofcut.core.setup.Setup;
+import org.proofcut.core.shop.Bit;
 import org.proofcut.core.shop.DrillPress;
 
 /**
@@ -38,6 +39,7 @@ final class DrillPlan {
   private final PlanSheet sheet;
   private final Row row;
   private final boolean atPress;
+  private final boolean pocket;
   private final boolean endOnRight;
   private final Length end;
   private final Length side;
@@ -61,7 +63,10 @@ final class DrillPlan {
     this.end = work.alongGuide().most();
     this.side = work.acrossGuide().most();
     this.radius = setup.passes().get(0).takes().extent().half();
-    this.across = words.figure(setup.settings().get(0));
+    this.pocket = setup.asked() instanceof CutAsked.Pocket;
+    // A jig puts a pocket as far from the end as it does; only where along it is set.
+    this.across =
+        pocket ? words.ruleNumber(row.fromEdge().value()) : words.figure(setup.settings().get(0));
     this.first = words.figure(setup.settings().get(1));
     this.sheet = new PlanSheet(width, words.all(layout(), notes()));
     // The figure for the distance from the edge stands beside the far end.
@@ -73,11 +78,11 @@ final class DrillPlan {
     var large = new Length(Math.max(1, radius.times(2).picometres() / LEAST_HOLE));
     this.pixel = whole.min(large);
     this.alongShown = whole.equals(pixel) ? all(end) : broken(room);
-    var hole = radius.plus(pixel.times(40));
+    var hole = mouthHalf().plus(pixel.times(40));
     this.acrossShown =
         Stretch.of(
             pixel.times(GAP),
-            new Band(Length.ZERO, pixel.times(30).min(side)),
+            new Band(Length.ZERO, pixel.times(46).min(side)),
             new Band(
                 row.fromEdge().value().minus(hole).max(Length.ZERO),
                 row.fromEdge().value().plus(hole).min(side)));
@@ -91,17 +96,27 @@ final class DrillPlan {
     return Stretch.of(pixel.times(GAP), new Band(Length.ZERO, whole));
   }
 
-  /** Both ends, the first holes, and the last. */
+  /** Both ends, as many of the first holes as there is room for, and the last. */
   private Stretch broken(long room) {
-    long rest = Math.max(24, room - 3 * GAP - 30 - 40 - 80 - 24);
+    long rest = room;
+    var shown = broken(pixel.times(rest), room);
+    while (rest > 0 && pixels(shown.extent()) > room) {
+      rest = Math.max(0, rest - 6);
+      shown = broken(pixel.times(rest), room);
+    }
+    return shown;
+  }
+
+  private Stretch broken(Length rest, long room) {
+    var around = radius.plus(pixel.times(room < 300 ? 20 : 32));
     var one = row.first().value();
     var last = row.last().value();
     return Stretch.of(
         pixel.times(GAP),
-        piece(Length.ZERO, pixel.times(30)),
-        piece(one.minus(pixel.times(40)), one.plus(pixel.times(rest))),
-        piece(last.minus(pixel.times(40)), last.plus(pixel.times(40))),
-        piece(end.minus(pixel.times(24)), end));
+        piece(Length.ZERO, pixel.times(24)),
+        piece(one.minus(around), one.plus(around).plus(rest)),
+        piece(last.minus(around), last.plus(around)),
+        piece(end.minus(pixel.times(20)), end));
   }
 
   private Band piece(Length from, Length to) {
@@ -116,6 +131,9 @@ final class DrillPlan {
     guide(plan);
     holes(plan);
     breaks(plan);
+    if (atPress) {
+      fenceLabel(plan);
+    }
     dimensions(plan);
     notes().forEach(sheet::note);
     return sheet.picture();
@@ -134,12 +152,16 @@ final class DrillPlan {
 
   /** The far side of the work, or where it goes on out of sight. */
   private Length farSide() {
-    return side.min(row.fromEdge().value().plus(radius).plus(pixel.times(40)));
+    return side.min(row.fromEdge().value().plus(mouthHalf()).plus(pixel.times(40)));
   }
 
   private void guide(Drawing plan) {
     var near = at(Length.ZERO, Length.ZERO);
     var far = at(end, Length.ZERO);
+    if (pocket) {
+      plan.line(Line.THICK, near, far);
+      return;
+    }
     if (!atPress) {
       plan.line(Line.THICK, near, far);
       plan.line(
@@ -152,28 +174,64 @@ final class DrillPlan {
         endOnRight ? far.left(8).up(FENCE) : far.right(8).up(FENCE),
         Fill.MACHINE,
         Line.PLAIN);
-    plan.plate(
-        plan.px(
-            (outer.xThousandths() + far.xThousandths()) / 2000,
-            near.yThousandths() / 1000 - FENCE / 2),
-        "fence",
-        Type.CAPTION);
     if (setup.setting(Setting.Role.STOP).isPresent()) {
       plan.box(outer, near.down(34), Fill.MACHINE, Line.THICK);
     }
   }
 
+  private void fenceLabel(Drawing plan) {
+    long middle =
+        (at(Length.ZERO, Length.ZERO).xThousandths() + at(end, Length.ZERO).xThousandths()) / 2000;
+    long y = at(Length.ZERO, Length.ZERO).yThousandths() / 1000;
+    plan.plate(plan.px(middle, y - FENCE / 2), "fence", Type.NOTE);
+  }
+
   private void holes(Drawing plan) {
+    if (!pocket) {
+      plan.circle(
+          at(row.first().value(), row.fromEdge().value()), chuck(plan), Fill.NONE, Line.THIN);
+    }
     for (var hole : row.along()) {
       if (alongShown.shows(hole.value())) {
         var centre = at(hole.value(), row.fromEdge().value());
-        plan.circle(centre, plan.thousandths(radius), Fill.SHEET, Line.PLAIN);
+        if (pocket) {
+          mouth(plan, hole.value());
+        } else {
+          plan.circle(centre, plan.thousandths(radius), Fill.SHEET, Line.PLAIN);
+        }
         cross(plan, centre);
       }
     }
+    if (pocket) {
+      return;
+    }
     var bit = at(row.first().value(), row.fromEdge().value());
-    long chuck = plan.thousandths(radius) / 1000 + 8;
-    plan.turning(bit, chuck + 6, Turn.CLOCKWISE);
+    plan.turning(bit, chuck(plan) / 1000 + 6, Turn.CLOCKWISE);
+  }
+
+  /** Its jaws are wider than a small bit, and a wide bit hides them. */
+  private long chuck(Drawing plan) {
+    return Math.max(plan.thousandths(radius) + 6_000, 20_000);
+  }
+
+  /** Where a pocket opens the face, and under the wood the way of its screw. */
+  private void mouth(Drawing plan, Length along) {
+    var middle = row.fromEdge().value();
+    var half = mouthHalf();
+    plan.box(
+        at(along.minus(radius), middle.minus(half)),
+        at(along.plus(radius), middle.plus(half)),
+        Fill.SHEET,
+        Line.PLAIN);
+    plan.line(Line.DASHED, at(along, middle.minus(half)), at(along, Length.ZERO));
+  }
+
+  private Length mouthHalf() {
+    if (!(setup.asked() instanceof CutAsked.Pocket asked)) {
+      return radius;
+    }
+    var section = asked.with((Bit) setup.cutter()).section(asked.screw());
+    return section.mouthNear().x().minus(section.mouthFar().x()).half();
   }
 
   private void cross(Drawing plan, Point centre) {
@@ -254,7 +312,7 @@ final class DrillPlan {
     if (row.along().size() > 1) {
       notes.add(
           row.along().size()
-              + " holes, from "
+              + (pocket ? " pockets, from " : " holes, from ")
               + words.rule(row.first().value())
               + " to "
               + words.rule(row.last().value())
@@ -262,19 +320,27 @@ final class DrillPlan {
               + endWords()
               + ".");
     }
-    notes.add(alongShownOrNot() + (atPress ? "; fence and stop not to size." : "."));
+    notes.add(
+        "To scale but for what the zigzag lines leave out"
+            + (atPress ? "; fence, stop and chuck not to size." : "."));
     return notes;
   }
 
-  private String alongShownOrNot() {
-    return "To scale but for what the zigzag lines leave out";
-  }
-
   private String endWords() {
+    if (pocket) {
+      return "reference edge";
+    }
     return endOnRight || !words.rides().contains("reference") ? "lower end" : "reference end";
   }
 
   private String layout() {
+    if (pocket) {
+      return "The part is clamped in the jig, "
+          + words.face()
+          + ", its "
+          + words.rides()
+          + " away from you; dashed, the way of the screws.";
+    }
     return atPress
         ? "The fence stands behind the bit, the "
             + words.rides()

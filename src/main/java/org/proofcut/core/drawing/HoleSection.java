@@ -24,6 +24,7 @@ final class HoleSection {
   private final PlanSheet sheet;
   private final ArrayList<String> notes = new ArrayList<>();
   private final Length stock;
+  private final Length shown;
   private final Bit bit;
   private final int width;
   private final String title;
@@ -34,6 +35,8 @@ final class HoleSection {
     this.rule = Scale.rule(unit);
     this.stock = setup.asked().work().thickness().least();
     this.bit = (Bit) setup.cutter();
+    // Of a part bored into its end only that end.
+    this.shown = stock.min(depth().plus(bit.point()).times(2));
     this.width = width;
     this.title = operation.title() + ", in section. ";
     say();
@@ -67,6 +70,10 @@ final class HoleSection {
                   caliper.show(bit.diameter()),
                   caliper.show(stock),
                   rule.show(depth().minus(stock))));
+    } else if (isCutOff()) {
+      notes.add(
+          "Hole %s wide, %s deep, into the end."
+              .formatted(caliper.show(bit.diameter()), rule.show(depth())));
     } else {
       notes.add(
           "Hole %s wide, %s deep; %s of the thinnest %s is left, and %s below the point."
@@ -78,6 +85,10 @@ final class HoleSection {
                   caliper.show(left().minus(bit.point()))));
     }
     notes.add("To scale.");
+  }
+
+  private boolean isCutOff() {
+    return shown.isLessThan(stock);
   }
 
   private Length left() {
@@ -92,22 +103,27 @@ final class HoleSection {
     long room = width - 2 * sides;
     var made = made();
     var pixel =
-        new Length(Math.max(1, made.times(2).max(stock.times(3).half()).picometres() / room));
+        new Length(Math.max(1, made.times(2).max(shown.times(3).half()).picometres() / room));
     // A waste board under a through hole, and room for the point.
     var under = through() ? depth().minus(stock).plus(bit.point()).plus(pixel.times(16)) : pixel;
-    sheet.field(pixel, sides, 44, sides, stock.plus(under).dividedBy(pixel, Rounding.UP) + 8);
+    sheet.field(pixel, sides, 44, sides, shown.plus(under).dividedBy(pixel, Rounding.UP) + 8);
     var span = pixel.times(room);
     var middle = span.half();
-    plan.box(plan.at(Length.ZERO, Length.ZERO), plan.at(span, stock), Fill.WOOD, Line.PLAIN);
+    plan.box(plan.at(Length.ZERO, Length.ZERO), plan.at(span, shown), Fill.WOOD, Line.PLAIN);
     if (through()) {
       plan.box(
           plan.at(Length.ZERO, stock), plan.at(span, stock.plus(under)), Fill.WASTE, Line.PLAIN);
     }
     bore(plan, middle);
+    if (isCutOff()) {
+      long one = plan.at(Length.ZERO, Length.ZERO).xThousandths() / 1000;
+      long other = plan.at(span, Length.ZERO).xThousandths() / 1000;
+      sheet.goesOnBelow(one - 4, other + 4, plan.at(Length.ZERO, shown));
+    }
     plan.line(
         Line.CHAIN,
         plan.at(middle, Length.ZERO).up(26),
-        plan.at(middle, stock.plus(under)).down(4));
+        plan.at(middle, shown.plus(under)).down(4));
     dimensions(plan, sides, span, middle);
     sheet.lower(26);
     notes.forEach(sheet::note);
@@ -166,19 +182,21 @@ final class HoleSection {
     long bottom = plan.at(Length.ZERO, stock).yThousandths() / 1000;
     long floor = plan.at(Length.ZERO, depth()).yThousandths() / 1000;
     long size = plan.pixels(Type.FIGURE);
-    plan.line(Line.THIN, plan.px(sides - 22, top), plan.at(Length.ZERO, Length.ZERO));
-    plan.line(Line.THIN, plan.px(sides - 22, bottom), plan.at(Length.ZERO, stock));
-    plan.span(plan.px(sides - 14, top), plan.px(sides - 14, bottom));
-    plan.text(
-        plan.px(sides - 26, (top + bottom) / 2 + size * 35 / 100),
-        caliper.show(stock).number(),
-        Type.FIGURE,
-        Anchor.END);
+    if (!isCutOff()) {
+      plan.line(Line.THIN, plan.px(sides - 22, top), plan.at(Length.ZERO, Length.ZERO));
+      plan.line(Line.THIN, plan.px(sides - 22, bottom), plan.at(Length.ZERO, stock));
+      plan.span(plan.px(sides - 14, top), plan.px(sides - 14, bottom));
+      plan.text(
+          plan.px(sides - 26, (top + bottom) / 2 + size * 35 / 100),
+          caliper.show(stock).number(),
+          Type.FIGURE,
+          Anchor.END);
+    }
     long x = width - sides + 14;
     plan.line(Line.THIN, plan.at(span, Length.ZERO), plan.px(x + 6, top));
     plan.line(Line.THIN, plan.at(middle.plus(made().half()), depth()), plan.px(x + 6, floor));
     plan.span(plan.px(x, top), plan.px(x, floor));
-    if (through() || setup.asked() instanceof Countersink) {
+    if (through() || isCutOff() || setup.asked() instanceof Countersink) {
       plan.text(
           plan.px(x + 12, (top + floor) / 2 + size * 35 / 100),
           rule.show(depth()).number(),

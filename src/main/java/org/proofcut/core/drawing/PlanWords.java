@@ -34,6 +34,11 @@ final class PlanWords {
     return Scale.rule(unit).show(length).text();
   }
 
+  /** The same without its unit. */
+  String ruleNumber(Length length) {
+    return Scale.rule(unit).show(length).number();
+  }
+
   /** Which edge leads on which parts, and what is done about the edge that trails. */
   List<String> handlings() {
     var byHandling = new LinkedHashMap<String, List<String>>();

@@ -17,6 +17,7 @@
       "core.readings",
       "core.stock",
       "core.shop",
+      "core.boring",
       "core.part",
       "core.casework",
       "core.setup",

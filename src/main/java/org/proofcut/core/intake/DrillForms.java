@@ -39,6 +39,8 @@ final class DrillForms {
           "from the centre of the bit; 0 if there is no stop");
   private static final Field TRAVEL =
       length("travel", "Stroke", "how far it goes down in one pull");
+  private static final Field UNDER_CHUCK =
+      length("under-chuck", "Table to chuck", "with the table at its lowest");
   private static final Field DEPTH_STEP =
       length("depth-step", "Depth stop: smallest step", "smallest change you can set and read");
   private static final Field COLLAR_STEP =
@@ -89,6 +91,7 @@ final class DrillForms {
             FENCE_STEP,
             STOP_REACH,
             TRAVEL,
+            UNDER_CHUCK,
             DEPTH_STEP,
             LARGEST_BIT,
             GUARD,
@@ -100,6 +103,7 @@ final class DrillForms {
           var fenceStep = form.length(FENCE_STEP, STEPS);
           var stop = form.length(STOP_REACH, band("0 mm", "3000 mm"));
           var travel = form.length(TRAVEL, band("10 mm", "300 mm"));
+          var underChuck = form.length(UNDER_CHUCK, band("50 mm", "2000 mm"));
           var depthStep = form.length(DEPTH_STEP, STEPS);
           var largest = form.length(LARGEST_BIT, BITS);
           boolean guard = form.yes(GUARD);
@@ -114,6 +118,7 @@ final class DrillForms {
                       fenceStep,
                       stop,
                       travel,
+                      underChuck,
                       depthStep,
                       largest,
                       guard,

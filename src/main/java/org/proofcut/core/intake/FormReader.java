@@ -47,6 +47,11 @@ final class FormReader {
         : new Read<>(Optional.empty(), problems);
   }
 
+  /** The unit that bare numbers are in, and words are written in. */
+  LengthUnit unit() {
+    return unit;
+  }
+
   boolean isBlank(String field) {
     return raw(field).isBlank();
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.proofcut.core.measure.Length;
@@ -16,10 +17,12 @@ import org.proofcut.core.setup.CutAsked.CentredGroove;
 import org.proofcut.core.setup.CutAsked.Countersink;
 import org.proofcut.core.setup.CutAsked.Holes;
 import org.proofcut.core.setup.CutAsked.Parting;
+import org.proofcut.core.setup.CutAsked.Pocket;
 import org.proofcut.core.setup.CutAsked.Rabbet;
 import org.proofcut.core.setup.CutAsked.Slot;
 import org.proofcut.core.setup.DrillSetup;
 import org.proofcut.core.setup.HandRouterSetup;
+import org.proofcut.core.setup.PocketSetup;
 import org.proofcut.core.setup.Refusal;
 import org.proofcut.core.setup.RouterTableSetup;
 import org.proofcut.core.setup.SawSetup;
@@ -75,6 +78,7 @@ public final class Methods {
       return first(
           boringWays(
               holes.diameter().value(),
+              bit -> DrillSetup.serves(holes, bit, conditions),
               (press, bit) -> DrillSetup.holes(holes, press, bit, conditions),
               (drill, bit) -> DrillSetup.holes(holes, drill, bit, conditions)));
     }
@@ -82,8 +86,16 @@ public final class Methods {
       return first(
           boringWays(
               seat.head().value(),
+              bit -> DrillSetup.serves(seat, bit, conditions),
               (press, bit) -> DrillSetup.countersink(seat, press, bit, conditions),
               (drill, bit) -> DrillSetup.countersink(seat, drill, bit, conditions)));
+    }
+    if (asked instanceof Pocket pocket) {
+      return first(
+          ways(
+              HandDrill.class,
+              bits(pocket.exit().value(), bit -> bit.kind() == Bit.Kind.STEPPED),
+              (drill, bit) -> PocketSetup.of(pocket, drill, bit, conditions)));
     }
     return first(partingWays((Parting) asked));
   }
@@ -154,7 +166,17 @@ public final class Methods {
   }
 
   private Stream<Way> boringWays(
-      Length diameter, Calculator<DrillPress, Bit> atPress, Calculator<HandDrill, Bit> byHand) {
+      Length diameter,
+      Predicate<Bit> serves,
+      Calculator<DrillPress, Bit> atPress,
+      Calculator<HandDrill, Bit> byHand) {
+    var tried = bits(diameter, serves);
+    return Stream.concat(
+        ways(DrillPress.class, tried, atPress), ways(HandDrill.class, tried, byHand));
+  }
+
+  /** Those that serve, the nearest in size first; else the nearest alone, to say why not. */
+  private List<Bit> bits(Length diameter, Predicate<Bit> serves) {
     var bits =
         shop.cutters(Bit.class)
             .sorted(
@@ -162,8 +184,8 @@ public final class Methods {
                     .thenComparing(Bit::kind)
                     .thenComparing(Bit::id))
             .toList();
-    return Stream.concat(
-        ways(DrillPress.class, bits, atPress), ways(HandDrill.class, bits, byHand));
+    var right = bits.stream().filter(serves).toList();
+    return right.isEmpty() ? bits.subList(0, Math.min(1, bits.size())) : right;
   }
 
   /** Cutters nearest to the width first, from either side, then ever narrower ones. */

@@ -100,12 +100,21 @@ final class Handlings {
 
   /** A piece that belongs to no case. */
   static Handling single(Setup setup) {
+    if (setup.asked() instanceof CutAsked.Pocket) {
+      return bored(
+          "face with the pockets up",
+          Edge.JOINED_END,
+          Edge.REFERENCE,
+          Edge.OPPOSITE,
+          "reference edge on your left",
+          setup);
+    }
     if (setup.asked() instanceof CutAsked.CentredGroove) {
       return single("edge that gets the groove down", Edge.MARKED_FACE);
     }
     if (setup.asked() instanceof CutAsked.Bored) {
       return bored(
-          "face to be bored up",
+          "face or end that is bored up",
           Edge.REFERENCE,
           Edge.REFERENCE_END,
           Edge.FAR_END,
@@ -130,7 +139,8 @@ final class Handlings {
                       Edge.LEADING,
                       Edge.TRAILING,
                       crosscut(setup).breakout());
-      case MARKS, DRILL_GUIDE -> throw new AssertionError("only holes are bored by marks");
+      case MARKS, DRILL_GUIDE, POCKET_JIG ->
+          throw new AssertionError("only holes are bored by marks");
     };
   }
 

@@ -9,6 +9,10 @@ public enum OperationKind {
   DADO,
   BACK_RABBET,
   FINAL_LENGTH,
+  SHELF_PINS,
+  DOWEL_HOLES,
+  POCKET_HOLES,
+  HINGE_CUPS,
   SCREW_HOLES,
   DRY_FIT,
   FASTEN,
@@ -24,7 +28,18 @@ public enum OperationKind {
   public boolean cuts() {
     return switch (this) {
       case CENTRED_GROOVE -> true;
-      case ROUGH_STRIPS, RIP, CROSSCUT, RABBET, DADO, BACK_RABBET, FINAL_LENGTH, SCREW_HOLES ->
+      case ROUGH_STRIPS,
+          RIP,
+          CROSSCUT,
+          RABBET,
+          DADO,
+          BACK_RABBET,
+          FINAL_LENGTH,
+          SHELF_PINS,
+          DOWEL_HOLES,
+          POCKET_HOLES,
+          HINGE_CUPS,
+          SCREW_HOLES ->
           true;
       case DRY_FIT, FASTEN -> false;
     };

@@ -19,7 +19,8 @@ public enum Edge {
   LEADING("leading edge"),
   TRAILING("trailing edge"),
   REFERENCE_END("reference end"),
-  FAR_END("far end");
+  FAR_END("far end"),
+  JOINED_END("end that is joined");
 
   private final String words;
   private final Optional<Axis> towards;

@@ -40,7 +40,18 @@ public record Plan(
       case DRY_FIT -> CaseFigure.outside(finished);
       case FASTEN -> CaseFigure.screwLines(finished);
       case CENTRED_GROOVE -> List.of();
-      case ROUGH_STRIPS, RIP, CROSSCUT, RABBET, DADO, BACK_RABBET, FINAL_LENGTH, SCREW_HOLES ->
+      case ROUGH_STRIPS,
+          RIP,
+          CROSSCUT,
+          RABBET,
+          DADO,
+          BACK_RABBET,
+          FINAL_LENGTH,
+          SHELF_PINS,
+          DOWEL_HOLES,
+          POCKET_HOLES,
+          HINGE_CUPS,
+          SCREW_HOLES ->
           List.of();
     };
   }

@@ -2,9 +2,12 @@ package org.proofcut.core.setup;
 
 import java.util.List;
 import java.util.Optional;
+import org.proofcut.core.boring.PocketHole;
 import org.proofcut.core.evidence.Worked;
+import org.proofcut.core.measure.Angle;
 import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
+import org.proofcut.core.shop.Bit;
 import org.proofcut.core.stock.Material;
 
 /** What a cut must come to, whatever machine makes it. */
@@ -122,4 +125,40 @@ public sealed interface CutAsked {
       Material material,
       Work work)
       implements CutAsked, Bored {}
+
+  /**
+   * Pocket holes through the end of a part, for screws into another that the end butts against.
+   *
+   * @param angle between the holes and the face
+   * @param exit from the face to where their axis leaves the end
+   * @param guide along the axis, from the face up to where the collar lands on the jig
+   * @param stopShort wood that the bit leaves before the end, along the axis
+   * @param deep how far the other part reaches away from the joint
+   * @param thick its thickness, where the faces are flush; empty where it goes on past the part
+   * @param row from the end to the middle of the mouths; along from the reference edge
+   */
+  record Pocket(
+      Worked<Angle> angle,
+      Worked<Length> exit,
+      Worked<Length> guide,
+      Worked<Length> stopShort,
+      Worked<Length> screw,
+      Worked<Length> deep,
+      Optional<Worked<Length>> thick,
+      Row row,
+      Material material,
+      Work work)
+      implements CutAsked, Bored {
+
+    /** The hole that this stepped bit makes, in the thinnest stock. */
+    public PocketHole with(Bit bit) {
+      return new PocketHole(
+          angle,
+          Worked.measured("thinnest reading of the part", work.thickness().least()),
+          exit,
+          Worked.entered("nose of " + bit.name(), bit.point()),
+          stopShort,
+          Worked.entered("diameter of " + bit.name(), bit.diameter()));
+    }
+  }
 }

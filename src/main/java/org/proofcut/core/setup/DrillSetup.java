@@ -65,33 +65,37 @@ public final class DrillSetup {
   /** The set-up for holes at a drill press, or why this press and bit can't make them. */
   public static Answer holes(Holes asked, DrillPress press, Bit bit, Conditions conditions) {
     var setup = new DrillSetup(asked, asked, press, bit, conditions);
-    return setup.atPress(setup.task(asked), press, setup.serves(asked));
+    return setup.atPress(setup.task(asked), press, otherHole(asked, bit, conditions));
   }
 
   /** The set-up for holes with a drill in the hands, or why this drill and bit can't make them. */
   public static Answer holes(Holes asked, HandDrill drill, Bit bit, Conditions conditions) {
     var setup = new DrillSetup(asked, asked, drill, bit, conditions);
-    return setup.byHand(setup.task(asked), drill, setup.serves(asked));
+    return setup.byHand(setup.task(asked), drill, otherHole(asked, bit, conditions));
+  }
+
+  /** Whether this bit makes these holes, on whatever machine. */
+  public static boolean serves(Holes asked, Bit bit, Conditions conditions) {
+    return otherHole(asked, bit, conditions).isEmpty();
+  }
+
+  /** Whether this bit makes these seats, on whatever machine. */
+  public static boolean serves(Countersink asked, Bit bit, Conditions conditions) {
+    return otherHole(asked, bit, conditions).isEmpty();
   }
 
   /** The set-up for seats of heads at a drill press, or why it can't make them. */
   public static Answer countersink(
       Countersink asked, DrillPress press, Bit bit, Conditions conditions) {
     var setup = new DrillSetup(asked, asked, press, bit, conditions);
-    return setup
-        .serves(asked)
-        .<Answer>map(refusal -> refusal)
-        .orElseGet(() -> setup.atPress(setup.task(asked), press, Optional.empty()));
+    return setup.atPress(setup.task(asked), press, otherHole(asked, bit, conditions));
   }
 
   /** The same with a drill in the hands. */
   public static Answer countersink(
       Countersink asked, HandDrill drill, Bit bit, Conditions conditions) {
     var setup = new DrillSetup(asked, asked, drill, bit, conditions);
-    return setup
-        .serves(asked)
-        .<Answer>map(refusal -> refusal)
-        .orElseGet(() -> setup.byHand(setup.task(asked), drill, Optional.empty()));
+    return setup.byHand(setup.task(asked), drill, otherHole(asked, bit, conditions));
   }
 
   private Task task(Holes asked) {
@@ -210,6 +214,7 @@ public final class DrillSetup {
             fenceReaches(press),
             goesDeepEnough(depth.set().value(), task),
             strokeReaches(depth.set().value(), task.below().value(), press),
+            standsUnder(press),
             heldAtPress(),
             settable(measures, List.of(fence, place), depth.set().value(), task),
             speed.refusal());
@@ -272,17 +277,35 @@ public final class DrillSetup {
             "Use a press with a longer stroke, or bore it with a drill in the hands");
   }
 
+  private Optional<Refusal> standsUnder(DrillPress press) {
+    var high = work.thickness().most().plus(bit.length()).plus(bit.point());
+    return high.isAtMost(press.underChuck())
+        ? Optional.empty()
+        : refused(
+            Refusal.Reason.OUT_OF_REACH,
+            "Work and bit together stand "
+                + conditions.shown(high)
+                + " high, and there is "
+                + conditions.shown(press.underChuck())
+                + " from table to chuck",
+            "Bore it with a drill in the hands");
+  }
+
+  /** A short piece has no end that fence or column would stop. */
   private Optional<Refusal> heldAtPress() {
     var shortest = work.alongGuide().least();
     return shortest.isAtLeast(limits.shortestAtDrill().value())
+            || conditions.aids().contains("clamps")
         ? Optional.empty()
         : refused(
             Refusal.Reason.WORK_TOO_SMALL,
             "A piece only "
                 + conditions.shown(shortest)
-                + " long can't be held by hand against a bit that grabs: at least "
-                + conditions.shown(limits.shortestAtDrill().value()),
-            "Bore it in a longer piece and cut that afterwards");
+                + " long can't be held by hand against a bit that grabs, and the shop has no clamps"
+                + " entered",
+            "Enter clamps in the shop, or bore it in a piece of "
+                + conditions.shown(limits.shortestAtDrill().value())
+                + " or more and cut that afterwards");
   }
 
   // ---- in the hands --------------------------------------------------------------------------
@@ -404,7 +427,7 @@ public final class DrillSetup {
   }
 
   /** Why this bit makes another hole than was asked for, if so. */
-  private Optional<Refusal> serves(Holes asked) {
+  private static Optional<Refusal> otherHole(Holes asked, Bit bit, Conditions conditions) {
     boolean right =
         switch (bit.kind()) {
           case CUP -> true;
@@ -417,7 +440,7 @@ public final class DrillSetup {
           bit.name() + " is a bit of another kind: " + bit.kind().words(),
           asked.flat() ? "Use a bit that leaves a flat floor" : "Use a brad point or a twist bit");
     }
-    var accepted = accepted(asked);
+    var accepted = accepted(asked, conditions);
     if (accepted.contains(bit.diameter())) {
       return Optional.empty();
     }
@@ -434,8 +457,8 @@ public final class DrillSetup {
         "Use a bit of " + conditions.caliper(asked.diameter().value()));
   }
 
-  private Optional<Refusal> serves(Countersink asked) {
-    if (bit.kind() != Bit.Kind.COUNTERSINK) {
+  private static Optional<Refusal> otherHole(Countersink asked, Bit bit, Conditions conditions) {
+    if (bit.kind() != Bit.Kind.COUNTERSINK || !bit.point().isPositive()) {
       return refused(
           Refusal.Reason.CUTTER_DOES_NOT_FIT_MACHINE,
           bit.name() + " is a bit of another kind: " + bit.kind().words(),
@@ -453,10 +476,12 @@ public final class DrillSetup {
             "Use a wider countersink");
   }
 
-  private Band accepted(Holes asked) {
+  private static Band accepted(Holes asked, Conditions conditions) {
     return asked
         .accepted()
-        .orElseGet(() -> Band.around(asked.diameter().value(), limits.holeTolerance().value()));
+        .orElseGet(
+            () ->
+                Band.around(asked.diameter().value(), conditions.limits().holeTolerance().value()));
   }
 
   private Optional<Refusal> turns(Length largest) {
@@ -541,9 +566,12 @@ public final class DrillSetup {
 
   /** The bit is lifted each time it has gone in a few diameters. */
   private List<Pass> plunges(Worked<Length> depth) {
-    var row = bored.row();
     var radius = bit.diameter().half();
-    var takes = new Band(row.fromEdge().value().minus(radius), row.fromEdge().value().plus(radius));
+    var across = bored.row().fromEdge().value();
+    return plunges(depth, new Band(across.minus(radius), across.plus(radius)), bit, limits);
+  }
+
+  static List<Pass> plunges(Worked<Length> depth, Band takes, Bit bit, SetupLimits limits) {
     var lift = bit.diameter().times(limits.diametersToLift().value());
     var passes = new ArrayList<Pass>();
     for (var reached = lift; reached.isLessThan(depth.value()); reached = reached.plus(lift)) {
@@ -571,7 +599,7 @@ public final class DrillSetup {
         Dimension.DIAMETER,
         "across the hole, two ways",
         asked.diameter(),
-        accepted(asked),
+        accepted(asked, conditions),
         RouterCuts.TWO_READINGS,
         Optional.empty(),
         Optional.empty());

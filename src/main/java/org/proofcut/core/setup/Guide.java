@@ -10,7 +10,8 @@ public enum Guide {
   TRACK("track", "the track"),
   /** A bit in the hands goes where the marks are. */
   MARKS("marks", "marks on the work"),
-  DRILL_GUIDE("drill-guide", "a guide clamped on the marks");
+  DRILL_GUIDE("drill-guide", "a guide clamped on the marks"),
+  POCKET_JIG("pocket-jig", "the pocket jig, clamped");
 
   private final String id;
   private final String words;

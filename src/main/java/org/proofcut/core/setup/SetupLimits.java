@@ -33,6 +33,9 @@ import org.proofcut.core.measure.Length;
  * @param leastUnderPoint least wood below the point of a bit in a hole that does not go through
  * @param shortestAtDrill shortest piece bored while it is held by a fence and by hand
  * @param mostStops most holes in a row that a stop is set for; more are marked
+ * @param leastBite least length of a pocket screw in the part that it holds
+ * @param leastBeyondTip least wood beyond its tip
+ * @param pocketTolerance how far the tip of a pocket screw may be off
  */
 public record SetupLimits(
     Worked<Length> deepestPass,
@@ -58,4 +61,7 @@ public record SetupLimits(
     Worked<Length> beyondHole,
     Worked<Length> leastUnderPoint,
     Worked<Length> shortestAtDrill,
-    Worked<Integer> mostStops) {}
+    Worked<Integer> mostStops,
+    Worked<Length> leastBite,
+    Worked<Length> leastBeyondTip,
+    Worked<Length> pocketTolerance) {}

@@ -11,6 +11,7 @@ import org.proofcut.core.measure.Length;
  * @param stopReach farthest that a stop on the fence can stand from the centre of the bit; zero
  *     without a stop
  * @param travel how far the bit can be brought down in one stroke
+ * @param underChuck from the table at its lowest up to the chuck
  * @param depthStep smallest change of the depth stop that can be set and read
  * @param largestBit largest diameter that it turns in wood
  */
@@ -22,6 +23,7 @@ public record DrillPress(
     Length fenceStep,
     Length stopReach,
     Length travel,
+    Length underChuck,
     Length depthStep,
     Length largestBit,
     boolean hasGuard,

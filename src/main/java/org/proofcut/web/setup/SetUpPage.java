@@ -177,7 +177,9 @@ record SetUpPage(
     return Stream.concat(
         Stream.of(
             sentence(handling.face()),
-            sentence(handling.rides().words() + " on the guide"),
+            sentence(
+                handling.rides().words()
+                    + (handling.end().isPresent() ? " away from you" : " on the guide")),
             sentence(
                 handling
                     .end()

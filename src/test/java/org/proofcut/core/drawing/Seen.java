@@ -101,8 +101,13 @@ public final class Seen {
   }
 
   Circle cutter() {
-    var one = all("circle").get(0);
-    return new Circle(number(one, "cx"), number(one, "cy"), number(one, "r"));
+    return circles().get(0);
+  }
+
+  List<Circle> circles() {
+    return all("circle").stream()
+        .map(one -> new Circle(number(one, "cx"), number(one, "cy"), number(one, "r")))
+        .toList();
   }
 
   boolean turnsClockwise() {

@@ -88,7 +88,9 @@ public final class CutsTyped {
     all.put(
         "screw-hole",
         typed(
-            "bore", "clearance",
+            "bore", "pilot",
+            "screw-length", "30",
+            "under-head", "16",
             "screw", "8",
             "from-edge", "60",
             "first", "80",
@@ -99,6 +101,64 @@ public final class CutsTyped {
             "along", "600",
             "across", "300",
             "material", "plywood"));
+    all.put(
+        "hinge-cup",
+        typed(
+            "cup", "35",
+            "cup-depth", "12.5",
+            "cup-distance", "5",
+            "first", "100",
+            "thinnest", "18",
+            "thickest", "18.1",
+            "along", "720",
+            "across", "400",
+            "material", "mdf"));
+    all.put(
+        "shelf-pins",
+        typed(
+            "row", "front",
+            "from-edge", "37",
+            "pin", "5",
+            "depth", "10",
+            "pitch", "32",
+            "margin", "90",
+            "thinnest", "17.7",
+            "thickest", "17.8",
+            "along", "720",
+            "across", "360",
+            "material", "plywood"));
+    all.put(
+        "dowels",
+        typed(
+            "part", "face",
+            "dowel", "8",
+            "dowel-length", "40",
+            "dowels", "2",
+            "dowel-edge", "20",
+            "glue-room", "1",
+            "along", "80",
+            "end-thickness", "18",
+            "end-length", "300",
+            "thinnest", "20",
+            "thickest", "20",
+            "across", "60",
+            "material", "hardwood"));
+    all.put(
+        "pocket-holes",
+        typed(
+            "guide", "40",
+            "stop-short", "3",
+            "screw-length", "32",
+            "other-deep", "50",
+            "other-thick", "18",
+            "first", "20",
+            "holes", "2",
+            "pitch", "30",
+            "thinnest", "18",
+            "thickest", "18.1",
+            "along", "70",
+            "across", "400",
+            "material", "hardwood"));
     return all;
   }
 

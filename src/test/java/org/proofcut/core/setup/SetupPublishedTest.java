@@ -123,6 +123,9 @@ class SetupPublishedTest {
         LIMITS.beyondHole(),
         LIMITS.leastUnderPoint(),
         LIMITS.shortestAtDrill(),
-        LIMITS.mostStops());
+        LIMITS.mostStops(),
+        LIMITS.leastBite(),
+        LIMITS.leastBeyondTip(),
+        LIMITS.pocketTolerance());
   }
 }

@@ -95,6 +95,7 @@ public final class ShopsForTests {
           tenths(1),
           mm(400),
           mm(80),
+          mm(600),
           tenths(1),
           mm(40),
           true,
@@ -117,7 +118,18 @@ public final class ShopsForTests {
   public static final Bit CUP = bit("35", Bit.Kind.CUP, "35 mm", "1.2 mm");
   public static final Bit CONE = bit("cone", Bit.Kind.COUNTERSINK, "12 mm", "6 mm");
 
-  public static final List<Bit> BITS = List.of(CLEARANCE, PILOT, FIVE, EIGHT, CUP, CONE);
+  public static final Bit STEPPED =
+      new Bit(
+          "step",
+          "stepped bit",
+          Bit.Kind.STEPPED,
+          Length.of("9.5 mm"),
+          mm(110),
+          mm(12),
+          2,
+          Optional.empty());
+
+  public static final List<Bit> BITS = List.of(CLEARANCE, PILOT, FIVE, EIGHT, CUP, CONE, STEPPED);
 
   public static final SetupLimits LIMITS =
       new SetupLimits(
@@ -159,10 +171,14 @@ public final class ShopsForTests {
           limit("into the waste board", "2 mm"),
           limit("under the point", "1 mm"),
           limit("shortest at a drill", "150 mm"),
-          Worked.given("most stops", 4, Citation.COMMON_PRACTICE));
+          Worked.given("most stops", 4, Citation.COMMON_PRACTICE),
+          limit("least bite", "12 mm"),
+          limit("beyond the tip", "2 mm"),
+          limit("tolerance of a pocket screw", "1 mm"));
 
   public static final Conditions CONDITIONS =
-      new Conditions(LIMITS, List.of("straightedge", "clamps"), LengthUnit.MILLIMETRE);
+      new Conditions(
+          LIMITS, List.of("straightedge", "clamps", "pocket-jig"), LengthUnit.MILLIMETRE);
 
   private ShopsForTests() {}
 

@@ -17,6 +17,8 @@ import java.util.List;
 import java.util.Map;
 import org.proofcut.core.evidence.Citation;
 import org.proofcut.core.evidence.Worked;
+import org.proofcut.core.measure.Angle;
+import org.proofcut.core.measure.AngleFormatException;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.LengthFormatException;
 import org.proofcut.core.safety.Finding.Seen;
@@ -46,6 +48,7 @@ final class CoreTypes extends SimpleModule {
   CoreTypes() {
     super("core types");
     add(Length.class, CoreTypes::writeLength, CoreTypes::readLength);
+    add(Angle.class, CoreTypes::writeAngle, CoreTypes::readAngle);
     add(Instant.class, CoreTypes::writeMoment, CoreTypes::readMoment);
     add(TaggedValue.class, TaggedValue::write, TaggedValue::read);
     add(Seen.class, CoreTypes::writeSeen, CoreTypes::readSeen);
@@ -64,6 +67,21 @@ final class CoreTypes extends SimpleModule {
       return Length.of(text);
     } catch (LengthFormatException e) {
       return (Length) reader.handleWeirdStringValue(Length.class, text, "%s", e.getMessage());
+    }
+  }
+
+  private static void writeAngle(Angle angle, JsonGenerator to, SerializerProvider writer)
+      throws IOException {
+    to.writeString(angle.toString());
+  }
+
+  private static Angle readAngle(JsonParser from, DeserializationContext reader)
+      throws IOException {
+    var text = reader.readValue(from, String.class);
+    try {
+      return Angle.parse(text);
+    } catch (AngleFormatException e) {
+      return (Angle) reader.handleWeirdStringValue(Angle.class, text, "%s", e.getMessage());
     }
   }
 

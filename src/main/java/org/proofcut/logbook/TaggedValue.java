@@ -31,6 +31,7 @@ record TaggedValue(Object value) {
   private static final Map<String, Class<?>> KINDS =
       Stream.<Class<?>>of(
               Length.class,
+              Angle.class,
               Band.class,
               Amount.class,
               SpeedBand.class,

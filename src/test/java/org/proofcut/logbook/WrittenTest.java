@@ -32,9 +32,11 @@ import org.proofcut.core.casework.ProvenDepths;
 import org.proofcut.core.evidence.Amount;
 import org.proofcut.core.evidence.Citation;
 import org.proofcut.core.evidence.Worked;
+import org.proofcut.core.geometry.Corner;
 import org.proofcut.core.intake.CutForm;
 import org.proofcut.core.intake.CutForms;
 import org.proofcut.core.intake.CutsTyped;
+import org.proofcut.core.measure.Angle;
 import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.LengthUnit;
@@ -48,6 +50,7 @@ import org.proofcut.core.setup.Conditions;
 import org.proofcut.core.setup.CutAsked;
 import org.proofcut.core.setup.Learned;
 import org.proofcut.core.setup.Measure.Dimension;
+import org.proofcut.core.setup.MitreSawSetup;
 import org.proofcut.core.setup.SawSlotSetup;
 import org.proofcut.core.setup.Setting;
 import org.proofcut.core.setup.Setting.Role;
@@ -147,6 +150,28 @@ class WrittenTest {
     var wanted = form.read(typed, ShopsForTests.shop()).value().orElseThrow();
     var plan = PlansForTests.planner().plan(wanted.cut(), wanted.shop(), wanted.unit());
     assertReadsBack(new Written<>(Setup.class), plan.sheet().operation().setup().orElseThrow());
+  }
+
+  @Test
+  void read_setUpWithAngles_equalsWhatWasWritten() {
+    var size = Length.of("600 mm");
+    var width = Length.of("80 mm");
+    var asked =
+        new CutAsked.Mitre(
+            Worked.entered("size", size),
+            Corner.ofSides(7),
+            Optional.of(Worked.entered("lean", Angle.parse("38"))),
+            Worked.entered("width", width),
+            new Work(
+                new Band(size, size),
+                new Band(width, width),
+                new Band(Length.of("18 mm"), Length.of("18.1 mm"))));
+    var answer =
+        MitreSawSetup.flat(
+            asked, ShopsForTests.MITRE, ShopsForTests.MITRE_BLADE, ShopsForTests.CONDITIONS);
+    var setup = assertInstanceOf(Setup.class, answer, answer::toString);
+    assertEquals(2, setup.anglesSet().size());
+    assertReadsBack(new Written<>(Setup.class), setup);
   }
 
   @Test

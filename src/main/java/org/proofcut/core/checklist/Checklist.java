@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -13,6 +14,7 @@ import org.proofcut.core.safety.Check.Pause;
 import org.proofcut.core.safety.Finding;
 import org.proofcut.core.safety.GearNeed;
 import org.proofcut.core.setup.Setting;
+import org.proofcut.core.setup.Setup;
 import org.proofcut.core.shop.GearKind;
 import org.proofcut.core.shop.OwnedGear;
 import org.proofcut.core.shop.Shop;
@@ -55,11 +57,29 @@ public record Checklist(List<Item> items) {
                     .map(Setting::role)
                     .map(Item.Figure::new)
                     .forEach(items::add));
+    operation.setup().ifPresent(setup -> items.addAll(angles(setup)));
     items.addAll(gear(findings, shop, wording));
     items.addAll(at(looks, Pause.BEFORE_POWER));
     items.addAll(at(looks, Pause.PROOF));
     items.addAll(at(looks, Pause.LEAVE_SAFE));
     return new Checklist(items);
+  }
+
+  private static List<Item> angles(Setup setup) {
+    return setup.anglesSet().stream()
+        .<Item>map(
+            angle ->
+                new Item.Look(
+                    "angle:" + angle.role().words().toLowerCase(Locale.ROOT),
+                    Pause.SET,
+                    "What does the "
+                        + angle.role().words().toLowerCase(Locale.ROOT)
+                        + " scale read?",
+                    angle
+                        .toward()
+                        .map(side -> angle.shown() + " to the " + side.words())
+                        .orElse(angle.shown())))
+        .toList();
   }
 
   private static List<Item> looks(Operation operation, List<Finding> findings, Wording wording) {

@@ -56,6 +56,9 @@ public final class CutSection {
     if (setup.asked() instanceof CutAsked.Bored) {
       return HoleSection.of(operation, setup, unit, widthPx);
     }
+    if (!setup.anglesSet().isEmpty()) {
+      return SlantSection.of(operation, setup, unit, widthPx);
+    }
     var section = new CutSection(operation, setup, unit, widthPx);
     if (setup.asked() instanceof CutAsked.CentredGroove groove) {
       return EdgeSection.groove(operation, setup, groove, unit, widthPx);

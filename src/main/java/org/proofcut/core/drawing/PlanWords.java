@@ -141,6 +141,9 @@ final class PlanWords {
               + setting.from()
               + ".");
     }
+    for (var angle : setup.anglesSet()) {
+      words.add(angle.role().words() + ": " + angle.shown() + " " + angle.from() + ".");
+    }
     words.addAll(notes);
     return String.join(" ", words);
   }

@@ -14,10 +14,12 @@ import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.measure.Rounding;
 import org.proofcut.core.operation.Operation;
+import org.proofcut.core.setup.AngleSetting;
 import org.proofcut.core.setup.CutAsked;
 import org.proofcut.core.setup.Guide;
 import org.proofcut.core.setup.Setting;
 import org.proofcut.core.setup.Setup;
+import org.proofcut.core.shop.Side;
 import org.proofcut.core.shop.StackedCutter;
 import org.proofcut.core.shop.TableSaw;
 
@@ -38,6 +40,10 @@ final class SawPlan {
   private final PlanWords words;
   private final PlanSheet sheet;
   private final boolean sled;
+
+  /** Whether what is measured from stands on the left: the sled's stop, or a fence moved over. */
+  private final boolean fromLeft;
+
   private final String figure;
   private final Length size;
   private final Length kerf;
@@ -73,6 +79,13 @@ final class SawPlan {
             : saw.hasRivingKnife();
     this.words = new PlanWords(operation, setup, unit);
     this.sled = setup.guide() == Guide.SLED;
+    this.fromLeft =
+        sled
+            || setup
+                .angle(AngleSetting.Role.BEVEL)
+                .flatMap(AngleSetting::toward)
+                .filter(leans -> leans == Side.RIGHT)
+                .isPresent();
     this.figure = words.figure(setup.settings().get(0));
     this.size = setup.settings().get(0).set().value();
     this.kerf = setup.cutter().cutWidth();
@@ -107,7 +120,10 @@ final class SawPlan {
   }
 
   private Picture drawn() {
-    sheet.head("From above; you stand at the bottom, left of the blade's line.");
+    sheet.head(
+        "From above; you stand at the bottom, "
+            + (fromLeft && !sled ? "right" : "left")
+            + " of the blade's line.");
     long room = room();
     long kept = room - pixels(farEnd().minus(size));
     long byGuide = Math.min(kept / 3, 130);
@@ -125,7 +141,12 @@ final class SawPlan {
             ? Stretch.of(
                 gap, new Band(Length.ZERO, pixel.times(24).min(depth)), new Band(piece, top))
             : Stretch.of(gap, new Band(piece, top));
-    sheet.field(pixel, FEED_LANE + (sled ? 24 : 0), 6, 8, pixels(along.extent()) + nearRoom());
+    sheet.field(
+        pixel,
+        FEED_LANE + (sled ? 24 : fromLeft ? GUIDE : 0),
+        6,
+        8,
+        pixels(along.extent()) + nearRoom());
     var plan = sheet.drawing();
     keepClear(plan);
     guide(plan);
@@ -155,7 +176,7 @@ final class SawPlan {
     var right = across.at(fromGuide);
     return sheet
         .drawing()
-        .at(sled ? right : across.extent().minus(right), along.extent().minus(along.at(away)));
+        .at(fromLeft ? right : across.extent().minus(right), along.extent().minus(along.at(away)));
   }
 
   private long x(Length fromGuide) {
@@ -221,7 +242,7 @@ final class SawPlan {
     } else {
       plan.box(
           plan.px(x(Length.ZERO), sheet.top() + 6),
-          plan.px(x(Length.ZERO) + GUIDE - 8L, sheet.bottom() - 16),
+          plan.px(x(Length.ZERO) + (fromLeft ? 8L - GUIDE : GUIDE - 8L), sheet.bottom() - 16),
           Fill.MACHINE,
           Line.PLAIN);
     }
@@ -245,7 +266,7 @@ final class SawPlan {
     plan.line(Line.DASHED, at(size, from), at(size, front));
     plan.line(Line.DASHED, at(lastWall, from), at(lastWall, depth));
     if (farEnd().isLessThan(workEnd())) {
-      sheet.goesOnBeside(y(depth) - 6, y(from) + 6, at(farEnd(), from), sled);
+      sheet.goesOnBeside(y(depth) - 6, y(from) + 6, at(farEnd(), from), fromLeft);
     }
   }
 
@@ -264,14 +285,14 @@ final class SawPlan {
     plan.line(Line.DASHED, at(size, from), at(size, front));
     plan.line(Line.DASHED, at(wasteFrom, from), at(wasteFrom, front));
     plan.box(at(size, front), at(wasteFrom, depth), Fill.SHEET, Line.THIN);
-    sheet.goesOnBeside(y(depth) - 6, y(from) + 6, at(farEnd(), from), sled);
+    sheet.goesOnBeside(y(depth) - 6, y(from) + 6, at(farEnd(), from), fromLeft);
   }
 
   private void breaks() {
     var plan = sheet.drawing();
     for (var place : across.breaks()) {
       var from =
-          sled
+          fromLeft
               ? plan.at(place, Length.ZERO)
               : plan.at(across.extent().minus(place), Length.ZERO).left(GAP);
       sheet.breakDown(y(depth) - 6, y(shownFrom()) + (sled ? 0 : 6), from, GAP);
@@ -281,8 +302,9 @@ final class SawPlan {
       sheet.breakAcross(FEED_LANE - 4, x(farEnd()) + 8, from, GAP);
     }
     if (!sled && shownFrom().isPositive()) {
-      long left = Math.min(x(farEnd()), x(Length.ZERO)) - 6;
-      sheet.goesOnBelow(left, x(Length.ZERO), at(Length.ZERO, shownFrom()));
+      long left = Math.min(x(farEnd()), x(Length.ZERO)) - (fromLeft ? 0 : 6);
+      long right = Math.max(x(farEnd()) + 6, x(Length.ZERO));
+      sheet.goesOnBelow(left, right, at(Length.ZERO, shownFrom()));
     }
   }
 
@@ -327,8 +349,8 @@ final class SawPlan {
     var to = new Point(Math.max(guide.xThousandths(), tooth.xThousandths()), line);
     plan.line(Line.THIN, tooth, new Point(tooth.xThousandths(), line + 8_000));
     plan.span(from, to);
-    long left = across.isBroken() && sled ? breakEnd() : from.xThousandths() / 1000 + 12;
-    long right = across.isBroken() && !sled ? breakEnd() : to.xThousandths() / 1000 - 12;
+    long left = across.isBroken() && fromLeft ? breakEnd() : from.xThousandths() / 1000 + 12;
+    long right = across.isBroken() && !fromLeft ? breakEnd() : to.xThousandths() / 1000 - 12;
     long half = plan.widthOf(figure, Type.FIGURE) / 2;
     long middle = (left + right) / 2;
     boolean between = right - left > 2 * half;
@@ -338,14 +360,14 @@ final class SawPlan {
     }
     if (slot && !across.isBroken()) {
       // Beyond the slot, clear of the arrowhead that points at the tooth from there.
-      long beyond = x(lastWall) + (sled ? 40 : -40);
+      long beyond = x(lastWall) + (fromLeft ? 40 : -40);
       long edge = x(farEnd());
-      if (Math.abs(edge - beyond) > 2 * half && (edge > beyond) == sled) {
+      if (Math.abs(edge - beyond) > 2 * half && (edge > beyond) == fromLeft) {
         plan.text(
             plan.px(beyond, line / 1000 + 12),
             figure,
             Type.FIGURE,
-            sled ? Anchor.START : Anchor.END);
+            fromLeft ? Anchor.START : Anchor.END);
         return;
       }
     }
@@ -364,15 +386,17 @@ final class SawPlan {
   /** Where the piece beside the blade ends at the break. */
   private long breakEnd() {
     var place = across.breaks().get(0).plus(pixel.times(GAP));
-    var end = sheet.drawing().at(sled ? place : across.extent().minus(place), Length.ZERO);
-    return end.xThousandths() / 1000 + (sled ? 12 : -12);
+    var end = sheet.drawing().at(fromLeft ? place : across.extent().minus(place), Length.ZERO);
+    return end.xThousandths() / 1000 + (fromLeft ? 12 : -12);
   }
 
   private void labels() {
     long blade = x(size);
     long guardSide = 28;
-    long left = sled ? (across.isBroken() ? breakEnd() : x(Length.ZERO) + 10) : blade + guardSide;
-    long right = sled ? blade - guardSide : (across.isBroken() ? breakEnd() : x(Length.ZERO) - 10);
+    long left =
+        fromLeft ? (across.isBroken() ? breakEnd() : x(Length.ZERO) + 10) : blade + guardSide;
+    long right =
+        fromLeft ? blade - guardSide : (across.isBroken() ? breakEnd() : x(Length.ZERO) - 10);
     long top = Math.max(y(depth), y(front.plus(exposed))) + 6;
     long far = x(farEnd());
     long wall = x(lastWall);
@@ -380,12 +404,12 @@ final class SawPlan {
     var beside =
         beyond
             ? new Column(
-                sled ? wall + 28 : far + 10,
-                sled ? far - 10 : wall - 28,
+                fromLeft ? wall + 28 : far + 10,
+                fromLeft ? far - 10 : wall - 28,
                 top,
                 figureLine() - 48,
-                sled ? Anchor.START : Anchor.END)
-            : new Column(left, right, top, figureLine() - 48, sled ? Anchor.END : Anchor.START);
+                fromLeft ? Anchor.START : Anchor.END)
+            : new Column(left, right, top, figureLine() - 48, fromLeft ? Anchor.END : Anchor.START);
     if (guarded) {
       sheet.sayOrNote(
           beside, knifed ? "guard over blade and riving knife" : "guard over blade", Type.NOTE);
@@ -406,7 +430,7 @@ final class SawPlan {
           "The stop is on the left of the sled"
               + (slot ? "." : ", the offcut lies free on the right."));
     } else {
-      long post = x(Length.ZERO);
+      long post = x(Length.ZERO) - (fromLeft ? GUIDE - 8L : 0);
       sheet.plate(
           new Column(post + 4, post + GUIDE - 12L, y(front) - 60, y(front), Anchor.MIDDLE),
           "fence",
@@ -430,6 +454,15 @@ final class SawPlan {
     var notes = new ArrayList<>(words.notes());
     notes.add(
         "Keep out of the line of the blade, where a piece is thrown; never reach behind the blade.");
+    setup
+        .angle(AngleSetting.Role.BEVEL)
+        .flatMap(AngleSetting::toward)
+        .ifPresent(
+            leans ->
+                notes.add(
+                    "The blade is drawn where it stands in the table; its upper edge leans to the "
+                        + leans.words()
+                        + ", away from the fence."));
     if (slot) {
       notes.add(
           "White: cut. Dashed: still to cut. The cut is underneath, drawn as if seen through.");
@@ -487,9 +520,11 @@ final class SawPlan {
                 + words.rides()
                 + " against the sled's fence, which is nearest to you, one end against the stop on"
                 + " the left. The offcut lies free on the right. "
-            : "The fence is on the right, with the "
+            : "The fence is on the "
+                + (fromLeft ? "left" : "right")
+                + ", with the "
                 + words.rides()
-                + " of the work against it; the waste is on the left of the blade. ")
+                + " of the work against it; the waste is on the other side of the blade. ")
         + "The work lies "
         + words.face()
         + " and moves away from you into the blade"

@@ -48,6 +48,8 @@ import org.proofcut.core.shop.TableSaw;
  *       wider than its parts come to is {@code w − b}.
  *   <li><b>Rip, crosscut, track.</b> Fence, stop or track stand at the side of the blade that makes
  *       the piece: {@code size = F + o}. The kerf falls on the waste and does not show.
+ *   <li><b>Mitre.</b> The blade turns about a point on the fence, so that the stop tells as in a
+ *       crosscut: {@code size = F + o} between the long points.
  *   <li><b>Depth.</b> The last pass is cut at the height or depth as set: {@code depth = H + o}.
  * </ul>
  *
@@ -106,6 +108,9 @@ public final class Observations {
       parting();
     } else if (asked instanceof CutAsked.Holes) {
       holes();
+    } else if (asked instanceof CutAsked.Mitre) {
+      // The stop alone: where it is cut to a mark, no scale was read.
+      found(Dimension.SIZE).ifPresent(size -> scale(Setting.Role.STOP, Trait.Datum.STOP, size));
     }
     found(Dimension.DEPTH)
         // Of a seat only the head is measured, not how deep the cone is.

@@ -1,6 +1,7 @@
 package org.proofcut.core.intake;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.proofcut.core.fit.FitLimits;
 
 /** All forms of single cuts. */
@@ -17,7 +18,10 @@ public final class CutForms {
         new Family("Cut to size", PartingForms.all()),
         new Family("Housings", HousingForms.all(fit)),
         new Family("Edges", EdgeForms.all(fit)),
-        new Family("Holes", BoringForms.all()));
+        new Family("Holes", BoringForms.all()),
+        new Family(
+            "Cuts at an angle",
+            Stream.concat(MitreForms.all().stream(), BevelForms.all().stream()).toList()));
   }
 
   /** The same without their headings. */

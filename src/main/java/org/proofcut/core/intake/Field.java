@@ -19,6 +19,7 @@ public record Field(
   public enum Entry {
     TEXT,
     LENGTH,
+    ANGLE,
     COUNT,
     YES_NO,
     /** Marks of a dial with their revolutions a minute: {@code 1: 8000, 2: 12000}. */
@@ -39,6 +40,10 @@ public record Field(
 
   static Field length(String name, String label, String hint) {
     return new Field(name, label, hint, Entry.LENGTH, false, List.of());
+  }
+
+  static Field angle(String name, String label, String hint) {
+    return new Field(name, label, hint, Entry.ANGLE, false, List.of());
   }
 
   static Field count(String name, String label, String hint) {

@@ -9,6 +9,8 @@ import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.proofcut.core.evidence.Problem;
+import org.proofcut.core.measure.Angle;
+import org.proofcut.core.measure.AngleFormatException;
 import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.LengthFormatException;
@@ -97,6 +99,31 @@ final class FormReader {
       var what = text.isBlank() ? "Nothing was entered" : "\"" + e.text() + "\": " + e.reason();
       problems.add(
           stops(field, what, example + ", written like " + LengthFormatException.EXAMPLES));
+    }
+    return Optional.empty();
+  }
+
+  /** An angle between two, both allowed. */
+  Angle angle(Field field, Angle least, Angle most) {
+    return readAngle(field, least, most).orElse(least);
+  }
+
+  Optional<Angle> optionalAngle(Field field, Angle least, Angle most) {
+    return isBlank(field.name()) ? Optional.empty() : readAngle(field, least, most);
+  }
+
+  private Optional<Angle> readAngle(Field field, Angle least, Angle most) {
+    var text = raw(field.name());
+    var example = least + " to " + most;
+    try {
+      var angle = Angle.parse(text);
+      if (!angle.isLessThan(least) && !angle.isGreaterThan(most)) {
+        return Optional.of(angle);
+      }
+      problems.add(stops(field, "That is " + angle, example));
+    } catch (AngleFormatException e) {
+      var what = text.isBlank() ? "Nothing was entered" : "\"" + e.text() + "\": " + e.reason();
+      problems.add(stops(field, what, example + ", written like " + AngleFormatException.EXAMPLES));
     }
     return Optional.empty();
   }

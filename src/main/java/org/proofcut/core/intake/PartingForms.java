@@ -18,6 +18,7 @@ import org.proofcut.core.setup.CutAsked;
 import org.proofcut.core.setup.Measure.Dimension;
 import org.proofcut.core.setup.Work;
 import org.proofcut.core.shop.Machine;
+import org.proofcut.core.shop.MitreSaw;
 import org.proofcut.core.shop.TableSaw;
 import org.proofcut.core.shop.TrackSaw;
 
@@ -26,6 +27,9 @@ final class PartingForms {
 
   private static final List<Class<? extends Machine>> SAWS =
       List.of(TableSaw.class, TrackSaw.class);
+
+  private static final List<Class<? extends Machine>> CROSSCUT_SAWS =
+      List.of(TableSaw.class, TrackSaw.class, MitreSaw.class);
 
   private static final Field WIDTH = length("size", "Width wanted", "of the piece that is kept");
 
@@ -97,7 +101,7 @@ final class PartingForms {
         "Crosscut to length",
         "A cut across the piece, square to its reference edge.",
         List.of(new CutForm.Group("The cut", List.of(LENGTH)), piece(CROSSCUT_WIDTH)),
-        SAWS,
+        CROSSCUT_SAWS,
         BLADES,
         Map.of(Dimension.SIZE, 2),
         form -> {

@@ -1,5 +1,7 @@
 package org.proofcut.core.intake;
 
+import static org.proofcut.core.intake.Field.angle;
+import static org.proofcut.core.intake.Field.choice;
 import static org.proofcut.core.intake.Field.count;
 import static org.proofcut.core.intake.Field.length;
 import static org.proofcut.core.intake.Field.speeds;
@@ -10,19 +12,23 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.proofcut.core.measure.Angle;
 import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.shop.Cutter;
 import org.proofcut.core.shop.HandRouter;
 import org.proofcut.core.shop.Machine;
+import org.proofcut.core.shop.MitreSaw;
 import org.proofcut.core.shop.OwnedGear;
 import org.proofcut.core.shop.RouterTable;
 import org.proofcut.core.shop.SawBlade;
+import org.proofcut.core.shop.Side;
 import org.proofcut.core.shop.StackedCutter;
 import org.proofcut.core.shop.StraightCutter;
 import org.proofcut.core.shop.TableSaw;
 import org.proofcut.core.shop.TableSaw.BlindCuts;
+import org.proofcut.core.shop.Tilt;
 import org.proofcut.core.shop.TrackSaw;
 
 /** The forms of all that stands in a shop. */
@@ -98,6 +104,58 @@ public final class ShopForms {
   private static final Field TRACK_DEPTH =
       length("greatest-depth", "Greatest depth of cut", "on the track");
 
+  private static final Angle ANGLE_STEP = Angle.parse("0.01");
+  private static final Map<String, List<Side>> SIDES =
+      Map.of(
+          "left", List.of(Side.LEFT),
+          "right", List.of(Side.RIGHT),
+          "both", List.of(Side.LEFT, Side.RIGHT));
+  private static final Field LEANS =
+      choice(
+              "leans",
+              "The blade's upper edge tilts to",
+              List.of(new Field.Choice("left", "the left"), new Field.Choice("right", "the right")))
+          .mayStayEmpty();
+  private static final Field LEFT_REACH =
+      length(
+              "left-reach",
+              "Fence reach on the left of the blade",
+              "leave empty if it can't stand there")
+          .mayStayEmpty();
+  private static final Field GREATEST_MITRE =
+      angle("greatest-mitre", "Greatest mitre", "how far it turns from a square cut, each way");
+  private static final Field MITRE_STEP =
+      angle("mitre-step", "Mitre: smallest step", "smallest change you can set and read");
+  private static final Field TILTS =
+      choice(
+          "tilts",
+          "The blade's upper edge tilts to",
+          List.of(
+              new Field.Choice("none", "neither side"),
+              new Field.Choice("left", "the left"),
+              new Field.Choice("right", "the right"),
+              new Field.Choice("both", "both sides")));
+  private static final Field GREATEST_BEVEL =
+      angle("greatest-bevel", "Greatest tilt", "from upright; leave empty if it does not tilt")
+          .mayStayEmpty();
+  private static final Field BEVEL_STEP =
+      angle("bevel-step", "Tilt: smallest step", "smallest change you can set and read")
+          .mayStayEmpty();
+  private static final Field CUT_WIDTH =
+      length("cut-width", "Widest board", "that it cuts square, from the manual");
+  private static final Field CUT_HEIGHT =
+      length("cut-height", "Highest work", "with the blade upright, from the manual");
+  private static final Field TILTED_HEIGHT =
+      length(
+              "tilted-height",
+              "Highest work, blade tilted",
+              "all the way, to the side that takes less; leave empty if it does not tilt")
+          .mayStayEmpty();
+  private static final Field STOP_REACH =
+      length("stop-reach", "Longest to the stop", "along the fence; 0 if there is no stop");
+  private static final Field STOP_STEP =
+      length("stop-step", "Stop: smallest step", "smallest change you can set and read");
+
   private static final Field DIAMETER = length("diameter", "Diameter", "as marked");
   private static final Field CUTTING_LENGTH =
       length("cutting-length", "Cutting length", "length of the edges");
@@ -139,6 +197,7 @@ public final class ShopForms {
           handRouter(),
           tableSaw(),
           trackSaw(),
+          mitreSaw(),
           DrillForms.drillPress(),
           DrillForms.handDrill());
 
@@ -240,7 +299,11 @@ public final class ShopForms {
             KNIFE_STAYS,
             EXTRACTION,
             STACK_ALLOWED,
-            WIDEST_STACK),
+            WIDEST_STACK,
+            LEANS,
+            GREATEST_BEVEL,
+            BEVEL_STEP,
+            LEFT_REACH),
         (id, form) -> {
           var name = form.text(NAME);
           var speeds = form.speeds(SPEED);
@@ -255,6 +318,8 @@ public final class ShopForms {
           boolean knife = form.yes(KNIFE);
           boolean extraction = form.yes(EXTRACTION);
           var blind = new BlindCuts(form.yes(KNIFE_STAYS), widestStack(form));
+          var tilt = tilt(form, form.choice(LEANS));
+          var leftReach = form.optionalLength(LEFT_REACH, REACHES);
           return form.result(
               () ->
                   new TableSaw(
@@ -271,7 +336,9 @@ public final class ShopForms {
                       guard,
                       knife,
                       extraction,
-                      Optional.of(blind)));
+                      Optional.of(blind),
+                      tilt,
+                      leftReach));
         });
   }
 
@@ -304,7 +371,9 @@ public final class ShopForms {
             LARGEST_BLADE,
             GUARD,
             KNIFE,
-            EXTRACTION),
+            EXTRACTION,
+            GREATEST_BEVEL,
+            BEVEL_STEP),
         (id, form) -> {
           var name = form.text(NAME);
           var speeds = form.speeds(SPEED);
@@ -315,11 +384,97 @@ public final class ShopForms {
           boolean guard = form.yes(GUARD);
           boolean knife = form.yes(KNIFE);
           boolean extraction = form.yes(EXTRACTION);
+          var tilt = tilt(form, form.isBlank(GREATEST_BEVEL.name()) ? "none" : "right");
           return form.result(
               () ->
                   new TrackSaw(
-                      id, name, speeds, track, step, depth, blades, guard, knife, extraction));
+                      id,
+                      name,
+                      speeds,
+                      track,
+                      step,
+                      depth,
+                      blades,
+                      guard,
+                      knife,
+                      extraction,
+                      tilt));
         });
+  }
+
+  private static ItemForm<MitreSaw> mitreSaw() {
+    return new ItemForm<>(
+        "mitre-saw",
+        "Mitre saw",
+        List.of(
+            NAME,
+            SPEED,
+            GREATEST_MITRE,
+            MITRE_STEP,
+            TILTS,
+            GREATEST_BEVEL,
+            BEVEL_STEP,
+            CUT_WIDTH,
+            CUT_HEIGHT,
+            TILTED_HEIGHT,
+            STOP_REACH,
+            STOP_STEP,
+            SMALLEST_BLADE,
+            LARGEST_BLADE,
+            GUARD,
+            EXTRACTION),
+        (id, form) -> {
+          var name = form.text(NAME);
+          var speeds = form.speeds(SPEED);
+          var mitre = form.angle(GREATEST_MITRE, Angle.ZERO, Angle.ofDegrees(75));
+          var mitreStep = form.angle(MITRE_STEP, ANGLE_STEP, Angle.ofDegrees(5));
+          var tilt = tilt(form, form.choice(TILTS));
+          var width = form.length(CUT_WIDTH, REACHES);
+          var height = form.length(CUT_HEIGHT, HEIGHTS);
+          var tilted = form.optionalLength(TILTED_HEIGHT, HEIGHTS);
+          if (tilt.isPresent() && form.isBlank(TILTED_HEIGHT.name())) {
+            form.problem(
+                TILTED_HEIGHT, "Nothing was entered, and the blade tilts", "from the manual");
+          }
+          var reach = form.length(STOP_REACH, REACHES_OR_NONE);
+          var stopStep = form.length(STOP_STEP, STEPS);
+          var blades = blades(form);
+          boolean guard = form.yes(GUARD);
+          boolean extraction = form.yes(EXTRACTION);
+          return form.result(
+              () ->
+                  new MitreSaw(
+                      id,
+                      name,
+                      speeds,
+                      mitre,
+                      mitreStep,
+                      tilt,
+                      width,
+                      height,
+                      tilted.orElse(Length.ZERO),
+                      reach,
+                      stopStep,
+                      blades,
+                      guard,
+                      extraction));
+        });
+  }
+
+  /** Empty where it tilts to no side, or where that was not entered. */
+  private static Optional<Tilt> tilt(FormReader form, String toward) {
+    var greatest = form.optionalAngle(GREATEST_BEVEL, ANGLE_STEP, Angle.ofDegrees(60));
+    var step = form.optionalAngle(BEVEL_STEP, ANGLE_STEP, Angle.ofDegrees(5));
+    var sides = SIDES.getOrDefault(toward, List.of());
+    if (sides.isEmpty()) {
+      return Optional.empty();
+    }
+    for (var field : List.of(GREATEST_BEVEL, BEVEL_STEP)) {
+      if (form.isBlank(field.name())) {
+        form.problem(field, "Nothing was entered, and the blade tilts", "from the machine");
+      }
+    }
+    return Optional.of(new Tilt(sides, greatest.orElse(ANGLE_STEP), step.orElse(ANGLE_STEP)));
   }
 
   private static Band blades(FormReader form) {

@@ -130,6 +130,14 @@ public record Angle(long hundredthsOfAnArcSecond) implements Comparable<Angle> {
     return dividedBy(1, step, rounding);
   }
 
+  public Angle abs() {
+    return hundredthsOfAnArcSecond < 0 ? negated() : this;
+  }
+
+  public boolean isZero() {
+    return hundredthsOfAnArcSecond == 0;
+  }
+
   public boolean isPositive() {
     return hundredthsOfAnArcSecond > 0;
   }

@@ -10,18 +10,22 @@ import java.util.stream.Stream;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.method.Choice.Refused;
 import org.proofcut.core.setup.Answer;
+import org.proofcut.core.setup.BevelSetup;
 import org.proofcut.core.setup.CentredGrooveSetup;
 import org.proofcut.core.setup.Conditions;
 import org.proofcut.core.setup.CutAsked;
+import org.proofcut.core.setup.CutAsked.Bevel;
 import org.proofcut.core.setup.CutAsked.CentredGroove;
 import org.proofcut.core.setup.CutAsked.Countersink;
 import org.proofcut.core.setup.CutAsked.Holes;
+import org.proofcut.core.setup.CutAsked.Mitre;
 import org.proofcut.core.setup.CutAsked.Parting;
 import org.proofcut.core.setup.CutAsked.Pocket;
 import org.proofcut.core.setup.CutAsked.Rabbet;
 import org.proofcut.core.setup.CutAsked.Slot;
 import org.proofcut.core.setup.DrillSetup;
 import org.proofcut.core.setup.HandRouterSetup;
+import org.proofcut.core.setup.MitreSawSetup;
 import org.proofcut.core.setup.PocketSetup;
 import org.proofcut.core.setup.Refusal;
 import org.proofcut.core.setup.RouterTableSetup;
@@ -34,6 +38,7 @@ import org.proofcut.core.shop.DrillPress;
 import org.proofcut.core.shop.HandDrill;
 import org.proofcut.core.shop.HandRouter;
 import org.proofcut.core.shop.Machine;
+import org.proofcut.core.shop.MitreSaw;
 import org.proofcut.core.shop.RouterTable;
 import org.proofcut.core.shop.SawBlade;
 import org.proofcut.core.shop.Shop;
@@ -49,9 +54,10 @@ import org.proofcut.core.shop.TrackSaw;
  * a cutter that fits before two with a narrower one, the widest of those first; a slot at the saw
  * last, with a stacked cutter where it may take one, else with a blade in several passes. A whole
  * sheet is broken down along a track before it is lifted to a saw; every other saw cut is tried at
- * the table saw first. Holes are bored at a press before a drill in the hands, because its fence
- * and its column keep them in line and square, with the bit nearest to their size; of two alike a
- * brad point, which starts where it is put.
+ * the table saw first, and a crosscut at the mitre saw last: parts of a case are wide, and on a
+ * sled they lie whole. A mitre is cut at the mitre saw. Holes are bored at a press before a drill
+ * in the hands, because its fence and its column keep them in line and square, with the bit nearest
+ * to their size; of two alike a brad point, which starts where it is put.
  */
 public final class Methods {
 
@@ -96,6 +102,12 @@ public final class Methods {
               HandDrill.class,
               bits(pocket.exit().value(), bit -> bit.kind() == Bit.Kind.STEPPED),
               (drill, bit) -> PocketSetup.of(pocket, drill, bit, conditions)));
+    }
+    if (asked instanceof Mitre mitre) {
+      return first(mitreWays(mitre));
+    }
+    if (asked instanceof Bevel bevel) {
+      return first(bevelWays(bevel));
     }
     return first(partingWays((Parting) asked));
   }
@@ -162,7 +174,35 @@ public final class Methods {
             blades,
             (saw, blade) -> SawSetup.track(parting, saw, blade, conditions));
     boolean wholeSheet = parting.along() && !parting.toSize();
-    return wholeSheet ? Stream.concat(alongTrack, atTable) : Stream.concat(atTable, alongTrack);
+    if (parting.along()) {
+      return wholeSheet ? Stream.concat(alongTrack, atTable) : Stream.concat(atTable, alongTrack);
+    }
+    var atMitreSaw =
+        ways(
+            MitreSaw.class,
+            blades,
+            (saw, blade) -> MitreSawSetup.length(parting, saw, blade, conditions));
+    return Stream.of(atTable, alongTrack, atMitreSaw).flatMap(ways -> ways);
+  }
+
+  private Stream<Way> bevelWays(Bevel bevel) {
+    var blades = shop.cutters(SawBlade.class).toList();
+    return Stream.concat(
+        ways(
+            TableSaw.class,
+            blades,
+            (saw, blade) -> BevelSetup.table(bevel, saw, blade, conditions)),
+        ways(
+            TrackSaw.class,
+            blades,
+            (saw, blade) -> BevelSetup.track(bevel, saw, blade, conditions)));
+  }
+
+  private Stream<Way> mitreWays(Mitre mitre) {
+    return ways(
+        MitreSaw.class,
+        shop.cutters(SawBlade.class).toList(),
+        (saw, blade) -> MitreSawSetup.flat(mitre, saw, blade, conditions));
   }
 
   private Stream<Way> boringWays(

@@ -81,6 +81,10 @@ final class Handlings {
 
   /** A piece cut to length. */
   static Handling crosscut(Setup setup) {
+    if (setup.guide() == Guide.SAW_FENCE) {
+      return new Handling(
+          goodFace(setup), Edge.REAR, Edge.FRONT, Edge.REAR, Optional.of(onFenceAndTable()));
+    }
     boolean onSled = setup.guide() == Guide.SLED;
     return new Handling(
         goodFace(setup),
@@ -123,24 +127,26 @@ final class Handlings {
     }
     return switch (setup.guide()) {
       case FENCE, FENCE_WITH_BLOCK ->
-          setup.asked() instanceof CutAsked.Parting
+          setup.asked() instanceof CutAsked.Parting || setup.asked() instanceof CutAsked.Bevel
               ? ripped(setup)
               : single("cut face down", Edge.REFERENCE);
       case STRAIGHTEDGE ->
           single("cut face up", isNearSide(setup) ? Edge.REFERENCE : Edge.OPPOSITE);
+      case SAW_FENCE -> atSawFence(setup);
       case SLED, TRACK ->
-          !(setup.asked() instanceof CutAsked.Parting parting)
-              ? single("cut face down", Edge.TRAILING)
-              : parting.along()
-                  ? ripped(setup)
-                  : new Handling(
-                      goodFace(setup),
-                      Edge.TRAILING,
-                      Edge.LEADING,
-                      Edge.TRAILING,
-                      crosscut(setup).breakout());
-      case MARKS, DRILL_GUIDE, POCKET_JIG ->
-          throw new AssertionError("only holes are bored by marks");
+          setup.asked() instanceof CutAsked.Bevel
+              ? ripped(setup)
+              : !(setup.asked() instanceof CutAsked.Parting parting)
+                  ? single("cut face down", Edge.TRAILING)
+                  : parting.along()
+                      ? ripped(setup)
+                      : new Handling(
+                          goodFace(setup),
+                          Edge.TRAILING,
+                          Edge.LEADING,
+                          Edge.TRAILING,
+                          crosscut(setup).breakout());
+      case MARKS, DRILL_GUIDE, POCKET_JIG -> throw new AssertionError("only holes are bored by marks");
     };
   }
 
@@ -179,6 +185,17 @@ final class Handlings {
         goodFace(setup), Edge.REFERENCE, Edge.LEADING, Edge.TRAILING, Optional.empty());
   }
 
+  /** Against a mitre saw's fence, the longest edge where they differ. */
+  private static Handling atSawFence(Setup setup) {
+    var rides = setup.asked() instanceof CutAsked.Mitre ? Edge.LONG : Edge.REFERENCE;
+    return new Handling(
+        goodFace(setup), rides, Edge.OPPOSITE, rides, Optional.of(onFenceAndTable()));
+  }
+
+  private static String onFenceAndTable() {
+    return "Score the line; a strip of scrap on the fence holds the fibres where the blade comes out";
+  }
+
   private static Handling single(String face, Edge rides) {
     return new Handling(
         face,
@@ -189,6 +206,10 @@ final class Handlings {
   }
 
   private static String goodFace(Setup setup) {
+    if (setup.asked() instanceof CutAsked.Bevel bevel) {
+      // The wide face of the piece that is kept is up, whatever tilts.
+      return bevel.goodIsWide() ? "good face up" : "good face down";
+    }
     return setup.machine() instanceof TrackSaw ? "good face down" : "good face up";
   }
 

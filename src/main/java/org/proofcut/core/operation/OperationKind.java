@@ -17,7 +17,10 @@ public enum OperationKind {
   DRY_FIT,
   FASTEN,
   // Cuts that no case takes.
-  CENTRED_GROOVE;
+  CENTRED_GROOVE,
+  MITRE,
+  COMPOUND_MITRE,
+  BEVEL_RIP;
 
   /** As content and conditions write it. */
   public String id() {
@@ -27,7 +30,7 @@ public enum OperationKind {
   /** Whether a turning cutter is at work. */
   public boolean cuts() {
     return switch (this) {
-      case CENTRED_GROOVE -> true;
+      case CENTRED_GROOVE, MITRE, COMPOUND_MITRE, BEVEL_RIP -> true;
       case ROUGH_STRIPS,
           RIP,
           CROSSCUT,

@@ -16,6 +16,8 @@ public enum Edge {
   REFERENCE("reference edge"),
   MARKED_FACE("marked face"),
   OPPOSITE("opposite edge"),
+  /** Of a piece whose ends are cut at an angle. */
+  LONG("long edge"),
   LEADING("leading edge"),
   TRAILING("trailing edge"),
   REFERENCE_END("reference end"),

@@ -87,6 +87,8 @@ final class Facts {
 
   private static boolean isThrough(CutAsked asked) {
     return asked instanceof CutAsked.Parting
+        || asked instanceof CutAsked.Mitre
+        || asked instanceof CutAsked.Bevel
         || asked instanceof CutAsked.Holes holes && holes.depth().isEmpty();
   }
 

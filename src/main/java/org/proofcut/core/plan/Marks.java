@@ -66,6 +66,12 @@ public record Marks(List<Mark> all) {
         marks.add(new Mark(hole.name(), hole.value().toString()));
       }
     }
+    for (var angle : setup.anglesSet()) {
+      marks.add(
+          new Mark(
+              angle.role().words().toLowerCase(Locale.ROOT) + " angle",
+              angle.set().value().toString()));
+    }
     marks.add(new Mark("passes", Integer.toString(setup.passes().size())));
     for (var measure : setup.measures()) {
       marks.add(

@@ -17,6 +17,9 @@ final class ProofPieces {
     if (!needsProof) {
       return List.of();
     }
+    if (operation.asked().orElseThrow() instanceof CutAsked.Mitre mitre) {
+      return mitred(operation, mitre, limits.proofPieceLength().value());
+    }
     var along = along(operation.asked().orElseThrow(), limits);
     var beyond = limits.proofPieceBeyond().value();
     var pieces = new ArrayList<ProofPiece>();
@@ -43,6 +46,20 @@ final class ProofPieces {
         : least;
   }
 
+  /** As wide as the piece, or the cut would not run in as far. */
+  private static List<ProofPiece> mitred(
+      Operation operation, CutAsked.Mitre asked, Length atLeast) {
+    return operation.cutSheets().stream()
+        .map(
+            sheet ->
+                new ProofPiece(
+                    sheet.name(),
+                    atLeast.max(asked.size().value()),
+                    asked.width().value(),
+                    "to cut, just as wide as the piece, its first end square"))
+        .toList();
+  }
+
   /** How far from the guide the cut ends. */
   private static Length reach(CutAsked asked) {
     if (asked instanceof CutAsked.Slot slot) {
@@ -56,6 +73,9 @@ final class ProofPieces {
     }
     if (asked instanceof CutAsked.Bored bored) {
       return bored.row().fromEdge().value();
+    }
+    if (asked instanceof CutAsked.Bevel bevel) {
+      return bevel.widest();
     }
     return ((CutAsked.Parting) asked).size().value();
   }

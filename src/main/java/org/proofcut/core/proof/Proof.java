@@ -3,17 +3,24 @@ package org.proofcut.core.proof;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
+import org.proofcut.core.measure.Angle;
 import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.Rounding;
 import org.proofcut.core.proof.Verdict.Correction;
 import org.proofcut.core.proof.Verdict.Outcome;
+import org.proofcut.core.proof.Verdict.Turn;
+import org.proofcut.core.setup.AngleShown;
 import org.proofcut.core.setup.Measure;
 import org.proofcut.core.setup.Setting;
 import org.proofcut.core.setup.Setup;
 
 /** Judges a proof cut by its readings. */
 public final class Proof {
+
+  /** As fine as a paper shim turns a piece on its fence. */
+  private static final Angle BETWEEN_MARKS = Angle.THOUSANDTH.times(10);
 
   private Proof() {}
 
@@ -66,6 +73,9 @@ public final class Proof {
     if (ends.extent().isGreaterThan(accepted.extent())) {
       return new Verdict(measure, found, Outcome.UNEVEN, Optional.empty());
     }
+    if (measure.angle().isPresent()) {
+      return turned(measure, measure.angle().get(), found, setup);
+    }
     var setting = measure.correctedBy().flatMap(setup::setting);
     if (setting.isEmpty()) {
       return new Verdict(measure, found, Outcome.OTHER_CUTTER, Optional.empty());
@@ -81,6 +91,33 @@ public final class Proof {
             ? Outcome.UNEVEN
             : Outcome.OTHER_CUTTER;
     return new Verdict(measure, found, outcome, Optional.empty());
+  }
+
+  /**
+   * The angle moved from that of the middle reading to the one aimed at: by steps of the machine if
+   * one of them brings every reading in, else by less than a step.
+   */
+  private static Verdict turned(
+      Measure measure, AngleShown shown, List<Length> found, Setup setup) {
+    var middle = ends(found).middle();
+    var step = setup.angle(shown.role()).orElseThrow().step();
+    var turn =
+        Stream.of(Rounding.NEAREST, Rounding.UP, Rounding.DOWN)
+            .map(rounding -> shown.correction(middle, step, rounding))
+            .filter(by -> bringsIn(by.value(), measure, shown, found))
+            .findFirst()
+            .map(by -> new Turn(shown.role(), by, false))
+            .orElseGet(
+                () ->
+                    new Turn(
+                        shown.role(),
+                        shown.correction(middle, BETWEEN_MARKS, Rounding.NEAREST),
+                        true));
+    return new Verdict(measure, found, Outcome.CHANGE, Optional.empty(), Optional.of(turn));
+  }
+
+  private static boolean bringsIn(Angle by, Measure measure, AngleShown shown, List<Length> found) {
+    return found.stream().allMatch(one -> measure.accepted().contains(shown.afterTurning(one, by)));
   }
 
   /** The step nearest to the ideal that brings both ends in; none where no step does. */

@@ -3,8 +3,10 @@ package org.proofcut.core.setup;
 import java.util.List;
 import java.util.Optional;
 import org.proofcut.core.evidence.Worked;
+import org.proofcut.core.measure.Angle;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.LengthUnit;
+import org.proofcut.core.measure.display.Degrees;
 import org.proofcut.core.measure.display.Scale;
 import org.proofcut.core.shop.Cutter;
 import org.proofcut.core.shop.SawBlade;
@@ -34,6 +36,10 @@ public record Conditions(SetupLimits limits, List<String> aids, LengthUnit unit,
 
   String caliper(Length length) {
     return Scale.caliper(unit).show(length).text();
+  }
+
+  String degrees(Angle angle) {
+    return Degrees.text(angle, 2);
   }
 
   /** The width that a cutter cuts in one pass: as proof cuts have found it, else its mark. */

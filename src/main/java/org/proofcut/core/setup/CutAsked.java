@@ -4,9 +4,11 @@ import java.util.List;
 import java.util.Optional;
 import org.proofcut.core.boring.PocketHole;
 import org.proofcut.core.evidence.Worked;
+import org.proofcut.core.geometry.Corner;
 import org.proofcut.core.measure.Angle;
 import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
+import org.proofcut.core.measure.Rounding;
 import org.proofcut.core.shop.Bit;
 import org.proofcut.core.stock.Material;
 
@@ -159,6 +161,46 @@ public sealed interface CutAsked {
           Worked.entered("nose of " + bit.name(), bit.point()),
           stopShort,
           Worked.entered("diameter of " + bit.name(), bit.diameter()));
+    }
+  }
+
+  /**
+   * Ends cut to halve the corner in which two like pieces meet.
+   *
+   * @param size of the piece between the long points of its longest edge
+   * @param corner seen from above
+   * @param lean of its good face from upright, leaning out of the ring that the pieces make; empty
+   *     for a flat frame
+   * @param width across the piece, on its face
+   */
+  record Mitre(
+      Worked<Length> size,
+      Corner corner,
+      Optional<Worked<Angle>> lean,
+      Worked<Length> width,
+      Work work)
+      implements CutAsked {}
+
+  /**
+   * A rip whose edge slopes.
+   *
+   * @param bevel of the blade from upright
+   * @param goodFace width wanted on the good face
+   * @param goodIsWide whether the good face is the wider one
+   */
+  record Bevel(Worked<Angle> bevel, Worked<Length> goodFace, boolean goodIsWide, Work work)
+      implements CutAsked {
+
+    /** Width of the wider face, at most. */
+    public Length widest() {
+      return goodIsWide
+          ? goodFace.value()
+          : goodFace
+              .value()
+              .plus(
+                  work.thickness()
+                      .most()
+                      .times(bevel.value().tangent(), Length.HUNDREDTH, Rounding.UP));
     }
   }
 }

@@ -664,7 +664,8 @@ public final class DrillSetup {
             case DEPTH -> depth.minus(task.depth().value()).plus(measure.target().value());
             case DISTANCE -> settings.get(0).set().value().minus(radius);
             case FROM_END -> settings.get(1).set().value().minus(radius);
-            case WIDTH, SIZE -> throw new AssertionError("no bit makes a width");
+            case WIDTH, SIZE, RUN_ACROSS, RUN_THROUGH ->
+                throw new AssertionError("no bit makes a width");
           };
       var refusal = RouterCuts.settable(measure, asSet, conditions);
       if (refusal.isPresent()) {

@@ -19,6 +19,10 @@ public enum Feed {
   INTO_THE_BLADE(
       "Push into the front of the blade",
       "The teeth at the front move down toward the table and hold the work on it."),
+  /** At the bottom the teeth of a mitre saw run away from the person. */
+  DOWN_ON_THE_WORK(
+      "Bring the turning blade down through the work; a saw that slides: pull, lower, push",
+      "At the bottom the teeth run toward the fence and press the work against it."),
   ALONG_THE_TRACK(
       "Push the saw away from you along the track",
       "The blade cuts up out of the work at the front, so the saw is pushed, never pulled."),

@@ -7,6 +7,8 @@ public enum Guide {
   FENCE_WITH_BLOCK("fence-with-block", "the fence, pushed by a square block"),
   SLED("sled", "the sled and its stop"),
   STRAIGHTEDGE("straightedge", "a clamped straightedge"),
+  /** Of a mitre saw: the work lies still against it. */
+  SAW_FENCE("saw-fence", "the mitre saw's fence, the work still"),
   TRACK("track", "the track"),
   /** A bit in the hands goes where the marks are. */
   MARKS("marks", "marks on the work"),

@@ -19,6 +19,7 @@ import org.proofcut.core.measure.Length;
  *     one the other way; empty where none does
  * @param timesMoved how many times over a move of {@code correctedBy} shows in it; empty where it
  *     shows once
+ * @param angle the angle that shows in it, which is then what corrects it; empty where none does
  */
 public record Measure(
     Dimension dimension,
@@ -28,7 +29,30 @@ public record Measure(
     int readings,
     Optional<Setting.Role> correctedBy,
     Optional<Setting.Role> counteredBy,
-    Optional<Integer> timesMoved) {
+    Optional<Integer> timesMoved,
+    Optional<AngleShown> angle) {
+
+  /** A measure in which no angle shows. */
+  public Measure(
+      Dimension dimension,
+      String what,
+      Worked<Length> target,
+      Band accepted,
+      int readings,
+      Optional<Setting.Role> correctedBy,
+      Optional<Setting.Role> counteredBy,
+      Optional<Integer> timesMoved) {
+    this(
+        dimension,
+        what,
+        target,
+        accepted,
+        readings,
+        correctedBy,
+        counteredBy,
+        timesMoved,
+        Optional.empty());
+  }
 
   /** A measure that its setting moves one for one. */
   public Measure(
@@ -50,7 +74,10 @@ public record Measure(
     SIZE("Size"),
     DIAMETER("Diameter"),
     /** Along the work, where the distance is across it. */
-    FROM_END("From the end");
+    FROM_END("From the end"),
+    /** From one end of a slanted cut to the other, seen along the piece. */
+    RUN_ACROSS("Run across the width"),
+    RUN_THROUGH("Run through the thickness");
 
     private final String words;
 

@@ -16,6 +16,7 @@ import org.proofcut.core.shop.Machine;
  * @param passes in the order cut
  * @param measures what is measured on the proof cut; empty where nothing is cut to a size
  * @param learned what proof cuts have taught of its cutter; empty where marks alone are used
+ * @param angles the angles to set besides; empty where the machine has none to set
  */
 public record Setup(
     CutAsked asked,
@@ -27,7 +28,8 @@ public record Setup(
     Speed speed,
     Feed feed,
     List<Measure> measures,
-    Optional<List<Taught>> learned)
+    Optional<List<Taught>> learned,
+    Optional<List<AngleSetting>> angles)
     implements Answer {
 
   /** A set-up that stands on marks and scales alone. */
@@ -44,8 +46,35 @@ public record Setup(
     this(asked, machine, cutter, guide, settings, passes, speed, feed, measures, Optional.empty());
   }
 
+  /** A set-up without angles. */
+  public Setup(
+      CutAsked asked,
+      Machine machine,
+      Cutter cutter,
+      Guide guide,
+      List<Setting> settings,
+      List<Pass> passes,
+      Speed speed,
+      Feed feed,
+      List<Measure> measures,
+      Optional<List<Taught>> learned) {
+    this(
+        asked,
+        machine,
+        cutter,
+        guide,
+        settings,
+        passes,
+        speed,
+        feed,
+        measures,
+        learned,
+        Optional.empty());
+  }
+
   public Setup {
     learned = learned.map(List::copyOf);
+    angles = angles.map(List::copyOf);
     settings = List.copyOf(settings);
     passes = List.copyOf(passes);
     measures = List.copyOf(measures);
@@ -54,6 +83,32 @@ public record Setup(
   /** The setting of this role, where the set-up has one. */
   public Optional<Setting> setting(Setting.Role role) {
     return settings.stream().filter(setting -> setting.role() == role).findFirst();
+  }
+
+  /** The angles to set; none where the machine has none. */
+  public List<AngleSetting> anglesSet() {
+    return angles.orElse(List.of());
+  }
+
+  /** The angle of this role, where the set-up has one. */
+  public Optional<AngleSetting> angle(AngleSetting.Role role) {
+    return anglesSet().stream().filter(angle -> angle.role() == role).findFirst();
+  }
+
+  /** The same set-up with these angles set besides. */
+  Setup at(List<AngleSetting> set) {
+    return new Setup(
+        asked,
+        machine,
+        cutter,
+        guide,
+        settings,
+        passes,
+        speed,
+        feed,
+        measures,
+        learned,
+        Optional.of(set));
   }
 
   /**
@@ -72,7 +127,8 @@ public record Setup(
         speed,
         feed,
         measures,
-        learned);
+        learned,
+        angles);
   }
 
   /** The same set-up, its figures read on scales that proof cuts have shown to be off. */
@@ -87,7 +143,8 @@ public record Setup(
         speed,
         feed,
         measures,
-        learned);
+        learned,
+        angles);
   }
 
   /** What the scale of height or depth reads when it is set for a pass. */

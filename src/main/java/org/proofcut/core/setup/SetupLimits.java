@@ -20,6 +20,8 @@ import org.proofcut.core.measure.Length;
  * @param sizeTolerance how far a part may be off its finished size
  * @param bladeAbove how far a saw blade stands above the stock in a through cut
  * @param trackBelow how far a track saw's blade reaches below the stock
+ * @param lastJointOpen how far the last joint of a ring of mitres may stand open
+ * @param shortestAtMitreSaw shortest piece held by hand at a mitre saw
  * @param shortestAtSaw shortest piece ripped along the saw's fence
  * @param shortestAtRouter shortest edge that rides the router table's fence
  * @param overhangToContact most times longer that the overhang may be than the edge on the fence
@@ -50,6 +52,8 @@ public record SetupLimits(
     Worked<Length> sizeTolerance,
     Worked<Length> bladeAbove,
     Worked<Length> trackBelow,
+    Worked<Length> lastJointOpen,
+    Worked<Length> shortestAtMitreSaw,
     Worked<Length> shortestAtSaw,
     Worked<Length> shortestAtRouter,
     Worked<Integer> overhangToContact,

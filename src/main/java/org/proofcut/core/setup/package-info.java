@@ -12,6 +12,7 @@
       "core.measure",
       "core.measure.display",
       "core.evidence",
+      "core.geometry",
       "core.boring",
       "core.stock",
       "core.shop"

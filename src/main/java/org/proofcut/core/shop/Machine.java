@@ -4,7 +4,7 @@ import java.util.List;
 
 /** A machine with a turning cutter. */
 public sealed interface Machine
-    permits RouterTable, HandRouter, TableSaw, TrackSaw, DrillPress, HandDrill {
+    permits RouterTable, HandRouter, TableSaw, TrackSaw, MitreSaw, DrillPress, HandDrill {
 
   /** Stable within the shop. */
   String id();

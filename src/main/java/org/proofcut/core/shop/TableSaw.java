@@ -17,6 +17,9 @@ import org.proofcut.core.measure.Length;
  * @param sledDepth widest work that the sled carries across the blade; zero without a sled
  * @param blindCuts what it allows of cuts that don't come out above; empty where that was never
  *     entered, and then it allows none
+ * @param tilt how its blade tilts, to one side; empty where that was never entered, and then it is
+ *     not tilted
+ * @param leftReach widest that the fence stands on the left of the blade; empty where it can't
  */
 public record TableSaw(
     String id,
@@ -32,8 +35,45 @@ public record TableSaw(
     boolean hasGuard,
     boolean hasRivingKnife,
     boolean hasExtraction,
-    Optional<BlindCuts> blindCuts)
+    Optional<BlindCuts> blindCuts,
+    Optional<Tilt> tilt,
+    Optional<Length> leftReach)
     implements Machine {
+
+  /** A saw whose blade is not tilted. */
+  public TableSaw(
+      String id,
+      String name,
+      List<SpeedStep> speeds,
+      Length fenceReach,
+      Length fenceStep,
+      Length heightStep,
+      Length greatestHeight,
+      Band blades,
+      Length sledStopReach,
+      Length sledDepth,
+      boolean hasGuard,
+      boolean hasRivingKnife,
+      boolean hasExtraction,
+      Optional<BlindCuts> blindCuts) {
+    this(
+        id,
+        name,
+        speeds,
+        fenceReach,
+        fenceStep,
+        heightStep,
+        greatestHeight,
+        blades,
+        sledStopReach,
+        sledDepth,
+        hasGuard,
+        hasRivingKnife,
+        hasExtraction,
+        blindCuts,
+        Optional.empty(),
+        Optional.empty());
+  }
 
   /**
    * What a saw allows of cuts that don't come out above, where its usual guard can't stay.

@@ -59,7 +59,16 @@ final class ProgressJson {
       SheetJson.Measured measure,
       List<LengthJson.Plain> found,
       @Schema(description = "more-readings, proven, change, other-cutter or uneven") String outcome,
-      Optional<ActJson.Moved> correction) {}
+      Optional<ActJson.Moved> correction,
+      @Schema(description = "an angle to change; left out where none is") Optional<Turned> turn) {}
+
+  /** An angle that is changed by a correction. */
+  @Schema(name = "Turn")
+  record Turned(
+      String role,
+      @Schema(description = "positive makes the angle larger") String by,
+      @Schema(description = "whether that is finer than the machine's steps") boolean betweenMarks,
+      List<LengthJson.Line> working) {}
 
   /** What is known of the proof of a set-up. */
   @Schema(name = "Proof")
@@ -113,7 +122,16 @@ final class ProgressJson {
         SheetJson.measured(verdict.measure(), unit),
         verdict.found().stream().map(one -> LengthJson.plain(one, unit)).toList(),
         ShopJson.word(verdict.outcome()),
-        verdict.correction().map(correction -> moved(correction, unit)));
+        verdict.correction().map(correction -> moved(correction, unit)),
+        verdict
+            .turn()
+            .map(
+                turn ->
+                    new Turned(
+                        ShopJson.word(turn.role()),
+                        turn.by().value().toString(),
+                        turn.betweenMarks(),
+                        LengthJson.working(turn.by(), unit))));
   }
 
   static List<ActJson.Moved> moved(List<Verdict.Correction> corrections, LengthUnit unit) {

@@ -19,6 +19,7 @@ import org.proofcut.core.plan.Marks;
 import org.proofcut.core.plan.OperationSheet;
 import org.proofcut.core.plan.Plan;
 import org.proofcut.core.plan.ProofPiece;
+import org.proofcut.core.setup.AngleSetting;
 import org.proofcut.core.setup.CutAsked;
 import org.proofcut.core.setup.Measure;
 import org.proofcut.core.setup.Pass;
@@ -84,6 +85,7 @@ final class SheetJson {
               description =
                   "centres of holes, all from the one reference end; empty for other cuts")
           List<LengthJson.Figure> holes,
+      @Schema(description = "none where the machine has no angle to set") List<Angled> angles,
       List<OnePass> passes,
       Turning speed,
       Direction feed,
@@ -111,6 +113,21 @@ final class SheetJson {
       @Schema(description = "between which two things it is measured") String from,
       LengthJson.Figure set,
       @Schema(description = "smallest change that can be set") LengthJson.Plain step) {}
+
+  /** An angle to set. */
+  @Schema(name = "AngleSetting")
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
+  record Angled(
+      String role,
+      String words,
+      @Schema(description = "left or right, as seen at the machine; left out where it is square")
+          Optional<String> toward,
+      @Schema(description = "where it is measured from") String from,
+      @Schema(description = "the angle aimed at") String exact,
+      @Schema(description = "on the machine's own steps") String set,
+      @Schema(description = "the angle aimed at less the angle as set") String leftOver,
+      @Schema(description = "smallest change that can be set") String step,
+      List<LengthJson.Line> working) {}
 
   /** A length that is measured or struck on the case. */
   @Schema(name = "CaseFigure")
@@ -160,7 +177,9 @@ final class SheetJson {
       LengthJson.Figure target,
       @Schema(description = "readings that prove it") LengthJson.Range accepted,
       @Schema(description = "how many readings are taken") int readings,
-      @Schema(description = "left out where no setting moves it") Optional<String> correctedBy) {}
+      @Schema(description = "left out where no setting moves it") Optional<String> correctedBy,
+      @Schema(description = "the angle that shows in it; left out where none does")
+          Optional<String> shows) {}
 
   /** A way that was refused. */
   @Schema(name = "Refused")
@@ -289,6 +308,7 @@ final class SheetJson {
         setup.guide().id(),
         figures(setup, unit),
         holes(setup, unit),
+        setup.anglesSet().stream().map(angle -> angled(angle, unit)).toList(),
         setup.passes().stream().map(pass -> pass(pass, unit)).toList(),
         turning(setup.speed(), unit),
         new Direction(ShopJson.word(setup.feed()), setup.feed().words(), setup.feed().why()),
@@ -317,6 +337,19 @@ final class SheetJson {
         setting.from(),
         LengthJson.figure(setting.read(), unit),
         LengthJson.plain(setting.step(), unit));
+  }
+
+  private static Angled angled(AngleSetting angle, LengthUnit unit) {
+    return new Angled(
+        ShopJson.word(angle.role()),
+        angle.role().words(),
+        angle.toward().map(ShopJson::word),
+        angle.from(),
+        angle.exact().value().toString(),
+        angle.set().value().toString(),
+        angle.leftOver().toString(),
+        angle.step().toString(),
+        LengthJson.working(angle.set(), unit));
   }
 
   private static OnePass pass(Pass pass, LengthUnit unit) {
@@ -356,7 +389,8 @@ final class SheetJson {
         LengthJson.figure(measure.target(), unit),
         LengthJson.range(measure.accepted(), unit),
         measure.readings(),
-        measure.correctedBy().map(ShopJson::word));
+        measure.correctedBy().map(ShopJson::word),
+        measure.angle().map(angle -> ShopJson.word(angle.role())));
   }
 
   private static Run run(PartCut part, LengthUnit unit) {

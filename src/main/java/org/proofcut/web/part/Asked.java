@@ -5,7 +5,8 @@ import java.util.List;
 import java.util.Map;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.intake.Field;
-import org.proofcut.core.intake.Field.Entry;
+import org.proofcut.core.measure.Angle;
+import org.proofcut.core.measure.AngleFormatException;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.LengthFormatException;
 import org.proofcut.core.measure.LengthUnit;
@@ -17,7 +18,8 @@ import org.proofcut.core.measure.display.Scale;
  * @param value what was typed, as it was typed
  * @param hint null where there is none
  * @param options what may be chosen; none where text is typed
- * @param echo the length that was understood, such as "= 2 3/4 in"; null where no length is asked
+ * @param echo the length or angle that was understood, such as "= 2 3/4 in"; null where none is
+ *     asked
  * @param problem the gravest problem of this field; null where there is none
  */
 public record Asked(
@@ -48,7 +50,11 @@ public record Asked(
         value,
         field.hint().isEmpty() ? null : field.hint(),
         field.choices().stream().map(one -> new Option(one.value(), one.words())).toList(),
-        field.entry() == Entry.LENGTH ? understood(value, bareUnit) : null,
+        switch (field.entry()) {
+          case LENGTH -> understood(value, bareUnit);
+          case ANGLE -> understood(value);
+          case TEXT, COUNT, YES_NO, SPEEDS, CHOICE -> null;
+        },
         problems.stream()
             .filter(problem -> problem.where().equals(field.name()))
             .min(Comparator.comparing(Problem::force))
@@ -89,6 +95,17 @@ public record Asked(
     try {
       return shown(Length.parse(typed, bareUnit), bareUnit);
     } catch (LengthFormatException unreadable) {
+      return "= ?";
+    }
+  }
+
+  private static String understood(String typed) {
+    if (typed.isBlank()) {
+      return "°";
+    }
+    try {
+      return "= " + Angle.parse(typed);
+    } catch (AngleFormatException unreadable) {
       return "= ?";
     }
   }

@@ -10,6 +10,7 @@ import org.proofcut.core.drawing.MachinePlan;
 import org.proofcut.core.drawing.Picture;
 import org.proofcut.core.drawing.Sign;
 import org.proofcut.core.measure.Length;
+import org.proofcut.core.measure.display.Degrees;
 import org.proofcut.core.measure.display.Scale;
 import org.proofcut.core.measure.display.Shown;
 import org.proofcut.core.operation.Operation;
@@ -17,6 +18,7 @@ import org.proofcut.core.plan.OperationSheet;
 import org.proofcut.core.safety.Control;
 import org.proofcut.core.safety.Finding;
 import org.proofcut.core.safety.SignalWord;
+import org.proofcut.core.setup.AngleSetting;
 import org.proofcut.core.setup.CutAsked;
 import org.proofcut.core.setup.Pass;
 import org.proofcut.core.setup.Setting;
@@ -28,6 +30,7 @@ import org.proofcut.web.part.WorkingLine;
  *
  * @param stops what forbids the operation as planned
  * @param figures to set, the one that decides most first
+ * @param angles to set besides
  * @param learned what proof cuts have taught that the figures use
  * @param positions of the holes, each from the one reference end; empty where there is one only
  * @param passes in the order run; empty where there is one only
@@ -40,6 +43,7 @@ import org.proofcut.web.part.WorkingLine;
 public record SheetReads(
     List<Caution> stops,
     List<Figure> figures,
+    List<Angled> angles,
     List<Fact> facts,
     List<String> learned,
     List<String> positions,
@@ -69,6 +73,10 @@ public record SheetReads(
       String note,
       List<WorkingLine> working) {}
 
+  /** An angle to set. */
+  public record Angled(
+      String name, String instruction, String figure, String note, List<WorkingLine> working) {}
+
   /** A lesser figure, or a name. */
   public record Fact(String name, String value, String more) {}
 
@@ -91,6 +99,7 @@ public record SheetReads(
     return new SheetReads(
         cautions(sheet, Finding.Effect.STOP, shows),
         setup.map(one -> figures(operation, one, shows)).orElse(List.of()),
+        setup.map(one -> angles(one, shows)).orElse(List.of()),
         setup.map(SheetReads::facts).orElse(List.of()),
         setup.map(Setup::taught).orElse(List.of()),
         setup.map(one -> positions(one, shows)).orElse(List.of()),
@@ -123,6 +132,7 @@ public record SheetReads(
     return new SheetReads(
         stops,
         caseFigures,
+        angles,
         facts,
         learned,
         positions,
@@ -165,6 +175,28 @@ public record SheetReads(
             + "; the proof cut made it "
             + shows.fine(moved.abs())
             + (moved.isPositive() ? " more." : " less.");
+  }
+
+  private static List<Angled> angles(Setup setup, Shows shows) {
+    return setup.anglesSet().stream()
+        .map(
+            angle ->
+                new Angled(
+                    angle.role().words(),
+                    angle.from(),
+                    angle.shown(),
+                    leftOver(angle),
+                    WorkingLine.of(angle.set(), shows.caliper())))
+        .toList();
+  }
+
+  private static String leftOver(AngleSetting angle) {
+    var left = angle.leftOver();
+    return left.isZero()
+        ? null
+        : Degrees.text(left.abs(), 3)
+            + (left.isPositive() ? " more" : " less")
+            + " is wanted than the scale can be set to";
   }
 
   private static List<Fact> facts(Setup setup) {

@@ -70,6 +70,8 @@ public record Shows(LengthUnit unit) {
       case SIZE -> "Size of the piece";
       case DIAMETER -> "Diameter of the hole";
       case FROM_END -> "Distance from the reference end";
+      case RUN_ACROSS -> "Run of the cut across the width";
+      case RUN_THROUGH -> "Run of the cut through the thickness";
     };
   }
 }

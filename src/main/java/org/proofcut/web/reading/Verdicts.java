@@ -6,6 +6,7 @@ import org.proofcut.core.drawing.Picture;
 import org.proofcut.core.fit.FitLimits;
 import org.proofcut.core.fit.Tightness;
 import org.proofcut.core.measure.Band;
+import org.proofcut.core.measure.display.Degrees;
 import org.proofcut.core.operation.Operation;
 import org.proofcut.core.proof.Verdict;
 import org.proofcut.core.setup.CutAsked;
@@ -92,6 +93,7 @@ public final class Verdicts {
           verdict
               .correction()
               .map(correction -> move(correction, setup, wasAccepted(verdict)))
+              .or(() -> verdict.turn().map(turn -> turn(turn, setup)))
               .orElse(
                   "The other figure, once moved, mends this too. Cut new scrap and measure again.");
     };
@@ -113,6 +115,22 @@ public final class Verdicts {
         + ": "
         + setting.scale(shows.unit()).show(setting.read().value().plus(correction.by())).text()
         + ". Cut new scrap and measure again.";
+  }
+
+  private static String turn(Verdict.Turn turn, Setup setup) {
+    var angle = setup.angle(turn.role()).orElseThrow();
+    var by = turn.by().value();
+    int decimals = turn.betweenMarks() ? 2 : Degrees.decimals(angle.step());
+    return turn.role().deed()
+        + " "
+        + Degrees.text(by.abs(), decimals)
+        + (by.isPositive() ? " more" : " less")
+        + ": "
+        + Degrees.text(angle.set().value().plus(by), decimals)
+        + (turn.betweenMarks()
+            ? ", between two marks of the scale. A strip of paper between fence and work does it."
+            : ".")
+        + " Cut new scrap and measure again.";
   }
 
   private static String larger(Setting.Role role) {
@@ -166,6 +184,7 @@ public final class Verdicts {
       case DEPTH -> new String[] {"too shallow", "too deep"};
       case DISTANCE, FROM_END -> new String[] {"too near", "too far"};
       case SIZE, DIAMETER -> new String[] {"too small", "too large"};
+      case RUN_ACROSS, RUN_THROUGH -> new String[] {"too little", "too much"};
     };
   }
 

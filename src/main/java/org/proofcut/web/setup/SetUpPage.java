@@ -226,8 +226,9 @@ record SetUpPage(
       return "Stopped: see why";
     }
     if (isFound()) {
-      return reads.figures().stream()
-          .map(figure -> figure.name() + " " + figure.figure().text())
+      return Stream.concat(
+              reads.figures().stream().map(one -> one.name() + " " + one.figure().text()),
+              reads.angles().stream().map(one -> one.name() + " " + one.figure()))
           .reduce((one, other) -> one + " · " + other)
           .orElseThrow();
     }

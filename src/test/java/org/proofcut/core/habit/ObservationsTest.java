@@ -166,7 +166,8 @@ class ObservationsTest {
       case WIDTH -> wood.width();
       case DEPTH -> wood.deepest();
       case DISTANCE -> wood.nearWall();
-      case SIZE, DIAMETER, FROM_END -> throw new AssertionError("no slot parts or bores");
+      case SIZE, RUN_ACROSS, RUN_THROUGH, DIAMETER, FROM_END ->
+          throw new AssertionError("no slot parts or bores");
     };
   }
 
@@ -229,7 +230,7 @@ class ObservationsTest {
                 switch (measure.dimension()) {
                   case WIDTH -> List.of(Length.of("17.7 mm"), Length.of("17.7 mm"));
                   case DISTANCE -> List.of(Length.of("99 mm"), Length.of("101 mm"));
-                  case DEPTH, SIZE, DIAMETER, FROM_END -> List.of();
+                  case DEPTH, SIZE, RUN_ACROSS, RUN_THROUGH, DIAMETER, FROM_END -> List.of();
                 },
             MONDAY);
     assertEquals(List.of(), none);

@@ -45,7 +45,8 @@ class TaughtByProofsTest {
       case WIDTH -> wood.width();
       case DEPTH -> wood.deepest();
       case DISTANCE -> wood.nearWall();
-      case SIZE, DIAMETER, FROM_END -> throw new AssertionError("no router parts the stock");
+      case SIZE, RUN_ACROSS, RUN_THROUGH, DIAMETER, FROM_END ->
+          throw new AssertionError("no router parts the stock");
     };
   }
 

@@ -21,6 +21,7 @@ import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.plan.PlansForTests;
 import org.proofcut.core.setup.Measure.Dimension;
 import org.proofcut.core.setup.Setting;
+import org.proofcut.core.setup.Setup;
 import org.proofcut.core.setup.ShopsForTests;
 
 class CutFormsTest {
@@ -50,14 +51,17 @@ class CutFormsTest {
   }
 
   private static List<Setting> settings(String kind, Map<String, String> typed) {
+    return setup(kind, typed).settings();
+  }
+
+  private static Setup setup(String kind, Map<String, String> typed) {
     var wanted = read(kind, typed).value().orElseThrow();
     return PlansForTests.planner()
         .plan(wanted.cut(), wanted.shop(), wanted.unit())
         .sheet()
         .operation()
         .setup()
-        .orElseThrow()
-        .settings();
+        .orElseThrow();
   }
 
   static List<Arguments> fields() {
@@ -82,7 +86,8 @@ class CutFormsTest {
   @MethodSource("kinds")
   void example_isReadWithoutAProblem_andHasASetUp(String kind) {
     assertEquals(List.of(), read(kind, CutsTyped.with(kind)).problems());
-    assertTrue(settings(kind, CutsTyped.with(kind)).size() >= 2);
+    var setup = setup(kind, CutsTyped.with(kind));
+    assertTrue(setup.settings().size() + setup.anglesSet().size() >= 2);
   }
 
   @ParameterizedTest
@@ -188,6 +193,7 @@ class CutFormsTest {
         .forEach(field -> withUnits.computeIfPresent(field.name(), (name, text) -> text + " mm"));
     withUnits.put("unit", "in");
     assertEquals(settings(kind, CutsTyped.with(kind)), settings(kind, withUnits));
+    assertEquals(setup(kind, CutsTyped.with(kind)).anglesSet(), setup(kind, withUnits).anglesSet());
   }
 
   /** 3.175 mm is 1/8 in exactly; what is typed as one is set as the other. */

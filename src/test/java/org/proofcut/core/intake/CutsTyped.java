@@ -159,6 +159,36 @@ public final class CutsTyped {
             "along", "70",
             "across", "400",
             "material", "hardwood"));
+    all.put(
+        "mitre",
+        typed(
+            "size", "400",
+            "measured", "outside",
+            "corner", "90°",
+            "across", "60",
+            "thinnest", "18",
+            "thickest", "18.1",
+            "material", "hardwood"));
+    all.put(
+        "compound-mitre",
+        typed(
+            "size", "500",
+            "corner", "90°",
+            "lean", "38°",
+            "across", "80",
+            "thinnest", "18",
+            "thickest", "18.1",
+            "material", "hardwood"));
+    all.put(
+        "bevel-rip",
+        typed(
+            "size", "120",
+            "good-is", "wide",
+            "bevel", "45°",
+            "thinnest", "18",
+            "thickest", "18.1",
+            "along", "700",
+            "material", "hardwood"));
     return all;
   }
 

@@ -241,7 +241,8 @@ class ProofTest {
               case WIDTH -> readings(width, width, width);
               case DEPTH -> readings("6 mm", "6 mm", "6 mm");
               case DISTANCE -> readings(distance, distance);
-              case SIZE, DIAMETER, FROM_END -> throw new AssertionError("nothing is parted");
+              case SIZE, RUN_ACROSS, RUN_THROUGH, DIAMETER, FROM_END ->
+                  throw new AssertionError("nothing is parted");
             });
   }
 

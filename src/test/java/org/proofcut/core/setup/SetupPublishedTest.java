@@ -112,6 +112,8 @@ class SetupPublishedTest {
         LIMITS.sizeTolerance(),
         Worked.entered("blade above the stock", above),
         LIMITS.trackBelow(),
+        LIMITS.lastJointOpen(),
+        LIMITS.shortestAtMitreSaw(),
         LIMITS.shortestAtSaw(),
         LIMITS.shortestAtRouter(),
         LIMITS.overhangToContact(),

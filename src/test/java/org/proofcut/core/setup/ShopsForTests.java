@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import org.proofcut.core.casework.CasesForTests;
 import org.proofcut.core.evidence.Citation;
 import org.proofcut.core.evidence.Worked;
+import org.proofcut.core.measure.Angle;
 import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.LengthUnit;
@@ -14,13 +15,16 @@ import org.proofcut.core.shop.Cutter;
 import org.proofcut.core.shop.DrillPress;
 import org.proofcut.core.shop.HandDrill;
 import org.proofcut.core.shop.HandRouter;
+import org.proofcut.core.shop.MitreSaw;
 import org.proofcut.core.shop.RouterTable;
 import org.proofcut.core.shop.SawBlade;
 import org.proofcut.core.shop.Shop;
+import org.proofcut.core.shop.Side;
 import org.proofcut.core.shop.SpeedStep;
 import org.proofcut.core.shop.StraightCutter;
 import org.proofcut.core.shop.TableSaw;
 import org.proofcut.core.shop.TableSaw.BlindCuts;
+import org.proofcut.core.shop.Tilt;
 import org.proofcut.core.shop.TrackSaw;
 
 /** A small shop, and the limits its set-ups are judged by. */
@@ -57,6 +61,8 @@ public final class ShopsForTests {
           true,
           true,
           true,
+          Optional.empty(),
+          Optional.of(new Tilt(List.of(Side.LEFT), Angle.ofDegrees(46), Angle.parse("0.1"))),
           Optional.empty());
 
   public static final TrackSaw TRACK =
@@ -70,6 +76,25 @@ public final class ShopsForTests {
           new Band(mm(160), mm(160)),
           true,
           true,
+          true,
+          Optional.of(new Tilt(List.of(Side.RIGHT), Angle.ofDegrees(47), Angle.parse("0.5"))));
+
+  /** Tilts to the left alone. */
+  public static final MitreSaw MITRE =
+      new MitreSaw(
+          "mitre",
+          "mitre saw",
+          List.of(new SpeedStep("fixed", 4_800)),
+          Angle.ofDegrees(50),
+          Angle.parse("0.1"),
+          Optional.of(new Tilt(List.of(Side.LEFT), Angle.ofDegrees(46), Angle.parse("0.1"))),
+          mm(305),
+          mm(70),
+          mm(36),
+          mm(1800),
+          tenths(1),
+          new Band(mm(214), mm(216)),
+          true,
           true);
 
   public static final StraightCutter FOUR_AND_A_HALF = straight("4.5", "4.5 mm");
@@ -81,6 +106,9 @@ public final class ShopsForTests {
       new SawBlade("250", "250 mm blade", mm(250), tenths(28), 40, Optional.of(7_000));
   public static final SawBlade TRACK_BLADE =
       new SawBlade("160", "160 mm blade", mm(160), tenths(18), 48, Optional.of(9_500));
+
+  public static final SawBlade MITRE_BLADE =
+      new SawBlade("216", "216 mm blade", mm(216), tenths(22), 60, Optional.of(7_000));
 
   public static final DrillPress PRESS =
       new DrillPress(
@@ -145,6 +173,8 @@ public final class ShopsForTests {
           limit("tolerance of a size", "0.2 mm"),
           limit("blade above the stock", "5 mm"),
           limit("blade below the stock", "3 mm"),
+          limit("last joint open", "0.5 mm"),
+          limit("shortest piece at the mitre saw", "300 mm"),
           limit("shortest rip", "300 mm"),
           limit("shortest edge on the router table's fence", "150 mm"),
           Worked.given("overhang to contact", 3, Citation.COMMON_PRACTICE),
@@ -185,9 +215,16 @@ public final class ShopsForTests {
   public static Shop shop() {
     return new Shop(
         "Test shop",
-        List.of(TABLE, HAND, SAW, TRACK, PRESS, DRILL),
+        List.of(TABLE, HAND, SAW, TRACK, MITRE, PRESS, DRILL),
         Stream.<Cutter>concat(
-                Stream.of(FOUR_AND_A_HALF, TWELVE, SIXTEEN, EIGHTEEN, RIP_BLADE, TRACK_BLADE),
+                Stream.of(
+                    FOUR_AND_A_HALF,
+                    TWELVE,
+                    SIXTEEN,
+                    EIGHTEEN,
+                    RIP_BLADE,
+                    TRACK_BLADE,
+                    MITRE_BLADE),
                 BITS.stream())
             .toList(),
         List.of(),

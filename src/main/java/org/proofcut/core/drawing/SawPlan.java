@@ -71,7 +71,8 @@ final class SawPlan {
 
   private SawPlan(Operation operation, Setup setup, TableSaw saw, LengthUnit unit, int width) {
     this.setup = setup;
-    this.slot = !(setup.asked() instanceof CutAsked.Parting);
+    this.slot =
+        !(setup.asked() instanceof CutAsked.Parting || setup.asked() instanceof CutAsked.Bevel);
     this.guarded = saw.hasGuard() && !slot;
     this.knifed =
         slot

@@ -48,7 +48,9 @@ final class TrackPlan {
     this.mark = setup.settings().get(0).set().value();
     this.kerf = setup.cutter().cutWidth();
     var work = setup.asked().work();
-    boolean rip = setup.asked() instanceof CutAsked.Parting parting && parting.along();
+    boolean rip =
+        setup.asked() instanceof CutAsked.Bevel
+            || setup.asked() instanceof CutAsked.Parting parting && parting.along();
     this.run = (rip ? work.alongGuide() : work.acrossGuide()).most();
     this.saw = run.half();
     this.sheet = new PlanSheet(width, words.all(layout(), notes()));

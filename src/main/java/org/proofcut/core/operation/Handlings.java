@@ -122,6 +122,17 @@ final class Handlings {
           setup);
     }
     return switch (setup.guide()) {
+      case BEARING ->
+          byBearing(
+              setup.asked() instanceof CutAsked.FlushTrim ? "overhanging layer up" : "cut face up");
+      case BEARING_WITH_PIN -> byBearing("cut face down");
+      case TEMPLATE ->
+          new Handling(
+              "cut face up, under the template",
+              Edge.REFERENCE,
+              Edge.LEADING,
+              Edge.TRAILING,
+              Optional.empty());
       case FENCE, FENCE_WITH_BLOCK ->
           setup.asked() instanceof CutAsked.Parting
               ? ripped(setup)
@@ -177,6 +188,16 @@ final class Handlings {
   private static Handling ripped(Setup setup) {
     return new Handling(
         goodFace(setup), Edge.REFERENCE, Edge.LEADING, Edge.TRAILING, Optional.empty());
+  }
+
+  private static Handling byBearing(String face) {
+    return new Handling(
+        face,
+        Edge.REFERENCE,
+        Edge.LEADING,
+        Edge.TRAILING,
+        Optional.of(
+            "Cut end grain first: what tears out at its far corner, the long edge takes off"));
   }
 
   private static Handling single(String face, Edge rides) {

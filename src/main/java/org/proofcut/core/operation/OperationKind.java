@@ -17,7 +17,11 @@ public enum OperationKind {
   DRY_FIT,
   FASTEN,
   // Cuts that no case takes.
-  CENTRED_GROOVE;
+  CENTRED_GROOVE,
+  EDGE_PROFILE,
+  FLUSH_TRIM,
+  EDGE_TRIM,
+  TEMPLATE_RECESS;
 
   /** As content and conditions write it. */
   public String id() {
@@ -27,7 +31,6 @@ public enum OperationKind {
   /** Whether a turning cutter is at work. */
   public boolean cuts() {
     return switch (this) {
-      case CENTRED_GROOVE -> true;
       case ROUGH_STRIPS,
           RIP,
           CROSSCUT,
@@ -41,6 +44,7 @@ public enum OperationKind {
           HINGE_CUPS,
           SCREW_HOLES ->
           true;
+      case CENTRED_GROOVE, EDGE_PROFILE, FLUSH_TRIM, EDGE_TRIM, TEMPLATE_RECESS -> true;
       case DRY_FIT, FASTEN -> false;
     };
   }

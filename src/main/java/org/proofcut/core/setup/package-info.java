@@ -13,6 +13,7 @@
       "core.measure.display",
       "core.evidence",
       "core.boring",
+      "core.geometry",
       "core.stock",
       "core.shop"
     })

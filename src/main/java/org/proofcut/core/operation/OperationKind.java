@@ -20,7 +20,11 @@ public enum OperationKind {
   CENTRED_GROOVE,
   MITRE,
   COMPOUND_MITRE,
-  BEVEL_RIP;
+  BEVEL_RIP,
+  EDGE_PROFILE,
+  FLUSH_TRIM,
+  EDGE_TRIM,
+  TEMPLATE_RECESS;
 
   /** As content and conditions write it. */
   public String id() {
@@ -44,6 +48,7 @@ public enum OperationKind {
           HINGE_CUPS,
           SCREW_HOLES ->
           true;
+      case EDGE_PROFILE, FLUSH_TRIM, EDGE_TRIM, TEMPLATE_RECESS -> true;
       case DRY_FIT, FASTEN -> false;
     };
   }

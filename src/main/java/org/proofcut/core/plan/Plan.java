@@ -53,6 +53,7 @@ public record Plan(
           HINGE_CUPS,
           SCREW_HOLES ->
           List.of();
+      case EDGE_PROFILE, FLUSH_TRIM, EDGE_TRIM, TEMPLATE_RECESS -> List.of();
     };
   }
 

@@ -146,7 +146,8 @@ final class Handlings {
                           Edge.LEADING,
                           Edge.TRAILING,
                           crosscut(setup).breakout());
-      case MARKS, DRILL_GUIDE, POCKET_JIG -> throw new AssertionError("only holes are bored by marks");
+      case MARKS, DRILL_GUIDE, POCKET_JIG ->
+          throw new AssertionError("only holes are bored by marks");
     };
   }
 

@@ -31,7 +31,6 @@ record TaggedValue(Object value) {
   private static final Map<String, Class<?>> KINDS =
       Stream.<Class<?>>of(
               Length.class,
-              Angle.class,
               Band.class,
               Amount.class,
               SpeedBand.class,

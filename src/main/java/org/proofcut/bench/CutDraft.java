@@ -1,10 +1,13 @@
 package org.proofcut.bench;
 
+import java.time.Instant;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.proofcut.core.evidence.Problem;
+import org.proofcut.core.habit.Observations;
 import org.proofcut.core.intake.CutForm;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.LengthUnit;
@@ -55,6 +58,17 @@ public record CutDraft(
                     && setup.measures().stream()
                         .allMatch(measure -> readings(measure).size() >= measure.readings()))
         .isPresent();
+  }
+
+  /** Whether a proof of this set-up can show what a machine or cutter does. */
+  public boolean teaches() {
+    return setup()
+        .filter(setup -> !Observations.of("", setup, CutDraft::asWanted, Instant.EPOCH).isEmpty())
+        .isPresent();
+  }
+
+  private static List<Length> asWanted(Measure measure) {
+    return Collections.nCopies(measure.readings(), measure.target().value());
   }
 
   /** The set-up, where there is one that no rule stops. */

@@ -33,6 +33,7 @@ import org.proofcut.web.reading.Verdicts.VerdictView;
  * @param measures what is measured on the proof cut, and what proves it
  * @param verdicts on what was measured so far
  * @param measured whether all of it was
+ * @param teaches whether such a proof can show what machine and cutter do
  * @param proof id that this proof is kept under
  * @param fingerprint of the set-up; empty while there is none
  * @param kept whether the last proof was kept just now
@@ -52,6 +53,7 @@ record SetUpPage(
     List<Proof> measures,
     List<VerdictView> verdicts,
     boolean measured,
+    boolean teaches,
     String proof,
     String fingerprint,
     boolean kept,
@@ -112,6 +114,7 @@ record SetUpPage(
             .toList(),
         verdicts(draft, new Verdicts(shows, content.limits(FitLimits.class))),
         draft.isMeasured(),
+        draft.teaches(),
         WorkBench.newEntryId(),
         plan.map(one -> one.sheet().marks().fingerprint()).orElse(""),
         kept,
@@ -134,6 +137,7 @@ record SetUpPage(
         measures,
         verdicts,
         measured,
+        teaches,
         proof,
         fingerprint,
         kept,

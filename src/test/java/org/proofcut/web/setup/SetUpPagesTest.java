@@ -127,6 +127,15 @@ class SetUpPagesTest {
         .anyMatch(one -> one.name().equals(field) && one.entry() == Field.Entry.CHOICE);
   }
 
+  /** A collar is set by caliper: its proof shows no scale. */
+  @Test
+  void open_proofThatTeachesNothing_offersNothingToKeep() {
+    var typed = CutsTyped.with("pocket-holes", "found-depth-1", "19", "found-depth-2", "19.2");
+    var page = Rubbish.fetch(address("pocket-holes", typed)).asString();
+    assertTrue(page.contains("Proven by this proof cut"), page);
+    assertFalse(page.contains("Keep what it shows"), page);
+  }
+
   private CutForm form(String kind) {
     return desk.form(kind).orElseThrow();
   }

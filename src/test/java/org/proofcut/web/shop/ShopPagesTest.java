@@ -24,6 +24,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.proofcut.bench.ShopFloor;
 import org.proofcut.core.intake.Demo;
 import org.proofcut.core.intake.Demo.Thing.Group;
+import org.proofcut.core.intake.Field.Entry;
 import org.proofcut.core.intake.ItemForm;
 import org.proofcut.core.intake.ShopForms;
 import org.proofcut.core.measure.LengthUnit;

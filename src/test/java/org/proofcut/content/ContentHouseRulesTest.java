@@ -267,8 +267,39 @@ class ContentHouseRulesTest {
             Stream.of(new Step("dado", "table-saw", stacked())),
             housings.stream().map(id -> new Step(id, "router-table", router("fence"))),
             housings.stream().map(id -> new Step(id, "hand-held-router", router("straightedge"))),
+            alongAnEdge(),
             Stream.of("dry-fit", "fasten").map(id -> new Step(id, "none", hand(id))))
         .flatMap(steps -> steps);
+  }
+
+  private static Stream<Step> alongAnEdge() {
+    return Stream.of(
+        new Step("centred-groove", "table-saw", onEdge()),
+        new Step("centred-groove", "router-table", onEdge()),
+        new Step("template-recess", "hand-held-router", byBearing("template", true)),
+        new Step("edge-trim", "router-table", byBearing("fence", false)),
+        new Step("edge-profile", "router-table", byBearing("fence", false)),
+        new Step("edge-profile", "router-table", byBearing("bearing-with-pin", false)),
+        new Step("edge-profile", "hand-held-router", byBearing("bearing", false)),
+        new Step("edge-profile", "hand-held-router", byBearing("bearing", true)),
+        new Step("flush-trim", "hand-held-router", byBearing("bearing", false)));
+  }
+
+  private static Map<Fact, Object> onEdge() {
+    var given = router("fence");
+    given.put(Fact.USES_STRIP, false);
+    // It reaches out no farther than it is thick.
+    given.put(Fact.OVERHANG, Length.of("18 mm"));
+    return given;
+  }
+
+  private static Map<Fact, Object> byBearing(String guide, boolean inside) {
+    var given = router(guide);
+    given.put(Fact.USES_STRIP, false);
+    given.put(Fact.CUTTER_HAS_BEARING, true);
+    given.put(Fact.INSIDE_OPENING, inside);
+    given.put(Fact.MATERIALS, List.of("hardwood"));
+    return given;
   }
 
   private static Map<Fact, Object> saw(boolean fence) {

@@ -25,6 +25,8 @@ final class NeutralStep {
     NEUTRAL.put(Fact.AIDS_AT_HAND, List.of("push-stick", "featherboard", "sled"));
     NEUTRAL.put(Fact.GEAR_AT_HAND, List.of());
     NEUTRAL.put(Fact.STACKED_CUTTER, false);
+    NEUTRAL.put(Fact.CUTTER_HAS_BEARING, false);
+    NEUTRAL.put(Fact.INSIDE_OPENING, false);
     NEUTRAL.put(Fact.GLUE, false);
     NEUTRAL.put(Fact.SCREWS, false);
   }

@@ -241,6 +241,8 @@ class CelRulebookTest {
         .with(Fact.PARTS, 1)
         .with(Fact.USES_STRIP, false)
         .with(Fact.STACKED_CUTTER, false)
+        .with(Fact.CUTTER_HAS_BEARING, false)
+        .with(Fact.INSIDE_OPENING, false)
         .with(Fact.CUTTER_MARKED, true)
         .with(Fact.MACHINE_HAS_GUARD, true)
         .with(Fact.MACHINE_HAS_RIVING_KNIFE, true)

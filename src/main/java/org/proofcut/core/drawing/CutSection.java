@@ -63,6 +63,18 @@ public final class CutSection {
     if (setup.asked() instanceof CutAsked.CentredGroove groove) {
       return EdgeSection.groove(operation, setup, groove, unit, widthPx);
     }
+    if (setup.asked() instanceof CutAsked.EdgeProfile profile) {
+      return EdgeSection.profile(operation, setup, profile, unit, widthPx);
+    }
+    if (setup.asked() instanceof CutAsked.TemplateRecess recess) {
+      return TemplateSection.of(operation, setup, recess, unit, widthPx);
+    }
+    if (setup.asked() instanceof CutAsked.EdgeTrim trim) {
+      return EdgeSection.trim(operation, setup, trim, unit, widthPx);
+    }
+    if (setup.asked() instanceof CutAsked.FlushTrim trim) {
+      return EdgeSection.flush(operation, setup, trim, unit, widthPx);
+    }
     return setup.asked() instanceof CutAsked.Parting ? section.through() : section.housing();
   }
 

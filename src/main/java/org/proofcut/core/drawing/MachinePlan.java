@@ -2,6 +2,8 @@ package org.proofcut.core.drawing;
 
 import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.operation.Operation;
+import org.proofcut.core.setup.CutAsked;
+import org.proofcut.core.setup.Guide;
 import org.proofcut.core.setup.Setup;
 import org.proofcut.core.shop.DrillPress;
 import org.proofcut.core.shop.HandDrill;
@@ -27,6 +29,12 @@ public final class MachinePlan {
    * @param widthPx width at which the page shows it, at least 300
    */
   public static Picture of(Operation operation, Setup setup, LengthUnit unit, int widthPx) {
+    if (setup.guide() == Guide.BEARING || setup.guide() == Guide.BEARING_WITH_PIN) {
+      return BearingPlan.of(operation, setup, unit, widthPx);
+    }
+    if (setup.asked() instanceof CutAsked.TemplateRecess recess) {
+      return TemplatePlan.of(operation, setup, recess, unit, widthPx);
+    }
     if (setup.machine() instanceof TableSaw saw) {
       return SawPlan.of(operation, setup, saw, unit, widthPx);
     }

@@ -59,6 +59,16 @@ final class PlanWords {
         .toList();
   }
 
+  /** What is done where the cutter comes out, each thing once. */
+  List<String> breakouts() {
+    return operation.parts().stream()
+        .flatMap(part -> part.handling().stream())
+        .flatMap(handling -> handling.breakout().stream())
+        .distinct()
+        .map(what -> what + ".")
+        .toList();
+  }
+
   /** The passes, where there are several. */
   List<String> passes() {
     if (setup.passes().size() == 1) {

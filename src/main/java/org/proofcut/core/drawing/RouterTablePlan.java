@@ -57,7 +57,10 @@ final class RouterTablePlan {
   private RouterTablePlan(Operation operation, Setup setup, LengthUnit unit, int width) {
     this.setup = setup;
     this.words = new PlanWords(operation, setup, unit);
-    this.rabbet = setup.asked() instanceof CutAsked.Rabbet;
+    this.rabbet =
+        setup.asked() instanceof CutAsked.Rabbet
+            || setup.asked() instanceof CutAsked.EdgeProfile
+            || setup.asked() instanceof CutAsked.EdgeTrim;
     var pass = setup.passes().get(0);
     this.strip =
         pass.stripOn()
@@ -224,6 +227,14 @@ final class RouterTablePlan {
     if (lastWall.isGreaterThan(first.most())) {
       plan.line(Line.DASHED, at(Length.ZERO, lastWall), at(length, lastWall));
     }
+    if (setup.asked() instanceof CutAsked.EdgeTrim) {
+      long half = pixels(setup.cutter().diameter().half()) + 10;
+      plan.box(
+          new Point(left * 1000, at(Length.ZERO, Length.ZERO).yThousandths()),
+          at(cutter, first.most()).left(half),
+          Fill.MACHINE,
+          Line.PLAIN);
+    }
     if (words.backed()) {
       plan.box(
           at(length, strip),
@@ -352,8 +363,11 @@ final class RouterTablePlan {
   private String layout() {
     return "The fence is at the back, with an opening for the cutter, which turns"
         + " counter-clockwise. "
+        + (setup.asked() instanceof CutAsked.EdgeTrim
+            ? "Its outfeed half, on the left, stands forward by what a pass takes. "
+            : "")
         + (rabbet
-            ? "The cutter stands partly in the fence and cuts a step along the edge that rides it. "
+            ? "The cutter stands partly in the fence and cuts along the edge that rides it. "
             : "The cutter stands in front of the fence and cuts a slot along it. ")
         + (strip.isPositive()
             ? "In the first pass the spacer strip lies between fence and work. "

@@ -58,10 +58,14 @@ public sealed interface Trait {
           setup.machine() instanceof RouterTable && setup.asked() instanceof CutAsked.Rabbet;
       boolean told =
           setup.measures().stream().anyMatch(one -> one.correctedBy().equals(Optional.of(role)));
-      // Set by caliper to the nearest edge, and two walls come of it: no scale of a slot's.
-      boolean bothFaces =
-          setup.asked() instanceof CutAsked.CentredGroove && role == Setting.Role.FENCE;
-      if (!told || bothFaces) {
+      // Both walls come of a centred groove's fence, and a profile's stands in line with a bearing:
+      // neither is the figure that a slot or a rabbet tells of.
+      boolean otherFence =
+          role == Setting.Role.FENCE
+              && (setup.asked() instanceof CutAsked.CentredGroove
+                  || setup.asked() instanceof CutAsked.EdgeProfile
+                  || setup.asked() instanceof CutAsked.EdgeTrim);
+      if (!told || otherFence) {
         return Optional.empty();
       }
       if (setup.asked() instanceof CutAsked.Bored) {
@@ -73,8 +77,8 @@ public sealed interface Trait {
         case MARK -> Optional.of(TRACK);
         case HEIGHT -> Optional.of(HEIGHT);
         case DEPTH -> Optional.of(DEPTH);
-        // A strip is calipered; a straightedge is laid by what is known of base and cutter.
-        case STRIP, STRAIGHTEDGE -> Optional.empty();
+        // Strip and shim are calipered; a straightedge is laid by what is known of base and cutter.
+        case STRIP, SHIM, OPENING_LENGTH, OPENING_WIDTH, STRAIGHTEDGE -> Optional.empty();
         case LINE, COLLAR -> throw new AssertionError("set for holes alone");
       };
     }
@@ -86,7 +90,8 @@ public sealed interface Trait {
         case DEPTH -> Optional.of(DEPTH);
         // A mark is struck anew each time; a collar is set by caliper.
         case MARK, LINE, COLLAR -> Optional.empty();
-        case STRIP, HEIGHT, STRAIGHTEDGE -> throw new AssertionError("no hole is set by a " + role);
+        case STRIP, SHIM, OPENING_LENGTH, OPENING_WIDTH, HEIGHT, STRAIGHTEDGE ->
+            throw new AssertionError("no hole is set by a " + role);
       };
     }
   }

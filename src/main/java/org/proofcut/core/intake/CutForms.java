@@ -18,6 +18,7 @@ public final class CutForms {
         new Family("Cut to size", PartingForms.all()),
         new Family("Housings", HousingForms.all(fit)),
         new Family("Edges", EdgeForms.all(fit)),
+        new Family("In a template", TemplateForms.all()),
         new Family("Holes", BoringForms.all()),
         new Family(
             "Cuts at an angle",

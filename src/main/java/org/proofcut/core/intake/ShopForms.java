@@ -8,6 +8,7 @@ import static org.proofcut.core.intake.Field.speeds;
 import static org.proofcut.core.intake.Field.text;
 import static org.proofcut.core.intake.Field.yesNo;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,6 +17,7 @@ import org.proofcut.core.measure.Angle;
 import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.LengthUnit;
+import org.proofcut.core.shop.BearingCutter;
 import org.proofcut.core.shop.Cutter;
 import org.proofcut.core.shop.HandRouter;
 import org.proofcut.core.shop.Machine;
@@ -160,6 +162,17 @@ public final class ShopForms {
   private static final Field CUTTING_LENGTH =
       length("cutting-length", "Cutting length", "length of the edges");
   private static final Field SHANK = length("shank", "Shank", "diameter, to fit the collet");
+  private static final Field PROFILE =
+      Field.choice(
+          "profile",
+          "Profile",
+          Arrays.stream(BearingCutter.Profile.values())
+              .map(one -> new Field.Choice(one.id(), one.words()))
+              .toList());
+  private static final Field BEARING =
+      length("bearing", "Bearing", "outside diameter of the bearing at its end");
+  private static final Field LARGEST_DIAMETER =
+      length("diameter", "Largest diameter", "of the cutter, without the bearing");
   private static final Field KERF = length("kerf", "Kerf", "width of the cut it leaves");
 
   private static final Field OUTER_KERF =
@@ -203,7 +216,7 @@ public final class ShopForms {
 
   /** Kinds of cutter. */
   public static final List<ItemForm<? extends Cutter>> CUTTER_KINDS =
-      List.of(straightCutter(), sawBlade(), stackedCutter(), DrillForms.bit());
+      List.of(straightCutter(), bearingCutter(), sawBlade(), stackedCutter(), DrillForms.bit());
 
   private ShopForms() {}
 
@@ -503,6 +516,41 @@ public final class ShopForms {
           return form.result(
               () -> new StraightCutter(id, name, diameter, length, edges, shank, top));
         });
+  }
+
+  private static ItemForm<BearingCutter> bearingCutter() {
+    return new ItemForm<>(
+        "bearing-cutter",
+        "Router cutter with a bearing",
+        List.of(NAME, PROFILE, BEARING, LARGEST_DIAMETER, CUTTING_LENGTH, EDGES, SHANK, TOP_SPEED),
+        (id, form) -> {
+          var name = form.text(NAME);
+          var profile = profile(form.choice(PROFILE));
+          var bearing = form.length(BEARING, band("3 mm", "60 mm"));
+          var diameter = form.length(LARGEST_DIAMETER, CUTTERS);
+          boolean trims = profile == BearingCutter.Profile.FLUSH_TRIM;
+          if (!trims && form.isSound(BEARING, LARGEST_DIAMETER) && !bearing.isLessThan(diameter)) {
+            form.problem(
+                LARGEST_DIAMETER,
+                "It would not reach beyond its bearing",
+                "more than " + form.shown(bearing));
+          }
+          var length = form.length(CUTTING_LENGTH, band("2 mm", "120 mm"));
+          int edges = form.count(EDGES, 1, 8);
+          var shank = form.length(SHANK, band("3 mm", "20 mm"));
+          var top = form.optionalCount(TOP_SPEED, 1_000, 60_000);
+          return form.result(
+              () ->
+                  new BearingCutter(
+                      id, name, profile, bearing, diameter, length, edges, shank, top));
+        });
+  }
+
+  static BearingCutter.Profile profile(String id) {
+    return Arrays.stream(BearingCutter.Profile.values())
+        .filter(one -> one.id().equals(id))
+        .findFirst()
+        .orElse(BearingCutter.Profile.ROUND_OVER);
   }
 
   private static ItemForm<SawBlade> sawBlade() {

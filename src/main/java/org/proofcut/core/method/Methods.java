@@ -17,13 +17,20 @@ import org.proofcut.core.setup.CutAsked;
 import org.proofcut.core.setup.CutAsked.Bevel;
 import org.proofcut.core.setup.CutAsked.CentredGroove;
 import org.proofcut.core.setup.CutAsked.Countersink;
+import org.proofcut.core.setup.CutAsked.EdgeProfile;
+import org.proofcut.core.setup.CutAsked.EdgeTrim;
+import org.proofcut.core.setup.CutAsked.FlushTrim;
 import org.proofcut.core.setup.CutAsked.Holes;
 import org.proofcut.core.setup.CutAsked.Mitre;
 import org.proofcut.core.setup.CutAsked.Parting;
 import org.proofcut.core.setup.CutAsked.Pocket;
 import org.proofcut.core.setup.CutAsked.Rabbet;
 import org.proofcut.core.setup.CutAsked.Slot;
+import org.proofcut.core.setup.CutAsked.TemplateRecess;
 import org.proofcut.core.setup.DrillSetup;
+import org.proofcut.core.setup.EdgeProfileSetup;
+import org.proofcut.core.setup.EdgeTrimSetup;
+import org.proofcut.core.setup.FlushTrimSetup;
 import org.proofcut.core.setup.HandRouterSetup;
 import org.proofcut.core.setup.MitreSawSetup;
 import org.proofcut.core.setup.PocketSetup;
@@ -32,6 +39,8 @@ import org.proofcut.core.setup.RouterTableSetup;
 import org.proofcut.core.setup.SawSetup;
 import org.proofcut.core.setup.SawSlotSetup;
 import org.proofcut.core.setup.Setup;
+import org.proofcut.core.setup.TemplateSetup;
+import org.proofcut.core.shop.BearingCutter;
 import org.proofcut.core.shop.Bit;
 import org.proofcut.core.shop.Cutter;
 import org.proofcut.core.shop.DrillPress;
@@ -77,6 +86,18 @@ public final class Methods {
     if (asked instanceof Rabbet rabbet) {
       return first(rabbetWays(rabbet));
     }
+    if (asked instanceof EdgeProfile profile) {
+      return first(edgeProfileWays(profile));
+    }
+    if (asked instanceof TemplateRecess recess) {
+      return first(templateWays(recess));
+    }
+    if (asked instanceof EdgeTrim trim) {
+      return first(edgeTrimWays(trim));
+    }
+    if (asked instanceof FlushTrim trim) {
+      return first(flushTrimWays(trim));
+    }
     if (asked instanceof CentredGroove groove) {
       return first(centredGrooveWays(groove));
     }
@@ -110,6 +131,57 @@ public final class Methods {
       return first(bevelWays(bevel));
     }
     return first(partingWays((Parting) asked));
+  }
+
+  /** Of the profile's cutters the one that reaches as far over the face as is wanted. */
+  private Stream<Way> edgeProfileWays(EdgeProfile profile) {
+    var cutters =
+        bearingCutters(
+            profile.profile(),
+            Comparator.comparing(
+                (BearingCutter one) -> one.cutWidth().minus(profile.width().value()).abs()));
+    return Stream.concat(
+        ways(
+            RouterTable.class,
+            cutters,
+            (table, cutter) -> EdgeProfileSetup.table(profile, table, cutter, conditions)),
+        ways(
+            HandRouter.class,
+            cutters,
+            (router, cutter) -> EdgeProfileSetup.hand(profile, router, cutter, conditions)));
+  }
+
+  /** The shortest cutter that reaches is the stiffest, and shows least below the work. */
+  private Stream<Way> flushTrimWays(FlushTrim trim) {
+    return ways(
+        HandRouter.class,
+        bearingCutters(
+            BearingCutter.Profile.FLUSH_TRIM, Comparator.comparing(BearingCutter::cuttingLength)),
+        (router, cutter) -> FlushTrimSetup.hand(trim, router, cutter, conditions));
+  }
+
+  /** The widest cutter is the stiffest, and leaves the flattest edge. */
+  private Stream<Way> edgeTrimWays(EdgeTrim trim) {
+    return ways(
+        RouterTable.class,
+        straightCutters(Comparator.comparing(StraightCutter::diameter).reversed()),
+        (table, cutter) -> EdgeTrimSetup.table(trim, table, cutter, conditions));
+  }
+
+  /** The widest cutter that the corners allow is the stiffest. */
+  private Stream<Way> templateWays(TemplateRecess recess) {
+    return ways(
+        HandRouter.class,
+        straightCutters(Comparator.comparing(StraightCutter::diameter).reversed()),
+        (router, cutter) -> TemplateSetup.hand(recess, router, cutter, conditions));
+  }
+
+  private List<BearingCutter> bearingCutters(
+      BearingCutter.Profile profile, Comparator<BearingCutter> order) {
+    return shop.cutters(BearingCutter.class)
+        .filter(one -> one.profile() == profile)
+        .sorted(order.thenComparing(BearingCutter::id))
+        .toList();
   }
 
   /** At the table first: its guard can stay over a cutter that a saw's blade must do without. */

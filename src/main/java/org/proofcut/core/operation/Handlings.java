@@ -126,6 +126,17 @@ final class Handlings {
           setup);
     }
     return switch (setup.guide()) {
+      case BEARING ->
+          byBearing(
+              setup.asked() instanceof CutAsked.FlushTrim ? "overhanging layer up" : "cut face up");
+      case BEARING_WITH_PIN -> byBearing("cut face down");
+      case TEMPLATE ->
+          new Handling(
+              "cut face up, under the template",
+              Edge.REFERENCE,
+              Edge.LEADING,
+              Edge.TRAILING,
+              Optional.empty());
       case FENCE, FENCE_WITH_BLOCK ->
           setup.asked() instanceof CutAsked.Parting || setup.asked() instanceof CutAsked.Bevel
               ? ripped(setup)
@@ -146,7 +157,8 @@ final class Handlings {
                           Edge.LEADING,
                           Edge.TRAILING,
                           crosscut(setup).breakout());
-      case MARKS, DRILL_GUIDE, POCKET_JIG -> throw new AssertionError("only holes are bored by marks");
+      case MARKS, DRILL_GUIDE, POCKET_JIG ->
+          throw new AssertionError("only holes are bored by marks");
     };
   }
 
@@ -194,6 +206,16 @@ final class Handlings {
 
   private static String onFenceAndTable() {
     return "Score the line; a strip of scrap on the fence holds the fibres where the blade comes out";
+  }
+
+  private static Handling byBearing(String face) {
+    return new Handling(
+        face,
+        Edge.REFERENCE,
+        Edge.LEADING,
+        Edge.TRAILING,
+        Optional.of(
+            "Cut end grain first: what tears out at its far corner, the long edge takes off"));
   }
 
   private static Handling single(String face, Edge rides) {

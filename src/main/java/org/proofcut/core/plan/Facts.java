@@ -9,8 +9,10 @@ import org.proofcut.core.operation.OperationKind;
 import org.proofcut.core.safety.Fact;
 import org.proofcut.core.safety.StepFacts;
 import org.proofcut.core.setup.CutAsked;
+import org.proofcut.core.setup.Setting;
 import org.proofcut.core.setup.Setup;
 import org.proofcut.core.setup.Work;
+import org.proofcut.core.shop.BearingCutter;
 import org.proofcut.core.shop.Machine;
 import org.proofcut.core.shop.OwnedGear;
 import org.proofcut.core.shop.Shop;
@@ -37,6 +39,10 @@ final class Facts {
             .with(
                 Fact.STACKED_CUTTER,
                 setup.map(one -> one.cutter() instanceof StackedCutter).orElse(false))
+            .with(
+                Fact.CUTTER_HAS_BEARING,
+                setup.map(one -> one.cutter() instanceof BearingCutter).orElse(false))
+            .with(Fact.INSIDE_OPENING, operation.asked().map(Facts::isInside).orElse(false))
             .with(
                 Fact.CUTTER_MARKED,
                 setup.map(one -> one.cutter().markedTopSpeed().isPresent()).orElse(false))
@@ -85,11 +91,20 @@ final class Facts {
     return operation.cutSheets().stream().map(sheet -> sheet.material().id()).distinct().toList();
   }
 
+  private static boolean isInside(CutAsked asked) {
+    return asked instanceof CutAsked.TemplateRecess
+        || asked instanceof CutAsked.EdgeProfile profile
+            && profile.edge() == CutAsked.EdgeKind.INSIDE
+        || asked instanceof CutAsked.FlushTrim trim && trim.edge() == CutAsked.EdgeKind.INSIDE;
+  }
+
   private static boolean isThrough(CutAsked asked) {
     return asked instanceof CutAsked.Parting
         || asked instanceof CutAsked.Mitre
         || asked instanceof CutAsked.Bevel
-        || asked instanceof CutAsked.Holes holes && holes.depth().isEmpty();
+        || asked instanceof CutAsked.Holes holes && holes.depth().isEmpty()
+        || asked instanceof CutAsked.EdgeTrim
+        || asked instanceof CutAsked.FlushTrim;
   }
 
   private static boolean hasRivingKnife(Machine machine) {
@@ -111,6 +126,13 @@ final class Facts {
 
   /** The most that any one pass takes in depth; passes at a new offset begin at the face again. */
   private static Length deepestPass(Setup setup) {
+    // What trims an edge goes into it sideways.
+    if (setup.asked() instanceof CutAsked.FlushTrim trim) {
+      return trim.overhang().value();
+    }
+    if (setup.asked() instanceof CutAsked.EdgeTrim) {
+      return setup.setting(Setting.Role.FENCE).orElseThrow().set().value();
+    }
     var deepest = Length.ZERO;
     var before = new HashMap<Band, Length>();
     for (var pass : setup.passes()) {

@@ -68,6 +68,15 @@ final class ProofPieces {
     if (asked instanceof CutAsked.Rabbet rabbet) {
       return rabbet.width().value();
     }
+    if (asked instanceof CutAsked.EdgeProfile profile) {
+      return profile.width().value();
+    }
+    if (asked instanceof CutAsked.TemplateRecess recess) {
+      return recess.width().value();
+    }
+    if (asked instanceof CutAsked.EdgeTrim trim) {
+      return trim.now().value().minus(trim.size().value());
+    }
     if (asked instanceof CutAsked.CentredGroove groove) {
       return groove.work().acrossGuide().most();
     }

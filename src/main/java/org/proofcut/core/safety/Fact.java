@@ -20,6 +20,10 @@ public enum Fact {
   USES_STRIP("uses_strip", Type.YES_NO, false),
   /** Whether the cutter is a stack of outer blades, chippers and shims. */
   STACKED_CUTTER("stacked_cutter", Type.YES_NO, false),
+  /** Whether a bearing of the cutter rides an edge. */
+  CUTTER_HAS_BEARING("cutter_has_bearing", Type.YES_NO, false),
+  /** Whether the edge of an opening is followed, from inside it. */
+  INSIDE_OPENING("inside_opening", Type.YES_NO, false),
   CUTTER_DIAMETER("cutter_diameter", Type.LENGTH, true),
   CUTTER_MARKED("cutter_marked", Type.YES_NO, false),
   CUTTER_TOP_SPEED("cutter_top_speed", Type.SPEED, true),

@@ -9,6 +9,7 @@ import org.proofcut.core.measure.Angle;
 import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.Rounding;
+import org.proofcut.core.shop.BearingCutter;
 import org.proofcut.core.shop.Bit;
 import org.proofcut.core.stock.Material;
 
@@ -201,6 +202,85 @@ public sealed interface CutAsked {
                   work.thickness()
                       .most()
                       .times(bevel.value().tangent(), Length.HUNDREDTH, Rounding.UP));
+    }
+  }
+
+  /**
+   * A profile along an edge of the face that is cut, by a cutter whose bearing decides the width.
+   *
+   * @param width from the edge to where the profile ends on the face
+   * @param height how far it reaches down the edge
+   * @param edge which edge of the piece, and of what shape
+   */
+  record EdgeProfile(
+      BearingCutter.Profile profile,
+      Worked<Length> width,
+      Worked<Length> height,
+      EdgeKind edge,
+      Work work)
+      implements CutAsked {}
+
+  /**
+   * What stands out over an edge, taken off level with it.
+   *
+   * @param overhang how far it stands out, at most
+   * @param layer how thick it is where it stands out
+   * @param under how much of the edge is there below it for a bearing to ride
+   */
+  record FlushTrim(
+      Worked<Length> overhang, Worked<Length> layer, Worked<Length> under, EdgeKind edge, Work work)
+      implements CutAsked {}
+
+  /**
+   * An edge trimmed straight, so that a piece comes to its size.
+   *
+   * @param now the size before, from that edge to the one opposite
+   * @param size wanted
+   */
+  record EdgeTrim(Worked<Length> now, Worked<Length> size, Work work) implements CutAsked {}
+
+  /**
+   * A recess or mortise, cut inside a template by a guide bush.
+   *
+   * @param length the longer way
+   * @param width the shorter way
+   * @param depth into the face that is cut
+   * @param corner largest radius that its corners may keep
+   * @param template how thick the template is
+   */
+  record TemplateRecess(
+      Worked<Length> length,
+      Worked<Length> width,
+      Worked<Length> depth,
+      Worked<Length> corner,
+      Worked<Length> template,
+      Bush bush,
+      Work work)
+      implements CutAsked {}
+
+  /**
+   * A guide bush.
+   *
+   * @param outside diameter of its collar
+   * @param bore inside diameter of its collar
+   * @param collar how far it stands out below the router's base
+   */
+  record Bush(Worked<Length> outside, Worked<Length> bore, Worked<Length> collar) {}
+
+  /** Which edge of a piece is followed. */
+  enum EdgeKind {
+    OUTSIDE_STRAIGHT("straight outside edge"),
+    OUTSIDE_CURVED("curved outside edge"),
+    INSIDE("edge of an opening");
+
+    private final String words;
+
+    EdgeKind(String words) {
+      this.words = words;
+    }
+
+    public String words() {
+      return words;
     }
   }
 }

@@ -6,7 +6,7 @@ import java.util.Optional;
 import org.proofcut.core.evidence.Worked;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.Rounding;
-import org.proofcut.core.shop.StraightCutter;
+import org.proofcut.core.shop.RouterCutter;
 
 /**
  * How a router cutter gets down to a depth: in one pass where it may, else in equal ones and a
@@ -17,7 +17,7 @@ final class Depths {
   private Depths() {}
 
   /** The least of half the diameter, the deepest pass allowed, and the cutting length. */
-  static Worked<Length> deepestPass(StraightCutter cutter, SetupLimits limits) {
+  static Worked<Length> deepestPass(RouterCutter cutter, SetupLimits limits) {
     var half = cutter.diameter().half();
     return Worked.called("deepest pass for this cutter")
         .by("the least of half the diameter, the deepest pass, and the cutting length")
@@ -29,7 +29,7 @@ final class Depths {
   }
 
   /** Why the depth can't be reached in passes that this cutter bears, if so. */
-  static Optional<Refusal> tooCoarse(Setting depth, StraightCutter cutter, Conditions conditions) {
+  static Optional<Refusal> tooCoarse(Setting depth, RouterCutter cutter, Conditions conditions) {
     var deepest = deepestPass(cutter, conditions.limits()).value();
     var light = depth.set().value().minus(beforeLast(depth, conditions.limits()));
     if (depth.set().value().isAtMost(deepest)
@@ -56,7 +56,7 @@ final class Depths {
   }
 
   /** The depth reached after each pass, on the machine's steps; the last is the depth itself. */
-  static List<Worked<Length>> reach(Setting setting, StraightCutter cutter, SetupLimits limits) {
+  static List<Worked<Length>> reach(Setting setting, RouterCutter cutter, SetupLimits limits) {
     var depth = setting.set();
     var deepest = deepestPass(cutter, limits);
     if (depth.value().isAtMost(deepest.value())) {

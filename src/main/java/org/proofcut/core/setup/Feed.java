@@ -15,6 +15,19 @@ public enum Feed {
       "Push away from you, straightedge on your left",
       "Seen from above the cutter turns clockwise: pushed this way the cut draws the base to the"
           + " straightedge."),
+  /** As a router in the hands turns clockwise, wood lies on the left of its way. */
+  COUNTER_CLOCKWISE_ROUND(
+      "Move counter-clockwise round the piece, the wood on your left as you push",
+      "Seen from above the cutter turns clockwise: moved this way its edges meet the wood and"
+          + " draw the bearing to the edge."),
+  CLOCKWISE_INSIDE(
+      "Move clockwise round the opening, the wood on your left as you push",
+      "Seen from above the cutter turns clockwise: moved this way its edges meet the wood and"
+          + " draw the bearing to the edge."),
+  CLOCKWISE_IN_THE_TEMPLATE(
+      "Move clockwise inside the template, in rounds that widen from the middle",
+      "Seen from above the cutter turns clockwise: moved this way it meets the wood outside its"
+          + " round and draws the bush to the template."),
   /** The front teeth of a saw blade move down, and back toward the person. */
   INTO_THE_BLADE(
       "Push into the front of the blade",

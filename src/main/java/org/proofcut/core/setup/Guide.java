@@ -1,6 +1,6 @@
 package org.proofcut.core.setup;
 
-/** What leads the work, or the machine, along a straight line. */
+/** What leads the work, or the machine, past the cutter. */
 public enum Guide {
   FENCE("fence", "the fence"),
   /** A square block behind the work keeps a short end true to the fence. */
@@ -13,7 +13,12 @@ public enum Guide {
   /** A bit in the hands goes where the marks are. */
   MARKS("marks", "marks on the work"),
   DRILL_GUIDE("drill-guide", "a guide clamped on the marks"),
-  POCKET_JIG("pocket-jig", "the pocket jig, clamped");
+  POCKET_JIG("pocket-jig", "the pocket jig, clamped"),
+  TEMPLATE("template", "the guide bush in the template"),
+  /** The edge itself leads, by the bearing of the cutter. */
+  BEARING("bearing", "the bearing on the edge"),
+  /** On a table without its fence, the work is swung in from a fixed pin. */
+  BEARING_WITH_PIN("bearing-with-pin", "the bearing on the edge, begun at the starting pin");
 
   private final String id;
   private final String words;

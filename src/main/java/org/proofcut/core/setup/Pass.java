@@ -97,6 +97,10 @@ public record Pass(
     AWAY_FROM_GUIDE,
     /** The side toward a hand-held router's guide: against the feed. */
     TOWARD_GUIDE,
+    /** The side where the bearing rides: against the feed. */
+    AT_THE_BEARING,
+    /** The outside of each round in a template: against the feed. */
+    AT_THE_TEMPLATE,
     /** A bit: wood all round, and the floor. */
     ALL_ROUND
   }

@@ -7,6 +7,7 @@ import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.Rounding;
 import org.proofcut.core.shop.Cutter;
+import org.proofcut.core.shop.RouterCutter;
 import org.proofcut.core.shop.StraightCutter;
 
 /** What slots and rabbets at all machines have in common: widening and its limits. */
@@ -21,7 +22,7 @@ final class RouterCuts {
   private RouterCuts() {}
 
   /** Why the cutter can't be used on a machine at all, if so. */
-  static Optional<Refusal> fits(StraightCutter cutter, Length largest, Conditions conditions) {
+  static Optional<Refusal> fits(RouterCutter cutter, Length largest, Conditions conditions) {
     if (cutter.diameter().isGreaterThan(largest)) {
       return Optional.of(
           new Refusal(
@@ -45,7 +46,7 @@ final class RouterCuts {
   }
 
   /** Why the edges of this cutter are too short for the depth, if so. */
-  static Optional<Refusal> longEnough(StraightCutter cutter, Length depth, Conditions conditions) {
+  static Optional<Refusal> longEnough(RouterCutter cutter, Length depth, Conditions conditions) {
     if (depth.isAtMost(cutter.cuttingLength())) {
       return Optional.empty();
     }

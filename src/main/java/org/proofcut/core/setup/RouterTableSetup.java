@@ -72,7 +72,7 @@ public final class RouterTableSetup {
             RouterCuts.settable(depth, height.set().value(), conditions),
             RouterCuts.settable(distance, near.minus(strip), conditions),
             outOfReach(near),
-            supports(asked.work()),
+            supports(asked.work(), conditions),
             speed.refusal());
     if (refusal.isPresent()) {
       return refusal.get();
@@ -102,7 +102,7 @@ public final class RouterTableSetup {
         asked,
         table,
         cutter,
-        guide(asked.work()),
+        guide(asked.work(), conditions),
         settings,
         passes,
         speed.speed().orElseThrow(),
@@ -161,7 +161,7 @@ public final class RouterTableSetup {
             RouterCuts.staysOnWork(Length.ZERO, far, asked.work(), conditions),
             RouterCuts.settable(width, far, conditions),
             RouterCuts.settable(depth, height.set().value(), conditions),
-            supports(asked.work()),
+            supports(asked.work(), conditions),
             speed.refusal());
     if (refusal.isPresent()) {
       return refusal.get();
@@ -183,7 +183,7 @@ public final class RouterTableSetup {
         asked,
         table,
         cutter,
-        guide(asked.work()),
+        guide(asked.work(), conditions),
         settings,
         passes,
         speed.speed().orElseThrow(),
@@ -233,13 +233,14 @@ public final class RouterTableSetup {
             "Cut it on a longer piece and crosscut afterwards"));
   }
 
-  private Optional<Refusal> supports(Work work) {
+  /** Why the work can't be led along the fence, if so. */
+  static Optional<Refusal> supports(Work work, Conditions conditions) {
     var shortest = work.alongGuide().least();
     var tooShort = ridesFence(work, conditions);
     if (tooShort.isPresent()) {
       return tooShort;
     }
-    if (tipsAtFence(work) && !conditions.aids().contains("square-block")) {
+    if (tipsAtFence(work, conditions) && !conditions.aids().contains("square-block")) {
       return Optional.of(
           new Refusal(
               Refusal.Reason.END_TOO_SHORT_ON_FENCE,
@@ -252,14 +253,14 @@ public final class RouterTableSetup {
     return Optional.empty();
   }
 
-  private Guide guide(Work work) {
-    return tipsAtFence(work) ? Guide.FENCE_WITH_BLOCK : Guide.FENCE;
+  static Guide guide(Work work, Conditions conditions) {
+    return tipsAtFence(work, conditions) ? Guide.FENCE_WITH_BLOCK : Guide.FENCE;
   }
 
-  private boolean tipsAtFence(Work work) {
+  private static boolean tipsAtFence(Work work, Conditions conditions) {
     return work.alongGuide()
         .least()
-        .times(limits.overhangToContact().value())
+        .times(conditions.limits().overhangToContact().value())
         .isLessThan(work.acrossGuide().most());
   }
 

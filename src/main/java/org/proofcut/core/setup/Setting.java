@@ -33,6 +33,10 @@ public record Setting(
     FENCE("Fence"),
     /** Between fence and work, or straightedge and base, for the first pass. */
     STRIP("Spacer strip"),
+    /** Behind the outfeed half of a fence. */
+    SHIM("Shim"),
+    OPENING_LENGTH("Template, length"),
+    OPENING_WIDTH("Template, width"),
     HEIGHT("Height"),
     DEPTH("Depth"),
     STOP("Stop"),
@@ -58,6 +62,7 @@ public record Setting(
       return switch (this) {
         case HEIGHT, DEPTH, COLLAR -> true;
         case FENCE, STRIP, STOP, STRAIGHTEDGE, MARK, LINE -> false;
+        case SHIM, OPENING_LENGTH, OPENING_WIDTH -> false;
       };
     }
   }

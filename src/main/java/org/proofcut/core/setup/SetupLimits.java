@@ -26,6 +26,13 @@ import org.proofcut.core.measure.Length;
  * @param shortestAtRouter shortest edge that rides the router table's fence
  * @param overhangToContact most times longer that the overhang may be than the edge on the fence
  * @param leastCheek thinnest wood left on each side of a groove in an edge
+ * @param leastBearingEdge least of an edge that a bearing rides
+ * @param narrowestAtRouter narrowest piece that is fed past a router table's cutter
+ * @param clampRoom what clamps need of a piece beside a hand-held router's base
+ * @param mostOverhang most that is trimmed flush at once
+ * @param mostTrim most that a pass takes off an edge along a split fence
+ * @param leastChip thinnest chip that a router cutter's edge takes before it rubs
+ * @param mostChip thickest chip that a router cutter's edge takes, fed by hand
  * @param topSpeeds highest speed of router cutters by diameter, smallest first
  * @param rimSpeeds how fast the rims of bits may run
  * @param diametersToLift most times its diameter that a bit goes in before it is lifted for the
@@ -58,6 +65,13 @@ public record SetupLimits(
     Worked<Length> shortestAtRouter,
     Worked<Integer> overhangToContact,
     Worked<Length> leastCheek,
+    Worked<Length> leastBearingEdge,
+    Worked<Length> narrowestAtRouter,
+    Worked<Length> clampRoom,
+    Worked<Length> mostOverhang,
+    Worked<Length> mostTrim,
+    Worked<Length> leastChip,
+    Worked<Length> mostChip,
     Worked<List<SpeedBand>> topSpeeds,
     Worked<List<RimSpeed>> rimSpeeds,
     Worked<Integer> diametersToLift,

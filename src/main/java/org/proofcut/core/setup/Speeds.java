@@ -13,7 +13,7 @@ import org.proofcut.core.measure.Length;
 import org.proofcut.core.shop.Bit;
 import org.proofcut.core.shop.Cutter;
 import org.proofcut.core.shop.Machine;
-import org.proofcut.core.shop.StraightCutter;
+import org.proofcut.core.shop.RouterCutter;
 import org.proofcut.core.stock.Material;
 
 /** How fast a cutter may turn, and which step of the machine's dial that is. */
@@ -47,13 +47,13 @@ public final class Speeds {
    */
   static Optional<Worked<Integer>> limit(Cutter cutter, SetupLimits limits) {
     var marked = cutter.markedTopSpeed().map(Speeds::marked);
-    if (!(cutter instanceof StraightCutter straight)) {
+    if (!(cutter instanceof RouterCutter router)) {
       return marked;
     }
     var bands = limits.topSpeeds();
     var byDiameter =
         bands.value().stream()
-            .filter(band -> straight.diameter().isAtMost(band.upTo()))
+            .filter(band -> router.diameter().isAtMost(band.upTo()))
             .min(Comparator.comparing(SpeedBand::upTo))
             .map(
                 band ->
@@ -68,21 +68,21 @@ public final class Speeds {
   static Choice choose(Machine machine, Cutter cutter, SetupLimits limits) {
     var limit = limit(cutter, limits);
     return limit
-        .map(most -> fastest(machine, cutter, most))
+        .map(most -> fastest(machine, cutter, most, limits))
         .orElseGet(
             () ->
                 Choice.no(
-                    cutter instanceof StraightCutter
+                    cutter instanceof RouterCutter
                         ? cutter.name() + " is larger than any size whose speed is known"
                         : cutter.name() + " has no top speed entered",
-                    cutter instanceof StraightCutter
+                    cutter instanceof RouterCutter
                         ? "Use a smaller cutter"
                         : "Read the top speed on the blade and enter it in the shop"));
   }
 
   /** The machine's fastest step for a bit in this wood, or why there is none. */
   static Choice choose(Machine machine, Bit bit, Material material, SetupLimits limits) {
-    return fastest(machine, bit, limit(bit, material, limits));
+    return fastest(machine, bit, limit(bit, material, limits), limits);
   }
 
   /** The highest speed of a bit: the lower of its mark and of what its rim may run at. */
@@ -115,7 +115,8 @@ public final class Speeds {
         .is(Math.min(one.value(), other.value()));
   }
 
-  private static Choice fastest(Machine machine, Cutter cutter, Worked<Integer> limit) {
+  private static Choice fastest(
+      Machine machine, Cutter cutter, Worked<Integer> limit, SetupLimits limits) {
     var step =
         machine.speeds().stream()
             .filter(one -> one.perMinute() <= limit.value())
@@ -124,7 +125,13 @@ public final class Speeds {
             one ->
                 new Choice(
                     Optional.of(
-                        new Speed(one, limit, rimSpeed(cutter.diameter(), one.perMinute()))),
+                        new Speed(
+                            one,
+                            limit,
+                            rimSpeed(cutter.diameter(), one.perMinute()),
+                            cutter instanceof RouterCutter router
+                                ? Optional.of(FeedBand.of(router, one.perMinute(), limits))
+                                : Optional.empty())),
                     Optional.empty()))
         .orElseGet(
             () ->

@@ -14,6 +14,7 @@
       "core.evidence",
       "core.geometry",
       "core.boring",
+      "core.geometry",
       "core.stock",
       "core.shop"
     })

@@ -18,7 +18,7 @@ public record StraightCutter(
     int edges,
     Length shank,
     Optional<Integer> markedTopSpeed)
-    implements Cutter {
+    implements Cutter, RouterCutter {
 
   @Override
   public Length cutWidth() {

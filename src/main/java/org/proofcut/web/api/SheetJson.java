@@ -153,11 +153,14 @@ final class SheetJson {
 
   /** How fast the cutter turns. */
   @Schema(name = "Speed")
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
   record Turning(
       @Schema(description = "on the dial") String mark,
       String turnsPerMinute,
       Number limit,
-      Number rim) {}
+      Number rim,
+      @Schema(description = "left out where it is not told") Optional<Number> slowestFeed,
+      @Schema(description = "left out where it is not told") Optional<Number> fastestFeed) {}
 
   /** A figure that is no length. */
   @Schema(name = "WorkedNumber")
@@ -179,7 +182,9 @@ final class SheetJson {
       @Schema(description = "how many readings are taken") int readings,
       @Schema(description = "left out where no setting moves it") Optional<String> correctedBy,
       @Schema(description = "the angle that shows in it; left out where none does")
-          Optional<String> shows) {}
+          Optional<String> shows,
+      @Schema(description = "how many times over a move of that setting shows; left out for once")
+          Optional<Integer> timesMoved) {}
 
   /** A way that was refused. */
   @Schema(name = "Refused")
@@ -369,7 +374,14 @@ final class SheetJson {
         speed.step().mark(),
         Integer.toString(speed.step().perMinute()),
         number(speed.limit(), speed.limit().value().toString(), "turns a minute", unit),
-        number(rim, rim.value().value().toPlainString(), rim.value().unit(), unit));
+        number(rim, unit),
+        speed.feed().map(feed -> number(feed.least(), unit)),
+        speed.feed().map(feed -> number(feed.most(), unit)));
+  }
+
+  private static Number number(Worked<Amount> worked, LengthUnit lengths) {
+    var amount = worked.value();
+    return number(worked, amount.value().toPlainString(), amount.unit(), lengths);
   }
 
   private static Number number(
@@ -390,7 +402,8 @@ final class SheetJson {
         LengthJson.range(measure.accepted(), unit),
         measure.readings(),
         measure.correctedBy().map(ShopJson::word),
-        measure.angle().map(angle -> ShopJson.word(angle.role())));
+        measure.angle().map(angle -> ShopJson.word(angle.role())),
+        measure.timesMoved());
   }
 
   private static Run run(PartCut part, LengthUnit unit) {

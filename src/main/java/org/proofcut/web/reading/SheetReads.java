@@ -210,6 +210,7 @@ public record SheetReads(
             speed.step().mark(),
             String.format(
                 Locale.ROOT, "%,d/min, rim %s", speed.step().perMinute(), speed.rim().value())));
+    speed.feed().ifPresent(feed -> facts.add(new Fact("feed by hand", feed.text(), null)));
     facts.add(new Fact("passes", Integer.toString(setup.passes().size()), null));
     facts.add(new Fact("guided by", setup.guide().words(), null));
     return facts;
@@ -242,6 +243,8 @@ public record SheetReads(
           case AWAY_FROM_GUIDE -> "new wood only on the side away from the fence";
           case TOWARD_GUIDE -> "new wood only on the side of the straightedge";
           case ALL_ROUND -> "then lift the bit out of its chips";
+          case AT_THE_TEMPLATE -> "plunge in the middle, new wood only outside each round";
+          case AT_THE_BEARING -> "new wood only on the side of the bearing";
         };
     var depth = pass.depth().value();
     var read = setup.read(pass);

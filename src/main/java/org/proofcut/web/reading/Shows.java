@@ -52,6 +52,8 @@ public record Shows(LengthUnit unit) {
     return switch (role) {
       case FENCE -> "What do you read at the fence?";
       case STRIP -> "What does the caliper say of the strip?";
+      case SHIM -> "What does the caliper say of the shim?";
+      case OPENING_LENGTH, OPENING_WIDTH -> "What does the caliper say of the opening?";
       case HEIGHT -> "What do you read for the height?";
       case DEPTH -> "What do you read for the depth?";
       case STOP -> "What do you read at the stop?";

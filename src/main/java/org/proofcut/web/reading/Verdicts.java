@@ -136,7 +136,8 @@ public final class Verdicts {
   private static String larger(Setting.Role role) {
     return switch (role) {
       case FENCE, STOP, STRAIGHTEDGE, MARK, LINE, COLLAR -> "farther";
-      case STRIP -> "thicker";
+      case STRIP, SHIM -> "thicker";
+      case OPENING_LENGTH, OPENING_WIDTH -> "larger";
       case HEIGHT -> "higher";
       case DEPTH -> "deeper";
     };
@@ -145,7 +146,8 @@ public final class Verdicts {
   private static String smaller(Setting.Role role) {
     return switch (role) {
       case FENCE, STOP, STRAIGHTEDGE, MARK, LINE, COLLAR -> "nearer";
-      case STRIP -> "thinner";
+      case STRIP, SHIM -> "thinner";
+      case OPENING_LENGTH, OPENING_WIDTH -> "smaller";
       case HEIGHT -> "lower";
       case DEPTH -> "shallower";
     };

@@ -86,6 +86,54 @@ public final class CutsTyped {
             "standing", "58",
             "material", "softwood"));
     all.put(
+        "edge-profile",
+        typed(
+            "profile", "round-over",
+            "width", "6",
+            "height", "6",
+            "edge", "outside-straight",
+            "thinnest", "18",
+            "thickest", "18.1",
+            "along", "620",
+            "across", "360",
+            "material", "hardwood"));
+    all.put(
+        "flush-trim",
+        typed(
+            "overhang", "2",
+            "layer", "4",
+            "edge", "outside-straight",
+            "thinnest", "18",
+            "thickest", "18.1",
+            "along", "620",
+            "across", "360",
+            "material", "plywood"));
+    all.put(
+        "edge-trim",
+        typed(
+            "now", "362",
+            "size", "360",
+            "thinnest", "18",
+            "thickest", "18.1",
+            "along", "620",
+            "material", "plywood"));
+    all.put(
+        "template-recess",
+        typed(
+            "length", "90",
+            "width", "40",
+            "depth", "9",
+            "corner", "6",
+            "bush", "24",
+            "bore", "21",
+            "collar", "8",
+            "template", "12",
+            "thinnest", "18",
+            "thickest", "18.1",
+            "along", "400",
+            "across", "300",
+            "material", "mdf"));
+    all.put(
         "screw-hole",
         typed(
             "bore", "pilot",

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
+import org.proofcut.core.shop.BearingCutter;
 import org.proofcut.core.shop.Cutter;
 import org.proofcut.core.shop.HandRouter;
 import org.proofcut.core.shop.RouterTable;
@@ -67,6 +68,40 @@ public final class CutSimulation {
     public static final Motion BY_HAND =
         new Motion(-1, new Direction(0, -1), new Direction(1, 0), -1);
 
+    /**
+     * Round a piece at the place farthest to the right of its middle; inside an opening at the one
+     * farthest to the left of its middle. Moving counter-clockwise about a middle, what lies at
+     * {@code p} from it moves along {@code p} turned by a quarter.
+     */
+    public static Motion byBearing(Feed feed) {
+      return switch (feed) {
+        case COUNTER_CLOCKWISE_ROUND -> round(new Direction(1, 0), 1, -1);
+        case CLOCKWISE_INSIDE -> round(new Direction(-1, 0), -1, 1);
+        // On a table, the work toward the person.
+        case RIGHT_TO_LEFT -> TABLE;
+        case AWAY_FROM_YOU,
+            CLOCKWISE_IN_THE_TEMPLATE,
+            INTO_THE_BLADE,
+            DOWN_ON_THE_WORK,
+            ALONG_THE_TRACK,
+            DOWN_INTO_THE_WORK ->
+            throw new IllegalArgumentException("no edge is followed so: " + feed);
+      };
+    }
+
+    /**
+     * A router in the hands that follows an edge.
+     *
+     * @param at where it is, from the middle
+     * @param way 1 counter-clockwise about the middle, −1 clockwise
+     * @param woodReaches 1 where the wood lies away from the middle, −1 toward it
+     */
+    static Motion round(Direction at, int way, int woodReaches) {
+      var router = at.turned().times(way);
+      // What presses the bearing on pulls the router the way that the wood reaches.
+      return new Motion(-1, router.times(-1), at.times(woodReaches), 1);
+    }
+
     public static Motion of(Setup setup) {
       if (setup.machine() instanceof RouterTable) {
         return TABLE;
@@ -82,6 +117,10 @@ public final class CutSimulation {
 
     int dot(Direction other) {
       return x * other.x + y * other.y;
+    }
+
+    Direction times(int factor) {
+      return new Direction(x * factor, y * factor);
     }
 
     /** The velocity of a point here on a cutter that turns counter-clockwise about the origin. */
@@ -131,6 +170,12 @@ public final class CutSimulation {
     if (setup.asked() instanceof CutAsked.CentredGroove) {
       return cutFromBothFaces(setup, across, truth);
     }
+    if (setup.asked() instanceof CutAsked.EdgeTrim) {
+      return cutAlongASplitFence(setup, across, truth);
+    }
+    if (setup.guide() == Guide.BEARING || setup.guide() == Guide.BEARING_WITH_PIN) {
+      return cutByBearing(setup, across, truth, Motion.byBearing(setup.feed()));
+    }
     if (setup.machine() instanceof TableSaw) {
       return cutAtSaw(setup, across, truth, equalStrips(setup), AWAY);
     }
@@ -175,6 +220,97 @@ public final class CutSimulation {
               : simulation.pass(Motion.TABLE, true, from, truth.cuts(), depth));
       if (over) {
         simulation.turnOver();
+      }
+    }
+    return new Result(simulation, met);
+  }
+
+  /**
+   * The bearing touches the edge from outside, its centre half its diameter off; a layer that
+   * stands out reaches beyond that edge.
+   */
+  static Result cutByBearing(Setup setup, Length across, Truth truth, Motion motion) {
+    var out =
+        setup.asked() instanceof CutAsked.FlushTrim trim ? trim.overhang().value() : Length.ZERO;
+    var simulation = new CutSimulation(across);
+    simulation.wood = List.of(new Column(-out.picometres(), across.picometres(), 0));
+    var bearing = ((BearingCutter) setup.cutter()).bearing();
+    var from = bearing.half().negated().minus(truth.cuts().half());
+    var met = new ArrayList<Met>();
+    for (var pass : setup.passes()) {
+      var depth = setup.read(pass).plus(truth.heightReadsTooLittleBy());
+      met.add(simulation.pass(motion, true, from, truth.cuts(), depth));
+    }
+    return new Result(simulation, met);
+  }
+
+  /**
+   * The maker lines the outfeed half up with the cutting edge by the shim behind it. What is cut
+   * through is gone, and the edge that is left rides the fence in the next pass.
+   */
+  private static Result cutAlongASplitFence(Setup setup, Length across, Truth truth) {
+    var shim = setup.setting(Setting.Role.SHIM).orElseThrow().read().value();
+    var fence = setup.setting(Setting.Role.FENCE).orElseThrow();
+    if (!fence.from().startsWith("infeed half to the farthest cutting edge")
+        || !fence.read().value().equals(shim)) {
+      throw new IllegalArgumentException("the halves of the fence are out of line");
+    }
+    var simulation = new CutSimulation(across);
+    var met = new ArrayList<Met>();
+    var far = fence.read().value().plus(truth.guideReadsTooLittleBy());
+    for (var pass : setup.passes()) {
+      var depth = setup.read(pass).plus(truth.heightReadsTooLittleBy());
+      met.add(simulation.pass(Motion.TABLE, true, far.minus(truth.cuts()), truth.cuts(), depth));
+      simulation.wood =
+          simulation.wood.stream()
+              .filter(column -> column.depth == 0)
+              .map(
+                  column ->
+                      new Column(column.from - far.picometres(), column.to - far.picometres(), 0))
+              .toList();
+    }
+    return new Result(simulation, met);
+  }
+
+  /** How far the wood reaches out that is left. */
+  Length reaches() {
+    return new Length(wood.get(wood.size() - 1).to);
+  }
+
+  /**
+   * Half of a recess, from its middle out to one wall: plunged in the middle, then in rounds that
+   * widen by what two of them overlap, the last where the bush runs along the template.
+   *
+   * @param way −1 clockwise, as it should be; 1 the other way
+   */
+  static Result cutInATemplate(Setup setup, Truth truth, Length overlap, int way) {
+    var asked = (CutAsked.TemplateRecess) setup.asked();
+    var opening = setup.setting(Setting.Role.OPENING_WIDTH).orElseThrow().read().value();
+    var farthest = opening.minus(asked.bush().outside().value()).half();
+    var out = setup.setting(Setting.Role.DEPTH).orElseThrow().set().value();
+    var last = setup.passes().get(setup.passes().size() - 1);
+    var simulation = new CutSimulation(opening.times(2));
+    simulation.wood = List.of(new Column(-opening.picometres(), 2 * opening.picometres(), 0));
+    var met = new ArrayList<Met>();
+    for (var pass : setup.passes()) {
+      // The maker sets the depth of the last pass on the scale, the others by as much less.
+      var depth =
+          out.minus(asked.template().value())
+              .minus(last.depth().value())
+              .plus(pass.depth().value());
+      var centre = Length.ZERO;
+      while (true) {
+        met.add(
+            simulation.pass(
+                Motion.round(new Direction(-1, 0), way, 1),
+                true,
+                centre.minus(truth.cuts().half()),
+                truth.cuts(),
+                depth));
+        if (centre.isAtLeast(farthest)) {
+          break;
+        }
+        centre = centre.plus(truth.cuts().minus(overlap)).min(farthest);
       }
     }
     return new Result(simulation, met);

@@ -10,6 +10,7 @@ import org.proofcut.core.measure.Angle;
 import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.LengthUnit;
+import org.proofcut.core.shop.BearingCutter;
 import org.proofcut.core.shop.Bit;
 import org.proofcut.core.shop.Cutter;
 import org.proofcut.core.shop.DrillPress;
@@ -102,6 +103,11 @@ public final class ShopsForTests {
   public static final StraightCutter SIXTEEN = straight("16", "16 mm");
   public static final StraightCutter EIGHTEEN = straight("18", "18 mm");
 
+  public static final BearingCutter ROUND_OVER =
+      bearing("round-over", BearingCutter.Profile.ROUND_OVER, "12 mm", "24 mm");
+  public static final BearingCutter FLUSH =
+      bearing("flush", BearingCutter.Profile.FLUSH_TRIM, "12 mm", "12 mm");
+
   public static final SawBlade RIP_BLADE =
       new SawBlade("250", "250 mm blade", mm(250), tenths(28), 40, Optional.of(7_000));
   public static final SawBlade TRACK_BLADE =
@@ -179,6 +185,13 @@ public final class ShopsForTests {
           limit("shortest edge on the router table's fence", "150 mm"),
           Worked.given("overhang to contact", 3, Citation.COMMON_PRACTICE),
           limit("least wood beside a groove", "4 mm"),
+          limit("least edge for a bearing", "3 mm"),
+          limit("narrowest piece at the router table", "60 mm"),
+          limit("room for clamps", "50 mm"),
+          limit("most overhang to trim", "3 mm"),
+          limit("most of an edge in one pass", "1.5 mm"),
+          limit("thinnest chip", "0.05 mm"),
+          limit("thickest chip", "0.15 mm"),
           Worked.given(
               "top speeds by diameter",
               List.of(
@@ -222,6 +235,8 @@ public final class ShopsForTests {
                     TWELVE,
                     SIXTEEN,
                     EIGHTEEN,
+                    ROUND_OVER,
+                    FLUSH,
                     RIP_BLADE,
                     TRACK_BLADE,
                     MITRE_BLADE),
@@ -277,6 +292,20 @@ public final class ShopsForTests {
         Length.of(point),
         2,
         Optional.empty());
+  }
+
+  public static BearingCutter bearing(
+      String id, BearingCutter.Profile profile, String bearing, String diameter) {
+    return new BearingCutter(
+        id,
+        id,
+        profile,
+        Length.of(bearing),
+        Length.of(diameter),
+        mm(14),
+        2,
+        mm(8),
+        Optional.of(22_000));
   }
 
   static Length mm(long millimetres) {

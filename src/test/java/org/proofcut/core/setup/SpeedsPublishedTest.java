@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import org.junit.jupiter.api.Test;
+import org.proofcut.core.evidence.Worked;
 import org.proofcut.core.measure.Length;
 
 /** Published figures of speed, each with how it is known. */
@@ -37,6 +38,22 @@ class SpeedsPublishedTest {
     // 261.8 ft/s × 0.3048 = 79.80 m/s; 942 ft/s would be 287.12
     assertRim("79.8", "3 in", 20_000);
     assertNotEquals(new BigDecimal("287.1"), rim("3 in", 20_000));
+  }
+
+  /**
+   * Feed = chip load · teeth · revolutions ÷ 12: 0.016 in, 3 teeth and 5,000 /min are 20 ft/min.
+   * Formula found in a secondary copy of a feed guide, the figure is its inverse of 20 ft/min.
+   */
+  @Test
+  void feed_ofSixteenThousandthsAtFiveThousand() {
+    var chip = Worked.entered("chip", Length.of("0.016 in"));
+    var exact = METRES_IN_A_FOOT.multiply(BigDecimal.valueOf(20));
+    assertEquals(
+        exact.setScale(1, RoundingMode.FLOOR),
+        FeedBand.feed("feed", chip, 3, 5_000, RoundingMode.FLOOR).value().value());
+    assertEquals(
+        exact.setScale(1, RoundingMode.CEILING),
+        FeedBand.feed("feed", chip, 3, 5_000, RoundingMode.CEILING).value().value());
   }
 
   private static void assertRim(String metresPerSecond, String diameter, int perMinute) {

@@ -87,6 +87,18 @@ class SpeedsTest {
   }
 
   @Test
+  void feed_ofARouterCutter_keepsEachEdgesChipInItsBand_aBladeIsToldNone() {
+    // 0.05 mm · 2 · 18,000 = 1.8 m; 0.15 mm · 2 · 18,000 = 5.4 m
+    var router = Speeds.choose(TABLE, marked(cutter("16 mm"), 18_000), LIMITS).speed();
+    assertEquals("1.8 to 5.4 m/min", router.orElseThrow().feed().orElseThrow().text());
+    // 15,500: 1.55 and 4.65, to the inside of the band.
+    var slower = Speeds.choose(TABLE, marked(cutter("16 mm"), 15_500), LIMITS).speed();
+    assertEquals("1.6 to 4.6 m/min", slower.orElseThrow().feed().orElseThrow().text());
+    var saw = Speeds.choose(ShopsForTests.SAW, ShopsForTests.RIP_BLADE, LIMITS).speed();
+    assertEquals(Optional.empty(), saw.orElseThrow().feed());
+  }
+
+  @Test
   void cutterBeyondAllBands_hasNoSpeed() {
     var choice = Speeds.choose(TABLE, marked(cutter("89 mm"), 8_000), LIMITS);
     assertTrue(choice.speed().isEmpty());

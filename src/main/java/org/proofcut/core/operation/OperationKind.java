@@ -18,13 +18,13 @@ public enum OperationKind {
   FASTEN,
   // Cuts that no case takes.
   CENTRED_GROOVE,
-  MITRE,
-  COMPOUND_MITRE,
-  BEVEL_RIP,
   EDGE_PROFILE,
   FLUSH_TRIM,
   EDGE_TRIM,
-  TEMPLATE_RECESS;
+  TEMPLATE_RECESS,
+  MITRE,
+  COMPOUND_MITRE,
+  BEVEL_RIP;
 
   /** As content and conditions write it. */
   public String id() {
@@ -34,7 +34,7 @@ public enum OperationKind {
   /** Whether a turning cutter is at work. */
   public boolean cuts() {
     return switch (this) {
-      case CENTRED_GROOVE, MITRE, COMPOUND_MITRE, BEVEL_RIP -> true;
+      case MITRE, COMPOUND_MITRE, BEVEL_RIP -> true;
       case ROUGH_STRIPS,
           RIP,
           CROSSCUT,
@@ -48,7 +48,7 @@ public enum OperationKind {
           HINGE_CUPS,
           SCREW_HOLES ->
           true;
-      case EDGE_PROFILE, FLUSH_TRIM, EDGE_TRIM, TEMPLATE_RECESS -> true;
+      case CENTRED_GROOVE, EDGE_PROFILE, FLUSH_TRIM, EDGE_TRIM, TEMPLATE_RECESS -> true;
       case DRY_FIT, FASTEN -> false;
     };
   }

@@ -39,7 +39,7 @@ public record Plan(
     return switch (sheet.operation().kind()) {
       case DRY_FIT -> CaseFigure.outside(finished);
       case FASTEN -> CaseFigure.screwLines(finished);
-      case CENTRED_GROOVE, MITRE, COMPOUND_MITRE, BEVEL_RIP -> List.of();
+      case MITRE, COMPOUND_MITRE, BEVEL_RIP -> List.of();
       case ROUGH_STRIPS,
           RIP,
           CROSSCUT,
@@ -53,7 +53,7 @@ public record Plan(
           HINGE_CUPS,
           SCREW_HOLES ->
           List.of();
-      case EDGE_PROFILE, FLUSH_TRIM, EDGE_TRIM, TEMPLATE_RECESS -> List.of();
+      case CENTRED_GROOVE, EDGE_PROFILE, FLUSH_TRIM, EDGE_TRIM, TEMPLATE_RECESS -> List.of();
     };
   }
 

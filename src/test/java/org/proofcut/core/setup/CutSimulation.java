@@ -80,10 +80,10 @@ public final class CutSimulation {
         // On a table, the work toward the person.
         case RIGHT_TO_LEFT -> TABLE;
         case AWAY_FROM_YOU,
-            INTO_THE_BLADE,
-            ALONG_THE_TRACK,
             CLOCKWISE_IN_THE_TEMPLATE,
+            INTO_THE_BLADE,
             DOWN_ON_THE_WORK,
+            ALONG_THE_TRACK,
             DOWN_INTO_THE_WORK ->
             throw new IllegalArgumentException("no edge is followed so: " + feed);
       };

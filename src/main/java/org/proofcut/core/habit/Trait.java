@@ -3,6 +3,7 @@ package org.proofcut.core.habit;
 import java.util.Optional;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.setup.CutAsked;
+import org.proofcut.core.setup.Guide;
 import org.proofcut.core.setup.Setting;
 import org.proofcut.core.setup.Setup;
 import org.proofcut.core.shop.RouterTable;
@@ -61,7 +62,12 @@ public sealed interface Trait {
       // Set by caliper to the nearest edge, and two walls come of it: no scale of a slot's.
       boolean bothFaces =
           setup.asked() instanceof CutAsked.CentredGroove && role == Setting.Role.FENCE;
-      if (!told || bothFaces) {
+      // Set to the far side of the teeth by rule; no scale reads that side.
+      boolean byRule =
+          setup.asked() instanceof CutAsked.Step step
+              && !step.onEdge()
+              && role != Setting.Role.HEIGHT;
+      if (!told || bothFaces || byRule) {
         return Optional.empty();
       }
       if (setup.asked() instanceof CutAsked.Bored) {
@@ -69,7 +75,8 @@ public sealed interface Trait {
       }
       return switch (role) {
         case FENCE -> Optional.of(toFarEdge ? FENCE_TO_FARTHEST_EDGE : FENCE_TO_NEAREST_EDGE);
-        case STOP -> Optional.of(STOP);
+        // A stop beside the blade is set by caliper, one on the sled by its scale.
+        case STOP -> setup.guide() == Guide.SLED ? Optional.of(STOP) : Optional.empty();
         case MARK -> Optional.of(TRACK);
         case HEIGHT -> Optional.of(HEIGHT);
         case DEPTH -> Optional.of(DEPTH);

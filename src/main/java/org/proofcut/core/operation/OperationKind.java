@@ -14,6 +14,12 @@ public enum OperationKind {
   POCKET_HOLES,
   HINGE_CUPS,
   SCREW_HOLES,
+  STEP_FLAT,
+  STEP_ON_EDGE,
+  THIN_STRIP,
+  FLATTEN,
+  STRAIGHTEN,
+  PLANE,
   DRY_FIT,
   FASTEN,
   // Cuts that no case takes.
@@ -30,7 +36,8 @@ public enum OperationKind {
   /** Whether a turning cutter is at work. */
   public boolean cuts() {
     return switch (this) {
-      case CENTRED_GROOVE, MITRE, COMPOUND_MITRE, BEVEL_RIP -> true;
+      case CENTRED_GROOVE, STEP_FLAT, STEP_ON_EDGE, THIN_STRIP, FLATTEN, STRAIGHTEN, PLANE -> true;
+      case MITRE, COMPOUND_MITRE, BEVEL_RIP -> true;
       case ROUGH_STRIPS,
           RIP,
           CROSSCUT,

@@ -39,7 +39,9 @@ public record Plan(
     return switch (sheet.operation().kind()) {
       case DRY_FIT -> CaseFigure.outside(finished);
       case FASTEN -> CaseFigure.screwLines(finished);
-      case CENTRED_GROOVE, MITRE, COMPOUND_MITRE, BEVEL_RIP -> List.of();
+      case CENTRED_GROOVE, STEP_FLAT, STEP_ON_EDGE, THIN_STRIP, FLATTEN, STRAIGHTEN, PLANE ->
+          List.of();
+      case MITRE, COMPOUND_MITRE, BEVEL_RIP -> List.of();
       case ROUGH_STRIPS,
           RIP,
           CROSSCUT,

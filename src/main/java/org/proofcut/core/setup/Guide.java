@@ -13,7 +13,9 @@ public enum Guide {
   /** A bit in the hands goes where the marks are. */
   MARKS("marks", "marks on the work"),
   DRILL_GUIDE("drill-guide", "a guide clamped on the marks"),
-  POCKET_JIG("pocket-jig", "the pocket jig, clamped");
+  POCKET_JIG("pocket-jig", "the pocket jig, clamped"),
+  /** Nothing leads the work sideways; it lies flat and is drawn. */
+  ROLLERS("rollers", "the bed, drawn by the rollers");
 
   private final String id;
   private final String words;

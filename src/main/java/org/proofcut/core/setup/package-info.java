@@ -15,6 +15,7 @@
       "core.geometry",
       "core.boring",
       "core.stock",
+      "core.feeding",
       "core.shop"
     })
 package org.proofcut.core.setup;

@@ -41,14 +41,12 @@ class AnglePlansTest {
       new Work(new Band(LONG, LONG), new Band(WIDE, WIDE), THICK.ends());
 
   private static Operation operation(OperationKind kind, CutAsked asked, Machine machine) {
-    var sheet =
-        new Sheet("stock", "the piece", Material.HARDWOOD, Length.ZERO, Length.ZERO, THICK);
+    var sheet = new Sheet("stock", "the piece", Material.HARDWOOD, Length.ZERO, Length.ZERO, THICK);
     var shop =
         new Shop(
             "one machine",
             List.of(machine),
-            List.of(
-                ShopsForTests.RIP_BLADE, ShopsForTests.TRACK_BLADE, ShopsForTests.MITRE_BLADE),
+            List.of(ShopsForTests.RIP_BLADE, ShopsForTests.TRACK_BLADE, ShopsForTests.MITRE_BLADE),
             List.of(),
             List.of());
     return new SingleCut(kind, "Cut at an angle", asked, sheet, Optional.empty())
@@ -58,10 +56,7 @@ class AnglePlansTest {
   private static Operation rip(Machine machine) {
     var asked =
         new CutAsked.Bevel(
-            Worked.entered("bevel", Angle.parse("30")),
-            Worked.entered("width", WIDE),
-            true,
-            WORK);
+            Worked.entered("bevel", Angle.parse("30")), Worked.entered("width", WIDE), true, WORK);
     return operation(OperationKind.BEVEL_RIP, asked, machine);
   }
 

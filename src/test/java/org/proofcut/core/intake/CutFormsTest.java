@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -44,7 +45,10 @@ class CutFormsTest {
               .toList(),
           ShopsForTests.shop().cutters(),
           List.of(),
-          List.of("straightedge", "clamps", "featherboard", "carrier-jig"));
+          Stream.concat(
+                  ShopsForTests.shop().aids().stream(), Stream.of("featherboard", "carrier-jig"))
+              .distinct()
+              .toList());
 
   private static final List<String> RUBBISH =
       List.of(

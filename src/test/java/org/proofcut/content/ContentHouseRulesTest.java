@@ -263,11 +263,15 @@ class ContentHouseRulesTest {
     return Stream.of(
             saws.stream().map(id -> new Step(id, "table-saw", saw(id.startsWith("r")))),
             saws.stream().map(id -> new Step(id, "track-saw", saw(false))),
+            Stream.of("step-flat", "step-on-edge").map(id -> new Step(id, "table-saw", blind())),
+            Stream.of(new Step("thin-strip", "table-saw", saw(true))),
             housings.stream().map(id -> new Step(id, "table-saw", blind())),
             Stream.of(new Step("dado", "table-saw", stacked())),
             housings.stream().map(id -> new Step(id, "router-table", router("fence"))),
             housings.stream().map(id -> new Step(id, "hand-held-router", router("straightedge"))),
             alongAnEdge(),
+            Stream.of("flatten", "straighten").map(id -> new Step(id, "jointer", knives("fence"))),
+            Stream.of(new Step("plane", "planer", knives("rollers"))),
             Stream.of("dry-fit", "fasten").map(id -> new Step(id, "none", hand(id))))
         .flatMap(steps -> steps);
   }
@@ -331,6 +335,15 @@ class ContentHouseRulesTest {
     given.put(Fact.USES_STRIP, guide.equals("fence"));
     given.put(Fact.SPINDLE_SPEED, 18_000L);
     given.put(Fact.OVERHANG, Length.of("1500 mm"));
+    return given;
+  }
+
+  private static Map<Fact, Object> knives(String guide) {
+    var given = blind();
+    given.put(Fact.GUIDE, guide);
+    given.put(Fact.MATERIALS, List.of("hardwood"));
+    given.put(Fact.MACHINE_HAS_KICKBACK_FINGERS, true);
+    given.put(Fact.TABLE_LENGTH, Length.of("1400 mm"));
     return given;
   }
 

@@ -22,7 +22,7 @@ final class NeutralStep {
     NEUTRAL.put(Fact.MACHINE_HAS_GUARD, true);
     NEUTRAL.put(Fact.MACHINE_HAS_RIVING_KNIFE, true);
     NEUTRAL.put(Fact.MACHINE_HAS_EXTRACTION, true);
-    NEUTRAL.put(Fact.AIDS_AT_HAND, List.of("push-stick", "featherboard", "sled"));
+    NEUTRAL.put(Fact.AIDS_AT_HAND, List.of("push-stick", "push-block", "featherboard", "sled"));
     NEUTRAL.put(Fact.GEAR_AT_HAND, List.of());
     NEUTRAL.put(Fact.STACKED_CUTTER, false);
     NEUTRAL.put(Fact.CUTTER_HAS_BEARING, false);

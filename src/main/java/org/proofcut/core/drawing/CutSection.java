@@ -17,10 +17,12 @@ import org.proofcut.core.setup.CutAsked;
 import org.proofcut.core.setup.Guide;
 import org.proofcut.core.setup.Setting;
 import org.proofcut.core.setup.Setup;
+import org.proofcut.core.shop.KnifeMachine;
 
 /**
  * What a cut leaves, in section: for a housing the thinnest cut part with depth, wood left and the
- * part that goes in; for a through cut how far the blade goes beyond the stock.
+ * part that goes in; for a through cut how far the blade goes beyond the stock; at knives the board
+ * from the side.
  */
 public final class CutSection {
 
@@ -56,10 +58,12 @@ public final class CutSection {
     if (setup.asked() instanceof CutAsked.Bored) {
       return HoleSection.of(operation, setup, unit, widthPx);
     }
+    if (setup.machine() instanceof KnifeMachine) {
+      return KnifePlan.fromTheSide(operation, setup, unit, widthPx);
+    }
     if (!setup.anglesSet().isEmpty()) {
       return SlantSection.of(operation, setup, unit, widthPx);
     }
-    var section = new CutSection(operation, setup, unit, widthPx);
     if (setup.asked() instanceof CutAsked.CentredGroove groove) {
       return EdgeSection.groove(operation, setup, groove, unit, widthPx);
     }
@@ -75,7 +79,13 @@ public final class CutSection {
     if (setup.asked() instanceof CutAsked.FlushTrim trim) {
       return EdgeSection.flush(operation, setup, trim, unit, widthPx);
     }
-    return setup.asked() instanceof CutAsked.Parting ? section.through() : section.housing();
+    if (setup.asked() instanceof CutAsked.Step step) {
+      return StepSection.of(operation, setup, step, unit, widthPx);
+    }
+    var section = new CutSection(operation, setup, unit, widthPx);
+    boolean through =
+        setup.asked() instanceof CutAsked.Parting || setup.asked() instanceof CutAsked.Strips;
+    return through ? section.through() : section.housing();
   }
 
   private Picture housing() {

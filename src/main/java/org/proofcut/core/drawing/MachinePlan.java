@@ -8,6 +8,7 @@ import org.proofcut.core.setup.Setup;
 import org.proofcut.core.shop.DrillPress;
 import org.proofcut.core.shop.HandDrill;
 import org.proofcut.core.shop.HandRouter;
+import org.proofcut.core.shop.KnifeMachine;
 import org.proofcut.core.shop.MitreSaw;
 import org.proofcut.core.shop.TableSaw;
 import org.proofcut.core.shop.TrackSaw;
@@ -49,6 +50,9 @@ public final class MachinePlan {
     }
     if (setup.machine() instanceof MitreSaw) {
       return MitreSawPlan.of(operation, setup, unit, widthPx);
+    }
+    if (setup.machine() instanceof KnifeMachine) {
+      return KnifePlan.fromAbove(operation, setup, unit, widthPx);
     }
     return RouterTablePlan.of(operation, setup, unit, widthPx);
   }

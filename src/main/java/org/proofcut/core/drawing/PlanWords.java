@@ -25,6 +25,10 @@ final class PlanWords {
     this.unit = unit;
   }
 
+  LengthUnit unit() {
+    return unit;
+  }
+
   /** A setting's figure without its unit. */
   String figure(Setting setting) {
     return setting.scale(unit).show(setting.read().value()).number();
@@ -37,6 +41,10 @@ final class PlanWords {
   /** The same without its unit. */
   String ruleNumber(Length length) {
     return Scale.rule(unit).show(length).number();
+  }
+
+  private String fine(Length length) {
+    return Scale.caliper(unit).show(length).text();
   }
 
   /** Which edge leads on which parts, and what is done about the edge that trails. */
@@ -91,9 +99,14 @@ final class PlanWords {
                 "Pass "
                     + pass.number()
                     + ": "
+                    + pass.planed().map(planed -> planed.where() + ", ").orElse("")
                     + (setup.usesStrip() ? pass.strips("on", "off") + ", " : "")
-                    + rule(pass.depth().value())
-                    + " deep.")
+                    + pass.guideAt()
+                        .map(fence -> "fence at " + fine(fence.value()) + ", ")
+                        .orElse("")
+                    + (pass.planed().isPresent()
+                        ? fine(pass.planed().get().leaves()) + " left."
+                        : rule(pass.depth().value()) + " deep."))
         .toList();
   }
 

@@ -3,12 +3,14 @@ package org.proofcut.core.drawing;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.proofcut.core.drawing.Drawing.Anchor;
 import org.proofcut.core.drawing.Drawing.Fill;
 import org.proofcut.core.drawing.Drawing.Line;
 import org.proofcut.core.drawing.Drawing.Point;
 import org.proofcut.core.drawing.Drawing.Type;
 import org.proofcut.core.drawing.PlanSheet.Column;
+import org.proofcut.core.evidence.Worked;
 import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.LengthUnit;
@@ -16,6 +18,7 @@ import org.proofcut.core.measure.Rounding;
 import org.proofcut.core.operation.Operation;
 import org.proofcut.core.setup.AngleSetting;
 import org.proofcut.core.setup.CutAsked;
+import org.proofcut.core.setup.CutAsked.Step;
 import org.proofcut.core.setup.Guide;
 import org.proofcut.core.setup.Setting;
 import org.proofcut.core.setup.Setup;
@@ -35,6 +38,7 @@ final class SawPlan {
   private static final int GUIDE = 84;
   private static final int WASTE = 62;
   private static final int STAND = 64;
+  private static final int STOP = 110;
 
   private final Setup setup;
   private final PlanWords words;
@@ -44,8 +48,20 @@ final class SawPlan {
   /** Whether what is measured from stands on the left: the sled's stop, or a fence moved over. */
   private final boolean fromLeft;
 
+  private final Setting place;
+
+  /** On the free side of the blade, for strips that fall there. */
+  private final Optional<Setting> stop;
+
   private final String figure;
   private final Length size;
+
+  /** Where the figure of fence or stop ends. */
+  private final Length figureTo;
+
+  /** One of a step's two cuts; empty for every other cut. */
+  private final Optional<Step> step;
+
   private final Length kerf;
   private final Length exposed;
   private final Length depth;
@@ -71,8 +87,11 @@ final class SawPlan {
 
   private SawPlan(Operation operation, Setup setup, TableSaw saw, LengthUnit unit, int width) {
     this.setup = setup;
+    this.step = Optional.of(setup.asked()).filter(Step.class::isInstance).map(Step.class::cast);
     this.slot =
-        !(setup.asked() instanceof CutAsked.Parting || setup.asked() instanceof CutAsked.Bevel);
+        !(setup.asked() instanceof CutAsked.Parting
+            || setup.asked() instanceof CutAsked.Bevel
+            || setup.asked() instanceof CutAsked.Strips);
     this.guarded = saw.hasGuard() && !slot;
     this.knifed =
         slot
@@ -87,17 +106,38 @@ final class SawPlan {
                 .flatMap(AngleSetting::toward)
                 .filter(leans -> leans == Side.RIGHT)
                 .isPresent();
-    this.figure = words.figure(setup.settings().get(0));
-    this.size = setup.settings().get(0).set().value();
+    // Where strips are cut, the stop on the free side comes first; the fence follows the board.
+    this.place =
+        setup
+            .setting(sled ? Setting.Role.STOP : Setting.Role.FENCE)
+            .orElse(setup.settings().get(0));
+    this.figure = words.figure(place);
+    // A step's first cut is set to the far side of the teeth.
+    this.figureTo = place.set().value();
+    this.size =
+        step.filter(one -> !one.onEdge()).isPresent()
+            ? figureTo.minus(setup.cutter().cutWidth())
+            : figureTo;
+    this.stop = sled ? Optional.empty() : setup.setting(Setting.Role.STOP);
     this.kerf = setup.cutter().cutWidth();
     this.strip =
-        setup.setting(Setting.Role.STRIP).map(one -> one.set().value()).orElse(Length.ZERO);
+        setup
+            .setting(Setting.Role.STRIP)
+            .map(one -> one.set().value())
+            .or(() -> carrier().map(Worked::value))
+            .orElse(Length.ZERO);
     var passes = setup.passes();
     this.lastWall =
         setup.asked() instanceof CutAsked.CentredGroove
             ? passes.get(0).takes().most()
-            : size.plus(
-                passes.get(passes.size() - 1).takes().most().minus(passes.get(0).takes().least()));
+            : stop.isPresent()
+                ? size.plus(kerf)
+                : size.plus(
+                    passes
+                        .get(passes.size() - 1)
+                        .takes()
+                        .most()
+                        .minus(passes.get(0).takes().least()));
     var height = setup.setting(Setting.Role.HEIGHT).orElseThrow().set().value();
     this.exposed = exposed(setup.cutter().diameter(), height);
     this.sheet = new PlanSheet(width, words.all(layout(), notes()));
@@ -168,6 +208,11 @@ final class SawPlan {
     return (sled ? 46 : 0) + STAND;
   }
 
+  /** Where a strip that falls free ends, or whatever else is waste. */
+  private Length stripEnd() {
+    return stop.isPresent() ? lastWall.plus(stop.get().set().value()) : farEnd();
+  }
+
   private long pixels(Length of) {
     return of.dividedBy(pixel, Rounding.UP);
   }
@@ -193,6 +238,10 @@ final class SawPlan {
   }
 
   private Length farEnd() {
+    if (stop.isPresent()) {
+      // Room beyond the strip for the stop.
+      return stripEnd().plus(pixel.times(STOP));
+    }
     if (!slot) {
       return lastWall.plus(pixel.times(WASTE));
     }
@@ -207,7 +256,17 @@ final class SawPlan {
   }
 
   private Length workEnd() {
-    return strip.plus(setup.asked().work().acrossGuide().most());
+    var work = setup.asked().work();
+    // On edge the work is as wide, seen from above, as it is thick.
+    return strip.plus(
+        step.filter(Step::onEdge).isPresent()
+            ? work.thickness().most()
+            : work.acrossGuide().most());
+  }
+
+  /** What lies between fence and work where it stands on edge. */
+  private Optional<Worked<Length>> carrier() {
+    return step.filter(Step::onEdge).flatMap(Step::carrier);
   }
 
   /** In line with the blade, before the work and behind it. */
@@ -279,13 +338,27 @@ final class SawPlan {
     var from = shownFrom();
     var wasteFrom = size.plus(kerf);
     plan.box(at(Length.ZERO, from), at(size, depth), Fill.WOOD, Line.PLAIN);
-    plan.box(at(wasteFrom, front), at(farEnd(), depth), Fill.WASTE, Line.PLAIN);
-    plan.box(at(size, from), at(farEnd(), front), Fill.SHEET, Line.NONE);
-    plan.box(at(wasteFrom, from), at(farEnd(), depth), Fill.WASTE, Line.PLAIN);
+    plan.box(at(wasteFrom, front), at(stripEnd(), depth), Fill.WASTE, Line.PLAIN);
+    plan.box(at(size, from), at(stripEnd(), front), Fill.SHEET, Line.NONE);
+    plan.box(at(wasteFrom, from), at(stripEnd(), depth), Fill.WASTE, Line.PLAIN);
     plan.box(at(size, from), at(wasteFrom, front), Fill.WOOD, Line.NONE);
     plan.line(Line.DASHED, at(size, from), at(size, front));
     plan.line(Line.DASHED, at(wasteFrom, from), at(wasteFrom, front));
     plan.box(at(size, front), at(wasteFrom, depth), Fill.SHEET, Line.THIN);
+    if (stop.isPresent()) {
+      // It touches the board's free edge before the front of the blade, and ends there.
+      long edge = x(stripEnd());
+      plan.box(
+          plan.px(edge - STOP + 8, y(front) + 30),
+          plan.px(edge, y(front) + 74),
+          Fill.MACHINE,
+          Line.PLAIN);
+      sheet.plate(
+          new Column(edge - STOP + 8, edge - 4, y(front) + 36, y(front) + 72, Anchor.MIDDLE),
+          "stop",
+          Type.NOTE);
+      return;
+    }
     sheet.goesOnBeside(y(depth) - 6, y(from) + 6, at(farEnd(), from), fromLeft);
   }
 
@@ -303,7 +376,7 @@ final class SawPlan {
       sheet.breakAcross(FEED_LANE - 4, x(farEnd()) + 8, from, GAP);
     }
     if (!sled && shownFrom().isPositive()) {
-      long left = Math.min(x(farEnd()), x(Length.ZERO)) - (fromLeft ? 0 : 6);
+      long left = Math.min(x(stripEnd()), x(Length.ZERO)) - (fromLeft ? 0 : 6);
       long right = Math.max(x(farEnd()) + 6, x(Length.ZERO));
       sheet.goesOnBelow(left, right, at(Length.ZERO, shownFrom()));
     }
@@ -344,7 +417,7 @@ final class SawPlan {
 
   private void dimension(Drawing plan) {
     var guide = at(Length.ZERO, front);
-    var tooth = at(size, front);
+    var tooth = at(figureTo, front);
     long line = figureLine() * 1000;
     var from = new Point(Math.min(guide.xThousandths(), tooth.xThousandths()), line);
     var to = new Point(Math.max(guide.xThousandths(), tooth.xThousandths()), line);
@@ -380,7 +453,7 @@ final class SawPlan {
             line / 1000 - 8,
             Anchor.MIDDLE);
     if (!sheet.plate(over, figure, Type.FIGURE)) {
-      sheet.note(figure + " " + setup.settings().get(0).from() + ".");
+      sheet.note(figure + " " + place.from() + ".");
     }
   }
 
@@ -453,6 +526,14 @@ final class SawPlan {
 
   private List<String> notes() {
     var notes = new ArrayList<>(words.notes());
+    stop.ifPresent(
+        one ->
+            notes.add(
+                "The stop on the left touches the board before the teeth: "
+                    + one.scale(words.unit()).show(one.read().value()).text()
+                    + " "
+                    + one.from()
+                    + "."));
     notes.add(
         "Keep out of the line of the blade, where a piece is thrown; never reach behind the blade.");
     setup
@@ -487,6 +568,9 @@ final class SawPlan {
 
   /** What lies between guide and work in the first pass, and its thickness. */
   private String strips() {
+    if (carrier().isPresent()) {
+      return "carrier, " + words.rule(strip);
+    }
     return setup.passes().get(0).strips("on", "off")
         + ", "
         + words.figure(setup.setting(Setting.Role.STRIP).orElseThrow());
@@ -500,7 +584,7 @@ final class SawPlan {
                 + " on the left; the fence is off the table. "
             : "The fence is on the right, with the " + words.rides() + " of the work to it. ")
         + (strip.isPositive()
-            ? "In the first pass "
+            ? (carrier().isPresent() ? "With " : "In the first pass ")
                 + strips()
                 + ": between "
                 + (sled ? "stop" : "fence")
@@ -525,7 +609,11 @@ final class SawPlan {
                 + (fromLeft ? "left" : "right")
                 + ", with the "
                 + words.rides()
-                + " of the work against it; the waste is on the other side of the blade. ")
+                + " of the work against it; "
+                + (stop.isPresent()
+                    ? "the strip falls on the left of the blade, and a stop there touches the board"
+                        + " before the teeth. "
+                    : "the waste is on the other side of the blade. "))
         + "The work lies "
         + words.face()
         + " and moves away from you into the blade"

@@ -176,7 +176,7 @@ public record Thicknessing(
               "target",
               scale.show(target.value()).text() + " is too thin for this machine",
               scale.show(limits.thinnest().value()).text() + " or more",
-              "Leave it thicker, or saw the strip off a thicker piece"));
+              "Leave it thicker, or bed it on a flat carrier board as long and wide as itself"));
     }
     if (roughLength().value().isLessThan(limits.shortest().value())) {
       problems.add(

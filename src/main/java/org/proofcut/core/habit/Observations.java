@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import org.proofcut.core.evidence.Worked;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.Rounding;
 import org.proofcut.core.setup.CutAsked;
@@ -50,6 +51,11 @@ import org.proofcut.core.shop.TableSaw;
  *       the piece: {@code size = F + o}. The kerf falls on the waste and does not show.
  *   <li><b>Mitre.</b> The blade turns about a point on the fence, so that the stop tells as in a
  *       crosscut: {@code size = F + o} between the long points.
+ *   <li><b>Thickness under a planer.</b> The last pass is planed at the height as set: {@code size
+ *       = H + o}.
+ *   <li><b>Step on edge at the saw</b>, with a carrier {@code c} thick or none: the near side of
+ *       the teeth makes what stays, {@code stays + c = F + o}, and the blade's height makes the
+ *       width.
  *   <li><b>Depth.</b> The last pass is cut at the height or depth as set: {@code depth = H + o}.
  * </ul>
  *
@@ -111,6 +117,17 @@ public final class Observations {
     } else if (asked instanceof CutAsked.Mitre) {
       // The stop alone: where it is cut to a mark, no scale was read.
       found(Dimension.SIZE).ifPresent(size -> scale(Setting.Role.STOP, Trait.Datum.STOP, size));
+    } else if (asked instanceof CutAsked.Step step && step.onEdge()) {
+      var between = step.carrier().map(Worked::value).orElse(Length.ZERO);
+      found(Dimension.SIZE)
+          .ifPresent(
+              stays ->
+                  scale(
+                      Setting.Role.FENCE, Trait.Datum.FENCE_TO_NEAREST_EDGE, stays.plus(between)));
+      found(Dimension.WIDTH)
+          .ifPresent(high -> scale(Setting.Role.HEIGHT, Trait.Datum.HEIGHT, high));
+    } else if (asked instanceof CutAsked.Planing) {
+      found(Dimension.SIZE).ifPresent(size -> scale(Setting.Role.HEIGHT, Trait.Datum.HEIGHT, size));
     }
     found(Dimension.DEPTH)
         // Of a seat only the head is measured, not how deep the cone is.

@@ -3,6 +3,7 @@ package org.proofcut.core.habit;
 import java.util.Optional;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.setup.CutAsked;
+import org.proofcut.core.setup.Guide;
 import org.proofcut.core.setup.Setting;
 import org.proofcut.core.setup.Setup;
 import org.proofcut.core.shop.RouterTable;
@@ -65,7 +66,12 @@ public sealed interface Trait {
               && (setup.asked() instanceof CutAsked.CentredGroove
                   || setup.asked() instanceof CutAsked.EdgeProfile
                   || setup.asked() instanceof CutAsked.EdgeTrim);
-      if (!told || otherFence) {
+      // Set to the far side of the teeth by rule; no scale reads that side.
+      boolean byRule =
+          setup.asked() instanceof CutAsked.Step step
+              && !step.onEdge()
+              && role != Setting.Role.HEIGHT;
+      if (!told || otherFence || byRule) {
         return Optional.empty();
       }
       if (setup.asked() instanceof CutAsked.Bored) {
@@ -73,7 +79,8 @@ public sealed interface Trait {
       }
       return switch (role) {
         case FENCE -> Optional.of(toFarEdge ? FENCE_TO_FARTHEST_EDGE : FENCE_TO_NEAREST_EDGE);
-        case STOP -> Optional.of(STOP);
+        // A stop beside the blade is set by caliper, one on the sled by its scale.
+        case STOP -> setup.guide() == Guide.SLED ? Optional.of(STOP) : Optional.empty();
         case MARK -> Optional.of(TRACK);
         case HEIGHT -> Optional.of(HEIGHT);
         case DEPTH -> Optional.of(DEPTH);

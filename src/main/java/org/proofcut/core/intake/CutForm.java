@@ -29,8 +29,9 @@ import org.proofcut.core.shop.Shop;
  * @param says in a line what it makes
  * @param groups the fields, in the order they are asked
  * @param machines kinds of machine that it is made on
- * @param cutters kinds of cutter that make it
- * @param proof what is measured on its proof cut, each with how many readings; none of a rough cut
+ * @param cutters kinds of cutter that make it; empty where they are part of the machine
+ * @param proof what is measured on its proof cut, each with how many readings; empty where nothing
+ *     is cut to a size
  * @param maker reads the fields into the cut
  */
 public record CutForm(
@@ -82,7 +83,8 @@ public record CutForm(
   /** The groups of fields in this shop: those of the cut, and what to make it with. */
   public List<Group> groups(Shop shop) {
     var all = new ArrayList<>(groups);
-    all.add(new Group("Made with", List.of(machine(shop), cutter(shop), JobForm.UNIT)));
+    var with = cutters.isEmpty() ? List.of(machine(shop)) : List.of(machine(shop), cutter(shop));
+    all.add(new Group("Made with", Stream.concat(with.stream(), Stream.of(JobForm.UNIT)).toList()));
     if (!proof.isEmpty()) {
       all.add(new Group("The proof cut, by caliper", readings()));
     }
@@ -109,7 +111,7 @@ public record CutForm(
     var reader = new FormReader(typed, unit);
     reader.choice(JobForm.UNIT);
     var machine = reader.choice(machine(shop));
-    var cutter = reader.choice(cutter(shop));
+    var cutter = cutters.isEmpty() ? ANY : reader.choice(cutter(shop));
     var found = found(reader);
     var read = maker.apply(reader);
     return new Read<>(

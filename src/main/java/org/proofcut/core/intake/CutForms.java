@@ -17,6 +17,8 @@ public final class CutForms {
     return List.of(
         new Family("Cut to size", PartingForms.all()),
         new Family("Housings", HousingForms.all(fit)),
+        new Family("Rabbets and tongues in two cuts at the saw", StepForms.all(fit)),
+        new Family("Boards flat, straight and of one thickness", KnifeForms.all()),
         new Family("Edges", EdgeForms.all(fit)),
         new Family("In a template", TemplateForms.all()),
         new Family("Holes", BoringForms.all()),

@@ -49,7 +49,7 @@ final class PartingForms {
   private PartingForms() {}
 
   static List<CutForm> all() {
-    return List.of(breakDown(), rip(), crosscut());
+    return List.of(breakDown(), rip(), crosscut(), StripForms.strips());
   }
 
   private static CutForm breakDown() {

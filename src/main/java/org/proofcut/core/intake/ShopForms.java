@@ -43,14 +43,14 @@ public final class ShopForms {
   private static final Band REACHES_OR_NONE = band("0 mm", "4000 mm");
   private static final Band HEIGHTS = band("5 mm", "200 mm");
 
-  private static final Field NAME =
+  static final Field NAME =
       text("name", "Name", "what you call it, such as \"router table by the window\"");
   private static final Field SPEEDS =
       speeds("speeds", "Speeds", "each mark of the dial with its revolutions a minute");
   private static final Field SPEED =
       speeds("speeds", "Speed", "revolutions a minute, from the plate on the machine");
   private static final Field GUARD = yesNo("guard", "Has a guard over the cutter");
-  private static final Field EXTRACTION = yesNo("extraction", "Dust extraction is connected");
+  static final Field EXTRACTION = yesNo("extraction", "Dust extraction is connected");
   private static final Field KNIFE = yesNo("riving-knife", "Has a riving knife");
   private static final Field FENCE_STEP =
       length("fence-step", "Fence: smallest step", "smallest change you can set and read");
@@ -212,7 +212,9 @@ public final class ShopForms {
           trackSaw(),
           mitreSaw(),
           DrillForms.drillPress(),
-          DrillForms.handDrill());
+          DrillForms.handDrill(),
+          KnifeMachineForms.jointer(),
+          KnifeMachineForms.planer());
 
   /** Kinds of cutter. */
   public static final List<ItemForm<? extends Cutter>> CUTTER_KINDS =

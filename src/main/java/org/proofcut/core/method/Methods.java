@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -21,23 +22,30 @@ import org.proofcut.core.setup.CutAsked.EdgeProfile;
 import org.proofcut.core.setup.CutAsked.EdgeTrim;
 import org.proofcut.core.setup.CutAsked.FlushTrim;
 import org.proofcut.core.setup.CutAsked.Holes;
+import org.proofcut.core.setup.CutAsked.Jointing;
 import org.proofcut.core.setup.CutAsked.Mitre;
 import org.proofcut.core.setup.CutAsked.Parting;
+import org.proofcut.core.setup.CutAsked.Planing;
 import org.proofcut.core.setup.CutAsked.Pocket;
 import org.proofcut.core.setup.CutAsked.Rabbet;
 import org.proofcut.core.setup.CutAsked.Slot;
+import org.proofcut.core.setup.CutAsked.Step;
+import org.proofcut.core.setup.CutAsked.Strips;
 import org.proofcut.core.setup.CutAsked.TemplateRecess;
 import org.proofcut.core.setup.DrillSetup;
 import org.proofcut.core.setup.EdgeProfileSetup;
 import org.proofcut.core.setup.EdgeTrimSetup;
 import org.proofcut.core.setup.FlushTrimSetup;
 import org.proofcut.core.setup.HandRouterSetup;
+import org.proofcut.core.setup.KnifeSetup;
 import org.proofcut.core.setup.MitreSawSetup;
 import org.proofcut.core.setup.PocketSetup;
 import org.proofcut.core.setup.Refusal;
 import org.proofcut.core.setup.RouterTableSetup;
 import org.proofcut.core.setup.SawSetup;
 import org.proofcut.core.setup.SawSlotSetup;
+import org.proofcut.core.setup.SawStepSetup;
+import org.proofcut.core.setup.SawStripSetup;
 import org.proofcut.core.setup.Setup;
 import org.proofcut.core.setup.TemplateSetup;
 import org.proofcut.core.shop.BearingCutter;
@@ -46,8 +54,11 @@ import org.proofcut.core.shop.Cutter;
 import org.proofcut.core.shop.DrillPress;
 import org.proofcut.core.shop.HandDrill;
 import org.proofcut.core.shop.HandRouter;
+import org.proofcut.core.shop.Jointer;
+import org.proofcut.core.shop.KnifeMachine;
 import org.proofcut.core.shop.Machine;
 import org.proofcut.core.shop.MitreSaw;
+import org.proofcut.core.shop.Planer;
 import org.proofcut.core.shop.RouterTable;
 import org.proofcut.core.shop.SawBlade;
 import org.proofcut.core.shop.Shop;
@@ -66,7 +77,8 @@ import org.proofcut.core.shop.TrackSaw;
  * the table saw first, and a crosscut at the mitre saw last: parts of a case are wide, and on a
  * sled they lie whole. A mitre is cut at the mitre saw. Holes are bored at a press before a drill
  * in the hands, because its fence and its column keep them in line and square, with the bit nearest
- * to their size; of two alike a brad point, which starts where it is put.
+ * to their size; of two alike a brad point, which starts where it is put. Faces, edges and
+ * thicknesses of boards have one kind of machine each.
  */
 public final class Methods {
 
@@ -129,6 +141,28 @@ public final class Methods {
     }
     if (asked instanceof Bevel bevel) {
       return first(bevelWays(bevel));
+    }
+    if (asked instanceof Jointing jointing) {
+      return first(
+          knifeWays(Jointer.class, jointer -> KnifeSetup.jointing(jointing, jointer, conditions)));
+    }
+    if (asked instanceof Planing planing) {
+      return first(
+          knifeWays(Planer.class, planer -> KnifeSetup.planing(planing, planer, conditions)));
+    }
+    if (asked instanceof Step step) {
+      return first(
+          ways(
+              TableSaw.class,
+              shop.cutters(SawBlade.class).toList(),
+              (saw, blade) -> SawStepSetup.cut(step, saw, blade, conditions)));
+    }
+    if (asked instanceof Strips strips) {
+      return first(
+          ways(
+              TableSaw.class,
+              shop.cutters(SawBlade.class).toList(),
+              (saw, blade) -> SawStripSetup.strips(strips, saw, blade, conditions)));
     }
     return first(partingWays((Parting) asked));
   }
@@ -231,6 +265,12 @@ public final class Methods {
             HandRouter.class,
             cutters,
             (router, cutter) -> HandRouterSetup.rabbet(rabbet, router, cutter, conditions)));
+  }
+
+  private <M extends KnifeMachine> Stream<Way> knifeWays(
+      Class<M> machines, Function<M, Answer> calculator) {
+    return shop.machines(machines)
+        .map(machine -> new Way(machine, machine.head(), () -> calculator.apply(machine)));
   }
 
   private Stream<Way> partingWays(Parting parting) {

@@ -125,6 +125,17 @@ final class Handlings {
           "reference end on your left",
           setup);
     }
+    if (setup.asked() instanceof CutAsked.Step step && step.onEdge()) {
+      return new Handling(
+          "standing on the edge, the cut face away from the fence",
+          Edge.FLAT_FACE,
+          Edge.LEADING,
+          Edge.TRAILING,
+          Optional.of("Back up the trailing edge with scrap: the cutter comes out there"));
+    }
+    if (setup.asked() instanceof CutAsked.Jointing jointing) {
+      return jointed(jointing.edge());
+    }
     return switch (setup.guide()) {
       case BEARING ->
           byBearing(
@@ -138,12 +149,15 @@ final class Handlings {
               Edge.TRAILING,
               Optional.empty());
       case FENCE, FENCE_WITH_BLOCK ->
-          setup.asked() instanceof CutAsked.Parting || setup.asked() instanceof CutAsked.Bevel
+          setup.asked() instanceof CutAsked.Parting
+                  || setup.asked() instanceof CutAsked.Bevel
+                  || setup.asked() instanceof CutAsked.Strips
               ? ripped(setup)
               : single("cut face down", Edge.REFERENCE);
       case STRAIGHTEDGE ->
           single("cut face up", isNearSide(setup) ? Edge.REFERENCE : Edge.OPPOSITE);
       case SAW_FENCE -> atSawFence(setup);
+      case ROLLERS -> planed();
       case SLED, TRACK ->
           setup.asked() instanceof CutAsked.Bevel
               ? ripped(setup)
@@ -190,6 +204,29 @@ final class Handlings {
             ? Optional.of("Lay a waste board under it: the bit breaks fibres where it comes out")
             : Optional.empty(),
         Optional.of(end));
+  }
+
+  /** Knives below: fibres that slope down toward the trailing end are cut off, not split. */
+  private static Handling jointed(boolean edge) {
+    return new Handling(
+        edge ? "hollow edge down" : "hollow face down",
+        edge ? Edge.FLAT_FACE : Edge.REFERENCE,
+        Edge.LEADING,
+        Edge.TRAILING,
+        Optional.of("Seen from the side, the grain slopes down toward the trailing end"));
+  }
+
+  /** Knives above: the board is turned end for end when it comes from the jointer. */
+  private static Handling planed() {
+    return new Handling(
+        "flat face down for the first pass",
+        Edge.FLAT_FACE,
+        Edge.LEADING,
+        Edge.TRAILING,
+        Optional.of(
+            "Seen from the side, the grain slopes up toward the trailing end: end for end from how"
+                + " it went over the jointer. For the other face turn it end over end, and it still"
+                + " does"));
   }
 
   private static Handling ripped(Setup setup) {

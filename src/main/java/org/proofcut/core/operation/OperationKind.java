@@ -14,6 +14,12 @@ public enum OperationKind {
   POCKET_HOLES,
   HINGE_CUPS,
   SCREW_HOLES,
+  STEP_FLAT,
+  STEP_ON_EDGE,
+  THIN_STRIP,
+  FLATTEN,
+  STRAIGHTEN,
+  PLANE,
   DRY_FIT,
   FASTEN,
   // Cuts that no case takes.
@@ -34,6 +40,7 @@ public enum OperationKind {
   /** Whether a turning cutter is at work. */
   public boolean cuts() {
     return switch (this) {
+      case STEP_FLAT, STEP_ON_EDGE, THIN_STRIP, FLATTEN, STRAIGHTEN, PLANE -> true;
       case MITRE, COMPOUND_MITRE, BEVEL_RIP -> true;
       case ROUGH_STRIPS,
           RIP,

@@ -22,7 +22,9 @@ public enum Edge {
   TRAILING("trailing edge"),
   REFERENCE_END("reference end"),
   FAR_END("far end"),
-  JOINED_END("end that is joined");
+  JOINED_END("end that is joined"),
+  /** Of a board, what lies or stands on a guide that is no fence. */
+  FLAT_FACE("flat face");
 
   private final String words;
   private final Optional<Axis> towards;

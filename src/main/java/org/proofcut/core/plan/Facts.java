@@ -2,6 +2,7 @@ package org.proofcut.core.plan;
 
 import java.util.HashMap;
 import java.util.List;
+import java.util.Optional;
 import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.operation.Operation;
@@ -9,12 +10,15 @@ import org.proofcut.core.operation.OperationKind;
 import org.proofcut.core.safety.Fact;
 import org.proofcut.core.safety.StepFacts;
 import org.proofcut.core.setup.CutAsked;
+import org.proofcut.core.setup.Pass;
 import org.proofcut.core.setup.Setting;
 import org.proofcut.core.setup.Setup;
 import org.proofcut.core.setup.Work;
 import org.proofcut.core.shop.BearingCutter;
+import org.proofcut.core.shop.Jointer;
 import org.proofcut.core.shop.Machine;
 import org.proofcut.core.shop.OwnedGear;
+import org.proofcut.core.shop.Planer;
 import org.proofcut.core.shop.Shop;
 import org.proofcut.core.shop.StackedCutter;
 import org.proofcut.core.shop.TableSaw;
@@ -69,6 +73,10 @@ final class Facts {
         .with(Fact.SPINDLE_SPEED, setup.speed().step().perMinute())
         .with(Fact.CUT_DEPTH, deepest(setup))
         .with(Fact.DEEPEST_PASS, deepestPass(setup));
+    if (setup.machine() instanceof Planer planer) {
+      facts.with(Fact.MACHINE_HAS_KICKBACK_FINGERS, planer.hasKickbackFingers());
+    }
+    tableLength(setup.machine()).ifPresent(length -> facts.with(Fact.TABLE_LENGTH, length));
     setup
         .cutter()
         .markedTopSpeed()
@@ -102,6 +110,7 @@ final class Facts {
     return asked instanceof CutAsked.Parting
         || asked instanceof CutAsked.Mitre
         || asked instanceof CutAsked.Bevel
+        || asked instanceof CutAsked.Strips
         || asked instanceof CutAsked.Holes holes && holes.depth().isEmpty()
         || asked instanceof CutAsked.EdgeTrim
         || asked instanceof CutAsked.FlushTrim;
@@ -117,7 +126,26 @@ final class Facts {
     return false;
   }
 
+  private static Optional<Length> tableLength(Machine machine) {
+    if (machine instanceof Jointer jointer) {
+      return Optional.of(jointer.infeedLength().plus(jointer.outfeedLength()));
+    }
+    return machine instanceof Planer planer ? Optional.of(planer.bedLength()) : Optional.empty();
+  }
+
+  /** What knives take off in each pass, one after another from the same face or edge. */
+  private static List<Length> planed(Setup setup) {
+    return setup.passes().stream()
+        .flatMap(pass -> pass.planed().stream())
+        .map(Pass.Planed::takes)
+        .toList();
+  }
+
   private static Length deepest(Setup setup) {
+    var planed = planed(setup);
+    if (!planed.isEmpty()) {
+      return planed.stream().reduce(Length.ZERO, Length::plus);
+    }
     return setup.passes().stream()
         .map(pass -> pass.depth().value())
         .max(Length::compareTo)
@@ -132,6 +160,10 @@ final class Facts {
     }
     if (setup.asked() instanceof CutAsked.EdgeTrim) {
       return setup.setting(Setting.Role.FENCE).orElseThrow().set().value();
+    }
+    var planed = planed(setup);
+    if (!planed.isEmpty()) {
+      return planed.stream().max(Length::compareTo).orElseThrow();
     }
     var deepest = Length.ZERO;
     var before = new HashMap<Band, Length>();

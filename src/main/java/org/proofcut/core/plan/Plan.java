@@ -39,6 +39,7 @@ public record Plan(
     return switch (sheet.operation().kind()) {
       case DRY_FIT -> CaseFigure.outside(finished);
       case FASTEN -> CaseFigure.screwLines(finished);
+      case STEP_FLAT, STEP_ON_EDGE, THIN_STRIP, FLATTEN, STRAIGHTEN, PLANE -> List.of();
       case MITRE, COMPOUND_MITRE, BEVEL_RIP -> List.of();
       case ROUGH_STRIPS,
           RIP,

@@ -6,6 +6,7 @@ import org.proofcut.core.measure.Length;
 import org.proofcut.core.operation.Operation;
 import org.proofcut.core.operation.OperationLimits;
 import org.proofcut.core.setup.CutAsked;
+import org.proofcut.core.shop.KnifeMachine;
 
 /** The scrap that a set-up is proven on: large enough to be held safely and measured. */
 final class ProofPieces {
@@ -27,7 +28,7 @@ final class ProofPieces {
       pieces.add(
           new ProofPiece(
               sheet.name(),
-              along,
+              along.max(shortest(operation)),
               reach(operation.asked().orElseThrow()).plus(beyond),
               "to cut, with one square edge against the guide"));
     }
@@ -86,6 +87,22 @@ final class ProofPieces {
     if (asked instanceof CutAsked.Bevel bevel) {
       return bevel.widest();
     }
+    if (asked instanceof CutAsked.Step step) {
+      return step.width().value();
+    }
+    if (asked instanceof CutAsked.Strips strips) {
+      return strips.work().acrossGuide().most();
+    }
+    if (asked instanceof CutAsked.Jointing || asked instanceof CutAsked.Planing) {
+      return Length.ZERO;
+    }
     return ((CutAsked.Parting) asked).size().value();
+  }
+
+  /** Knives want a longer piece than a fence does. */
+  private static Length shortest(Operation operation) {
+    return operation.setup().orElseThrow().machine() instanceof KnifeMachine knives
+        ? knives.shortestWork()
+        : Length.ZERO;
   }
 }

@@ -39,12 +39,16 @@ public enum Fact {
   WIDEST_WORK("widest_work", Type.LENGTH, true),
   THICKEST_WORK("thickest_work", Type.LENGTH, true),
   THINNEST_WORK("thinnest_work", Type.LENGTH, true),
+  /** How long the tables are that carry the work, before and behind the knives together. */
+  TABLE_LENGTH("table_length", Type.LENGTH, true),
   /** How much of the work rides the fence or guide. */
   GUIDE_CONTACT("guide_contact", Type.LENGTH, true),
   /** How far the work reaches out from the fence or guide. */
   OVERHANG("overhang", Type.LENGTH, true),
   MACHINE_HAS_GUARD("machine_has_guard", Type.YES_NO, false),
   MACHINE_HAS_RIVING_KNIFE("machine_has_riving_knife", Type.YES_NO, false),
+  /** Whether a planer has pawls that hold back what its knives would throw. */
+  MACHINE_HAS_KICKBACK_FINGERS("machine_has_kickback_fingers", Type.YES_NO, true),
   MACHINE_HAS_EXTRACTION("machine_has_extraction", Type.YES_NO, false),
   AIDS_AT_HAND("aids_at_hand", Type.TEXTS, false),
   GEAR_AT_HAND("gear_at_hand", Type.TEXTS, false),

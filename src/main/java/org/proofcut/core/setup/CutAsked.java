@@ -183,6 +183,25 @@ public sealed interface CutAsked {
       implements CutAsked {}
 
   /**
+   * One of the two cuts at the saw that make a step along an edge: flat first, then on edge.
+   *
+   * @param width from the edge to the wall
+   * @param stays what of the thickness stays beside the step, from the face that is not cut
+   * @param acceptedStays what a proof may show of it, where a fit decides that
+   * @param carrier what lies between fence and work on edge, if anything does
+   * @param onEdge whether this is the second cut
+   * @param work the pieces flat: along the edge, and out from it
+   */
+  record Step(
+      Worked<Length> width,
+      Worked<Length> stays,
+      Optional<Band> acceptedStays,
+      Optional<Worked<Length>> carrier,
+      boolean onEdge,
+      Work work)
+      implements CutAsked {}
+
+  /**
    * A rip whose edge slopes.
    *
    * @param bevel of the blade from upright
@@ -283,4 +302,32 @@ public sealed interface CutAsked {
       return words;
     }
   }
+
+  /**
+   * Thin strips, one after another off the free edge of a board; the board is what is held.
+   *
+   * @param thickness of each strip, across the board
+   * @param count how many
+   * @param work the board along the cut; across it, from what is left of it to all of it
+   */
+  record Strips(Worked<Length> thickness, int count, Work work) implements CutAsked {}
+
+  /**
+   * A face made flat, or an edge made straight and square to it, over knives.
+   *
+   * @param off how far it is out: the widest gap under it on something flat
+   * @param edge whether the edge is meant; the face lies flat already then
+   * @param work the pieces as they are; along the feed, and across it as a face
+   */
+  record Jointing(Worked<Length> off, boolean edge, Work work) implements CutAsked {}
+
+  /**
+   * A thickness, the same all over, for pieces with one flat face.
+   *
+   * @param thickness wanted
+   * @param finished length wanted; what is longer is cut off afterwards
+   * @param work the pieces as they are, along the feed and across it
+   */
+  record Planing(Worked<Length> thickness, Worked<Length> finished, Work work)
+      implements CutAsked {}
 }

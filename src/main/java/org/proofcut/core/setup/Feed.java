@@ -43,7 +43,17 @@ public enum Feed {
   DOWN_INTO_THE_WORK(
       "Bring the bit straight down; lift it for the chips",
       "Chips that can't get out jam the bit and burn the wall. A bit that jams turns the work, or"
-          + " the drill in your hands.");
+          + " the drill in your hands."),
+  /** At a jointer the head turns below the work. */
+  OVER_THE_KNIVES(
+      "Push from the lower table over the knives onto the higher one",
+      "At the top of their circle the knives run against the feed, and hold the work back; fed the"
+          + " other way they would throw it."),
+  /** At a planer the head turns above the work. */
+  UNDER_THE_KNIVES(
+      "Feed in at the front; the rollers draw it through",
+      "At the bottom of their circle the knives run against the feed; the rollers hold the work"
+          + " against them.");
 
   private final String words;
   private final String why;

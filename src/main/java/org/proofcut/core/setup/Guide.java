@@ -18,7 +18,9 @@ public enum Guide {
   /** The edge itself leads, by the bearing of the cutter. */
   BEARING("bearing", "the bearing on the edge"),
   /** On a table without its fence, the work is swung in from a fixed pin. */
-  BEARING_WITH_PIN("bearing-with-pin", "the bearing on the edge, begun at the starting pin");
+  BEARING_WITH_PIN("bearing-with-pin", "the bearing on the edge, begun at the starting pin"),
+  /** Nothing leads the work sideways; it lies flat and is drawn. */
+  ROLLERS("rollers", "the bed, drawn by the rollers");
 
   private final String id;
   private final String words;

@@ -10,12 +10,14 @@ import org.proofcut.core.measure.Length;
  *
  * @param number from 1
  * @param stripOn whether the spacer strip lies between guide and work (or base)
- * @param depth how deep the cut is after this pass
+ * @param depth how deep the cut is after this pass; at a planer the thickness that it is set to
  * @param takes the width that the cutter covers, from the reference edge of the work; may begin
  *     before the edge where part of the cutter is buried in the fence
  * @param engages which side of the cutter meets new wood
  * @param strips how many strips of a pack lie there; empty where there never is more than one
  * @param lies how the work is turned for this pass; empty where it lies the same way in all
+ * @param planed what knives take off a whole face or edge; empty for every other cut
+ * @param guideAt where the fence stands in this pass; empty where it never moves
  */
 public record Pass(
     int number,
@@ -24,7 +26,9 @@ public record Pass(
     Band takes,
     Engages engages,
     Optional<Integer> strips,
-    Optional<Lies> lies) {
+    Optional<Lies> lies,
+    Optional<Planed> planed,
+    Optional<Worked<Length>> guideAt) {
 
   /** A pass of a set-up that has one strip or none. */
   public Pass(int number, boolean stripOn, Worked<Length> depth, Band takes, Engages engages) {
@@ -39,13 +43,40 @@ public record Pass(
       Band takes,
       Engages engages,
       Optional<Integer> strips) {
-    this(number, stripOn, depth, takes, engages, strips, Optional.empty());
+    this(
+        number,
+        stripOn,
+        depth,
+        takes,
+        engages,
+        strips,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty());
   }
 
   /** A pass for which the work is turned over, or turned back. */
   static Pass turned(int number, Lies lies, Worked<Length> depth, Band takes, Engages engages) {
-    return new Pass(number, false, depth, takes, engages, Optional.empty(), Optional.of(lies));
+    return new Pass(
+        number,
+        false,
+        depth,
+        takes,
+        engages,
+        Optional.empty(),
+        Optional.of(lies),
+        Optional.empty(),
+        Optional.empty());
   }
+
+  /**
+   * What knives take off in one pass.
+   *
+   * @param where which face or edge is at the knives, in words
+   * @param takes at the thickest place
+   * @param leaves what is left there
+   */
+  public record Planed(String where, Length takes, Length leaves) {}
 
   /**
    * What lies between guide and work, in words such as "strip in" or "2 strips in".
@@ -70,7 +101,7 @@ public record Pass(
             .with("as set before", depth)
             .with("correction", Worked.measured("correction from the proof cut", by))
             .is(depth.value().plus(by));
-    return new Pass(number, stripOn, moved, takes, engages, strips, lies);
+    return new Pass(number, stripOn, moved, takes, engages, strips, lies, planed, guideAt);
   }
 
   /** Which face of a piece that is turned between passes is where. */
@@ -102,6 +133,8 @@ public record Pass(
     /** The outside of each round in a template: against the feed. */
     AT_THE_TEMPLATE,
     /** A bit: wood all round, and the floor. */
-    ALL_ROUND
+    ALL_ROUND,
+    /** Knives across the feed, which run against it all over the face or edge. */
+    WHOLE_FACE
   }
 }

@@ -178,8 +178,12 @@ public final class SawSetup {
   }
 
   private Worked<Length> above(String name, String what, Worked<Length> beyond) {
-    var thickest =
-        Worked.measured("thickest reading of the stock", asked.work().thickness().most());
+    return above(asked.work(), name, what, beyond);
+  }
+
+  /** The height or depth of a blade that goes so far beyond the stock. */
+  static Worked<Length> above(Work work, String name, String what, Worked<Length> beyond) {
+    var thickest = Worked.measured("thickest reading of the stock", work.thickness().most());
     return Worked.called(name)
         .by("thickest stock + how far the blade goes beyond it")
         .with("thickest stock", thickest)
@@ -217,6 +221,15 @@ public final class SawSetup {
                   + conditions.shown(shortest)
                   + " long is too short to rip along the fence",
               "Rip a longer piece and crosscut it afterwards"));
+    }
+    if (asked.size().value().isLessThan(limits.narrowestAtSaw().value())) {
+      return Optional.of(
+          new Refusal(
+              Refusal.Reason.WORK_TOO_SMALL,
+              "A piece only "
+                  + conditions.shown(asked.size().value())
+                  + " wide would run between blade and fence, with no room for a push stick",
+              "Cut it as a thin strip, which falls on the free side of the blade"));
     }
     if (shortest.isLessThan(asked.size().value())) {
       return Optional.of(
@@ -258,6 +271,17 @@ public final class SawSetup {
 
   private Optional<Refusal> atMost(
       Length is, Length most, String what, Refusal.Reason reason, String instead) {
+    return atMost(is, most, what, reason, instead, conditions);
+  }
+
+  /** Why a saw can't be set so far, if so. */
+  static Optional<Refusal> atMost(
+      Length is,
+      Length most,
+      String what,
+      Refusal.Reason reason,
+      String instead,
+      Conditions conditions) {
     if (is.isAtMost(most)) {
       return Optional.empty();
     }

@@ -195,7 +195,7 @@ public final class SawSlotSetup {
             RouterCuts.settable(depth, height.set().value(), conditions),
             RouterCuts.settable(distance, near.minus(strip), conditions),
             onSled ? sledReach(near) : onFence(widening),
-            heldDown(onSled),
+            heldDown(onSled, conditions),
             speed.refusal());
     if (refusal.isPresent()) {
       return refusal.get();
@@ -425,12 +425,18 @@ public final class SawSlotSetup {
 
   /** Why the work can't ride the fence, if so. */
   private Optional<Refusal> onFence(RouterCuts.Widening widening) {
-    var shortest = asked.work().alongGuide().least();
-    var tooShort = longEnough(asked.work(), conditions);
+    return onFence(asked.work(), place(widening, false).set().value(), saw, conditions);
+  }
+
+  /** The same for any blind cut, with the fence so far from the blade. */
+  static Optional<Refusal> onFence(Work work, Length fence, TableSaw saw, Conditions conditions) {
+    var limits = conditions.limits();
+    var shortest = work.alongGuide().least();
+    var tooShort = longEnough(work, conditions);
     if (tooShort.isPresent()) {
       return tooShort;
     }
-    var reach = asked.work().acrossGuide().most();
+    var reach = work.acrossGuide().most();
     if (shortest.times(limits.overhangToContact().value()).isLessThan(reach)) {
       return Optional.of(
           new Refusal(
@@ -442,23 +448,31 @@ public final class SawSlotSetup {
               "Cut it on the sled with the fence off the table, or rout it"));
     }
     return beyond(
-        place(widening, false).set().value(),
+        fence,
         saw.fenceReach(),
         "The fence would stand",
-        "Cut it on the sled with the fence off the table, or rout it");
+        "Cut it on the sled with the fence off the table, or rout it",
+        conditions);
   }
 
   private Optional<Refusal> sledReach(Length stop) {
-    return RouterTableSetup.firstOf(
-        beyond(stop, saw.sledStopReach(), "The stop on the sled would stand", "Rout it"),
-        beyond(
-            asked.work().alongGuide().most(),
-            saw.sledDepth(),
-            "Along the cut the work is",
-            "Rout it"));
+    return sledReach(asked.work(), stop, saw, conditions);
   }
 
-  private Optional<Refusal> beyond(Length is, Length most, String what, String instead) {
+  static Optional<Refusal> sledReach(Work work, Length stop, TableSaw saw, Conditions conditions) {
+    return RouterTableSetup.firstOf(
+        beyond(
+            stop, saw.sledStopReach(), "The stop on the sled would stand", "Rout it", conditions),
+        beyond(
+            work.alongGuide().most(),
+            saw.sledDepth(),
+            "Along the cut the work is",
+            "Rout it",
+            conditions));
+  }
+
+  private static Optional<Refusal> beyond(
+      Length is, Length most, String what, String instead, Conditions conditions) {
     if (is.isAtMost(most)) {
       return Optional.empty();
     }
@@ -472,7 +486,7 @@ public final class SawSlotSetup {
   /**
    * Without the usual guard a comb or a jig holds the work: 29 CFR 1910.213(a)(15), from memory.
    */
-  private Optional<Refusal> heldDown(boolean onSled) {
+  static Optional<Refusal> heldDown(boolean onSled, Conditions conditions) {
     return onSled && conditions.aids().contains("sled") ? Optional.empty() : pressed(conditions);
   }
 

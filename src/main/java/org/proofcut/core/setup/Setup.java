@@ -17,6 +17,7 @@ import org.proofcut.core.shop.Machine;
  * @param measures what is measured on the proof cut; empty where nothing is cut to a size
  * @param learned what proof cuts have taught of its cutter; empty where marks alone are used
  * @param angles the angles to set besides; empty where the machine has none to set
+ * @param knifeMarks what knives leave on the face; empty for every other cutter
  */
 public record Setup(
     CutAsked asked,
@@ -29,7 +30,8 @@ public record Setup(
     Feed feed,
     List<Measure> measures,
     Optional<List<Taught>> learned,
-    Optional<List<AngleSetting>> angles)
+    Optional<List<AngleSetting>> angles,
+    Optional<KnifeMarks> knifeMarks)
     implements Answer {
 
   /** A set-up that stands on marks and scales alone. */
@@ -46,7 +48,7 @@ public record Setup(
     this(asked, machine, cutter, guide, settings, passes, speed, feed, measures, Optional.empty());
   }
 
-  /** A set-up without angles. */
+  /** A set-up without angles, of a cutter that leaves no knife marks. */
   public Setup(
       CutAsked asked,
       Machine machine,
@@ -69,6 +71,34 @@ public record Setup(
         feed,
         measures,
         learned,
+        Optional.empty());
+  }
+
+  /** A set-up of a cutter that leaves no knife marks. */
+  public Setup(
+      CutAsked asked,
+      Machine machine,
+      Cutter cutter,
+      Guide guide,
+      List<Setting> settings,
+      List<Pass> passes,
+      Speed speed,
+      Feed feed,
+      List<Measure> measures,
+      Optional<List<Taught>> learned,
+      Optional<List<AngleSetting>> angles) {
+    this(
+        asked,
+        machine,
+        cutter,
+        guide,
+        settings,
+        passes,
+        speed,
+        feed,
+        measures,
+        learned,
+        angles,
         Optional.empty());
   }
 
@@ -128,7 +158,8 @@ public record Setup(
         feed,
         measures,
         learned,
-        angles);
+        angles,
+        knifeMarks);
   }
 
   /** The same set-up, its figures read on scales that proof cuts have shown to be off. */
@@ -144,7 +175,8 @@ public record Setup(
         feed,
         measures,
         learned,
-        angles);
+        angles,
+        knifeMarks);
   }
 
   /** What the scale of height or depth reads when it is set for a pass. */

@@ -23,6 +23,7 @@ import org.proofcut.core.measure.Length;
  * @param lastJointOpen how far the last joint of a ring of mitres may stand open
  * @param shortestAtMitreSaw shortest piece held by hand at a mitre saw
  * @param shortestAtSaw shortest piece ripped along the saw's fence
+ * @param narrowestAtSaw narrowest piece that goes between blade and fence, or stays there
  * @param shortestAtRouter shortest edge that rides the router table's fence
  * @param overhangToContact most times longer that the overhang may be than the edge on the fence
  * @param leastCheek thinnest wood left on each side of a groove in an edge
@@ -33,6 +34,14 @@ import org.proofcut.core.measure.Length;
  * @param mostTrim most that a pass takes off an edge along a split fence
  * @param leastChip thinnest chip that a router cutter's edge takes before it rubs
  * @param mostChip thickest chip that a router cutter's edge takes, fed by hand
+ * @param deepestKnifePass most that knives take in one pass
+ * @param lightKnifePass what the last pass on a face takes
+ * @param shortestAtKnives shortest piece that goes over or under knives
+ * @param thinnestAtKnives thinnest that a piece may be there, or become
+ * @param snipe length at each end that a planer cuts too thin
+ * @param thicknessTolerance how far a planed piece may be off its thickness
+ * @param tableLengths how many times as long as a jointer's tables together a piece may be
+ * @param leastKnifeMarks knife marks to the inch that a finished face wants at least
  * @param topSpeeds highest speed of router cutters by diameter, smallest first
  * @param rimSpeeds how fast the rims of bits may run
  * @param diametersToLift most times its diameter that a bit goes in before it is lifted for the
@@ -62,8 +71,17 @@ public record SetupLimits(
     Worked<Length> lastJointOpen,
     Worked<Length> shortestAtMitreSaw,
     Worked<Length> shortestAtSaw,
+    Worked<Length> narrowestAtSaw,
     Worked<Length> shortestAtRouter,
     Worked<Integer> overhangToContact,
+    Worked<Length> deepestKnifePass,
+    Worked<Length> lightKnifePass,
+    Worked<Length> shortestAtKnives,
+    Worked<Length> thinnestAtKnives,
+    Worked<Length> snipe,
+    Worked<Length> thicknessTolerance,
+    Worked<Integer> tableLengths,
+    Worked<Integer> leastKnifeMarks,
     Worked<Length> leastCheek,
     Worked<Length> leastBearingEdge,
     Worked<Length> narrowestAtRouter,

@@ -12,6 +12,7 @@ import org.proofcut.core.measure.Angle;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.shop.Bit;
 import org.proofcut.core.shop.Cutter;
+import org.proofcut.core.shop.KnifeHead;
 import org.proofcut.core.shop.Machine;
 import org.proofcut.core.shop.RouterCutter;
 import org.proofcut.core.stock.Material;
@@ -46,6 +47,10 @@ public final class Speeds {
    * cutter beyond all bands.
    */
   static Optional<Worked<Integer>> limit(Cutter cutter, SetupLimits limits) {
+    if (cutter instanceof KnifeHead head) {
+      return Optional.of(
+          Worked.entered("speed of the head, from the machine's plate", head.perMinute()));
+    }
     var marked = cutter.markedTopSpeed().map(Speeds::marked);
     if (!(cutter instanceof RouterCutter router)) {
       return marked;

@@ -16,6 +16,7 @@
       "core.boring",
       "core.geometry",
       "core.stock",
+      "core.feeding",
       "core.shop"
     })
 package org.proofcut.core.setup;

@@ -4,7 +4,8 @@ import java.util.Optional;
 import org.proofcut.core.measure.Length;
 
 /** Something with cutting edges that a machine turns. */
-public sealed interface Cutter permits StraightCutter, BearingCutter, SawBlade, StackedCutter, Bit {
+public sealed interface Cutter
+    permits StraightCutter, BearingCutter, SawBlade, StackedCutter, Bit, KnifeHead {
 
   /** Stable within the shop. */
   String id();

@@ -1,10 +1,18 @@
 package org.proofcut.core.shop;
 
 import java.util.List;
+import java.util.Optional;
 
 /** A machine with a turning cutter. */
 public sealed interface Machine
-    permits RouterTable, HandRouter, TableSaw, TrackSaw, MitreSaw, DrillPress, HandDrill {
+    permits RouterTable,
+        HandRouter,
+        TableSaw,
+        TrackSaw,
+        MitreSaw,
+        DrillPress,
+        HandDrill,
+        KnifeMachine {
 
   /** Stable within the shop. */
   String id();
@@ -21,4 +29,9 @@ public sealed interface Machine
   boolean hasGuard();
 
   boolean hasExtraction();
+
+  /** The cutter that is part of it; empty where cutters are put in and taken out. */
+  default Optional<Cutter> ownCutter() {
+    return Optional.empty();
+  }
 }

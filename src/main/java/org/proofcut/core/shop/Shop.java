@@ -47,6 +47,12 @@ public record Shop(
     return chosen.map(id::equals).orElse(true);
   }
 
+  /** The cutter with this id, be it one by itself or part of a machine. */
+  public Optional<Cutter> cutter(String id) {
+    var own = machines.stream().flatMap(machine -> machine.ownCutter().stream());
+    return Stream.concat(cutters.stream(), own).filter(one -> one.id().equals(id)).findFirst();
+  }
+
   public boolean hasAid(String kind) {
     return aids.contains(kind);
   }

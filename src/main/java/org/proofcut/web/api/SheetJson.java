@@ -21,6 +21,7 @@ import org.proofcut.core.plan.Plan;
 import org.proofcut.core.plan.ProofPiece;
 import org.proofcut.core.setup.AngleSetting;
 import org.proofcut.core.setup.CutAsked;
+import org.proofcut.core.setup.KnifeMarks;
 import org.proofcut.core.setup.Measure;
 import org.proofcut.core.setup.Pass;
 import org.proofcut.core.setup.Setting;
@@ -91,7 +92,8 @@ final class SheetJson {
       Direction feed,
       List<Measured> measures,
       @Schema(description = "what proof cuts have taught that the figures use, in words")
-          List<String> learned) {}
+          List<String> learned,
+      @Schema(description = "left out where no knives turn") Optional<LeftByKnives> knifeMarks) {}
 
   /** The machine of a set-up. */
   @Schema(name = "Machine")
@@ -149,7 +151,24 @@ final class SheetJson {
       LengthJson.Figure depth,
       @Schema(description = "what the cutter covers, from the reference edge")
           LengthJson.Range takes,
-      @Schema(description = "the side of the cutter that meets new wood") String engages) {}
+      @Schema(description = "the side of the cutter that meets new wood") String engages,
+      @Schema(description = "what knives take off; left out for every other cutter")
+          Optional<Planed> planed,
+      @Schema(description = "where the fence stands; left out where it never moves")
+          Optional<LengthJson.Figure> guideAt) {}
+
+  /** What knives take off a whole face or edge. */
+  @Schema(name = "PlanedOff")
+  record Planed(String where, LengthJson.Plain takes, LengthJson.Plain leaves) {}
+
+  /** What turning knives leave on the face that goes past them. */
+  @Schema(name = "KnifeMarks")
+  record LeftByKnives(
+      @Schema(description = "length of wood that goes by in a minute") LengthJson.Figure feed,
+      LengthJson.Figure apart,
+      Number perInch,
+      @Schema(description = "marks to the inch that a finished face has at least") Number wanted,
+      @Schema(description = "whether the face can be left as it comes") boolean fine) {}
 
   /** How fast the cutter turns. */
   @Schema(name = "Speed")
@@ -318,7 +337,18 @@ final class SheetJson {
         turning(setup.speed(), unit),
         new Direction(ShopJson.word(setup.feed()), setup.feed().words(), setup.feed().why()),
         setup.measures().stream().map(measure -> measured(measure, unit)).toList(),
-        setup.taught());
+        setup.taught(),
+        setup.knifeMarks().map(marks -> marks(marks, unit)));
+  }
+
+  private static LeftByKnives marks(KnifeMarks marks, LengthUnit unit) {
+    var perInch = marks.perInch().value();
+    return new LeftByKnives(
+        LengthJson.figure(marks.feed(), unit),
+        LengthJson.figure(marks.apart(), unit),
+        number(marks.perInch(), perInch.value().toPlainString(), perInch.unit(), unit),
+        number(marks.wanted(), marks.wanted().value().toString(), perInch.unit(), unit),
+        marks.areFine());
   }
 
   private static List<LengthJson.Figure> holes(Setup setup, LengthUnit unit) {
@@ -365,7 +395,15 @@ final class SheetJson {
         pass.lies().map(Pass.Lies::words),
         LengthJson.figure(pass.depth(), unit),
         LengthJson.range(pass.takes(), unit),
-        ShopJson.word(pass.engages()));
+        ShopJson.word(pass.engages()),
+        pass.planed()
+            .map(
+                off ->
+                    new Planed(
+                        off.where(),
+                        LengthJson.plain(off.takes(), unit),
+                        LengthJson.plain(off.leaves(), unit))),
+        pass.guideAt().map(at -> LengthJson.figure(at, unit)));
   }
 
   private static Turning turning(Speed speed, LengthUnit unit) {

@@ -20,6 +20,8 @@ import org.proofcut.core.safety.Finding;
 import org.proofcut.core.safety.SignalWord;
 import org.proofcut.core.setup.AngleSetting;
 import org.proofcut.core.setup.CutAsked;
+import org.proofcut.core.setup.Feed;
+import org.proofcut.core.setup.KnifeMarks;
 import org.proofcut.core.setup.Pass;
 import org.proofcut.core.setup.Setting;
 import org.proofcut.core.setup.Setup;
@@ -100,7 +102,7 @@ public record SheetReads(
         cautions(sheet, Finding.Effect.STOP, shows),
         setup.map(one -> figures(operation, one, shows)).orElse(List.of()),
         setup.map(one -> angles(one, shows)).orElse(List.of()),
-        setup.map(SheetReads::facts).orElse(List.of()),
+        setup.map(one -> facts(one, shows)).orElse(List.of()),
         setup.map(Setup::taught).orElse(List.of()),
         setup.map(one -> positions(one, shows)).orElse(List.of()),
         setup.map(one -> passes(one, shows)).orElse(List.of()),
@@ -199,7 +201,7 @@ public record SheetReads(
             + " is wanted than the scale can be set to";
   }
 
-  private static List<Fact> facts(Setup setup) {
+  private static List<Fact> facts(Setup setup, Shows shows) {
     var speed = setup.speed();
     var facts = new ArrayList<Fact>();
     facts.add(new Fact("machine", setup.machine().name(), null));
@@ -213,6 +215,7 @@ public record SheetReads(
     speed.feed().ifPresent(feed -> facts.add(new Fact("feed by hand", feed.text(), null)));
     facts.add(new Fact("passes", Integer.toString(setup.passes().size()), null));
     facts.add(new Fact("guided by", setup.guide().words(), null));
+    setup.knifeMarks().ifPresent(marks -> facts.add(knifeMarks(marks, setup.feed(), shows)));
     return facts;
   }
 
@@ -228,6 +231,20 @@ public record SheetReads(
     return shown.text() + (leftover == null ? "" : " (" + leftover + ")");
   }
 
+  private static Fact knifeMarks(KnifeMarks marks, Feed feed, Shows shows) {
+    return new Fact(
+        "knife marks",
+        shows.fine(marks.apart().value()) + " apart",
+        "%s at %s a minute; a finished face wants %d or more%s"
+            .formatted(
+                marks.perInch().value().text(),
+                shows.text(marks.feed().value()),
+                marks.wanted().value(),
+                feed == Feed.OVER_THE_KNIVES
+                    ? ": push no faster"
+                    : marks.areFine() ? "" : ": scrape or sand it after"));
+  }
+
   private static List<String> passes(Setup setup, Shows shows) {
     return setup.passes().size() == 1
         ? List.of()
@@ -235,6 +252,9 @@ public record SheetReads(
   }
 
   private static String pass(Pass pass, Setup setup, Shows shows) {
+    if (pass.planed().isPresent()) {
+      return planed(pass, setup, shows);
+    }
     var turned = pass.lies().map(lies -> lies.words() + ", ").orElse("");
     var strip = setup.usesStrip() ? pass.strips("in", "out") + ", " : "";
     var meets =
@@ -245,16 +265,29 @@ public record SheetReads(
           case ALL_ROUND -> "then lift the bit out of its chips";
           case AT_THE_TEMPLATE -> "plunge in the middle, new wood only outside each round";
           case AT_THE_BEARING -> "new wood only on the side of the bearing";
+          case WHOLE_FACE -> "the whole face, against the feed";
         };
     var depth = pass.depth().value();
     var read = setup.read(pass);
-    return turned
+    var fence = pass.guideAt().map(at -> "fence at " + shows.fine(at.value()) + ", ").orElse("");
+    return fence
+        + turned
         + strip
         + shows.text(depth)
         + " deep"
         + (read.equals(depth) ? "" : ", which your scale reads as " + shows.text(read))
         + ": "
         + meets;
+  }
+
+  private static String planed(Pass pass, Setup setup, Shows shows) {
+    var planed = pass.planed().orElseThrow();
+    var read = setup.read(pass);
+    return setup.feed() == Feed.UNDER_THE_KNIVES
+        ? "set to %s, %s: takes %s at the thickest place"
+            .formatted(shows.fine(read), planed.where(), shows.fine(planed.takes()))
+        : "%s, takes %s: %s left at the most"
+            .formatted(planed.where(), shows.fine(planed.takes()), shows.fine(planed.leaves()));
   }
 
   private static Drawn plan(Operation operation, Setup setup, Shows shows) {

@@ -8,7 +8,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.function.Predicate;
 import org.proofcut.bench.HabitDesk;
 import org.proofcut.core.habit.Advice;
 import org.proofcut.core.habit.Estimate;
@@ -150,8 +149,7 @@ record HabitsView(List<Question> questions, List<Group> groups, int gone) {
   }
 
   private static Optional<Cutter> cutter(Trait trait, Shop shop) {
-    Predicate<Cutter> its = cutter -> cutter.id().equals(trait.cutter());
-    return shop.cutters().stream().filter(its).findFirst();
+    return shop.cutter(trait.cutter());
   }
 
   private static Optional<Machine> machine(Trait trait, Shop shop) {

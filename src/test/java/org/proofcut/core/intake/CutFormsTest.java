@@ -9,7 +9,9 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -24,10 +26,31 @@ import org.proofcut.core.setup.Measure.Dimension;
 import org.proofcut.core.setup.Setting;
 import org.proofcut.core.setup.Setup;
 import org.proofcut.core.setup.ShopsForTests;
+import org.proofcut.core.shop.Shop;
+import org.proofcut.core.shop.TableSaw.BlindCuts;
 
 class CutFormsTest {
 
   private static final List<CutForm> FORMS = CutForms.all(CasesForTests.FIT);
+
+  /** With a saw that may make blind cuts, and with what holds the work in them. */
+  private static final Shop SHOP =
+      new Shop(
+          "Test shop",
+          ShopsForTests.shop().machines().stream()
+              .map(
+                  one ->
+                      one.equals(ShopsForTests.SAW)
+                          ? ShopsForTests.sawWith(new BlindCuts(true, Optional.empty()))
+                          : one)
+              .toList(),
+          ShopsForTests.shop().cutters(),
+          List.of(),
+          Stream.concat(
+                  ShopsForTests.shop().aids().stream(), Stream.of("featherboard", "carrier-jig"))
+              .distinct()
+              .toList());
+
   private static final List<String> RUBBISH =
       List.of(
           "",
@@ -48,7 +71,7 @@ class CutFormsTest {
   }
 
   private static Read<CutForm.Wanted> read(String kind, Map<String, String> typed) {
-    return form(kind).read(CutForm.filledIn(typed, LengthUnit.MILLIMETRE), ShopsForTests.shop());
+    return form(kind).read(CutForm.filledIn(typed, LengthUnit.MILLIMETRE), SHOP);
   }
 
   private static List<Setting> settings(String kind, Map<String, String> typed) {
@@ -68,8 +91,7 @@ class CutFormsTest {
   static List<Arguments> fields() {
     var all = new ArrayList<Arguments>();
     for (var form : FORMS) {
-      form.fields(ShopsForTests.shop())
-          .forEach(field -> all.add(Arguments.of(form.kind(), field.name())));
+      form.fields(SHOP).forEach(field -> all.add(Arguments.of(form.kind(), field.name())));
     }
     return all;
   }
@@ -95,7 +117,7 @@ class CutFormsTest {
   @MethodSource("fields")
   void rubbishInAField_isToldAtThatField(String kind, String field) {
     boolean optional =
-        form(kind).fields(ShopsForTests.shop()).stream()
+        form(kind).fields(SHOP).stream()
             .anyMatch(one -> one.name().equals(field) && one.optional());
     for (var rubbish : RUBBISH) {
       if (optional && rubbish.isEmpty()) {
@@ -151,7 +173,7 @@ class CutFormsTest {
     assertEquals(List.of(ShopsForTests.HAND), wanted.shop().machines());
     assertEquals(List.of(ShopsForTests.TWELVE), wanted.shop().cutters());
     var choices =
-        form("rip").fields(ShopsForTests.shop()).stream()
+        form("rip").fields(SHOP).stream()
             .filter(field -> field.name().equals(CutForm.MACHINE))
             .flatMap(field -> field.choices().stream())
             .map(Field.Choice::value)
@@ -189,7 +211,7 @@ class CutFormsTest {
   @MethodSource("kinds")
   void unitOfTheForm_changesNoSetting(String kind) {
     var withUnits = new LinkedHashMap<>(CutsTyped.with(kind));
-    form(kind).fields(ShopsForTests.shop()).stream()
+    form(kind).fields(SHOP).stream()
         .filter(field -> field.entry() == Field.Entry.LENGTH)
         .forEach(field -> withUnits.computeIfPresent(field.name(), (name, text) -> text + " mm"));
     withUnits.put("unit", "in");

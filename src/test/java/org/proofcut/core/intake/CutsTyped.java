@@ -237,6 +237,63 @@ public final class CutsTyped {
             "thickest", "18.1",
             "along", "700",
             "material", "hardwood"));
+    for (var kind : new String[] {"flatten", "straighten"}) {
+      all.put(
+          kind,
+          typed(
+              "off", "2",
+              "thinnest", "24",
+              "thickest", "25",
+              "along", "900",
+              "across", "150",
+              "material", "hardwood"));
+    }
+    all.put(
+        "plane",
+        typed(
+            "thickness", "20",
+            "finished", "700",
+            "thinnest", "23",
+            "thickest", "24",
+            "along", "900",
+            "across", "150",
+            "material", "hardwood"));
+    all.put(
+        "thin-strip",
+        typed(
+            "size", "6",
+            "count", "3",
+            "thinnest", "18",
+            "thickest", "18.1",
+            "along", "700",
+            "across", "120",
+            "material", "hardwood"));
+    for (var kind : new String[] {"rabbet-flat", "rabbet-on-edge"}) {
+      all.put(
+          kind,
+          typed(
+              "width", "18",
+              "depth", "6",
+              "thinnest", "18",
+              "thickest", "18.1",
+              "along", "400",
+              "across", "600",
+              "carrier", "0",
+              "material", "plywood"));
+    }
+    for (var kind : new String[] {"tongue-flat", "tongue-on-edge"}) {
+      all.put(
+          kind,
+          typed(
+              "slot", "12.1",
+              "width", "5.5",
+              "thinnest", "17.6",
+              "thickest", "18",
+              "along", "400",
+              "across", "600",
+              "carrier", "19",
+              "material", "plywood"));
+    }
     return all;
   }
 

@@ -84,7 +84,9 @@ public final class CutSimulation {
             INTO_THE_BLADE,
             DOWN_ON_THE_WORK,
             ALONG_THE_TRACK,
-            DOWN_INTO_THE_WORK ->
+            DOWN_INTO_THE_WORK,
+            OVER_THE_KNIVES,
+            UNDER_THE_KNIVES ->
             throw new IllegalArgumentException("no edge is followed so: " + feed);
       };
     }

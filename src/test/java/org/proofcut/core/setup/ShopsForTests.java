@@ -16,7 +16,10 @@ import org.proofcut.core.shop.Cutter;
 import org.proofcut.core.shop.DrillPress;
 import org.proofcut.core.shop.HandDrill;
 import org.proofcut.core.shop.HandRouter;
+import org.proofcut.core.shop.Jointer;
+import org.proofcut.core.shop.KnifeMachine;
 import org.proofcut.core.shop.MitreSaw;
+import org.proofcut.core.shop.Planer;
 import org.proofcut.core.shop.RouterTable;
 import org.proofcut.core.shop.SawBlade;
 import org.proofcut.core.shop.Shop;
@@ -95,6 +98,38 @@ public final class ShopsForTests {
           mm(1800),
           tenths(1),
           new Band(mm(214), mm(216)),
+          true,
+          true);
+
+  public static final Jointer JOINTER =
+      new Jointer(
+          "jointer",
+          "jointer",
+          new KnifeMachine.Head(5_000, mm(70), 3),
+          mm(200),
+          mm(700),
+          mm(700),
+          mm(3),
+          tenths(1),
+          mm(300),
+          mm(8),
+          true,
+          true);
+
+  public static final Planer PLANER =
+      new Planer(
+          "planer",
+          "planer",
+          new KnifeMachine.Head(8_000, mm(50), 2),
+          mm(6_000),
+          mm(330),
+          mm(700),
+          mm(150),
+          mm(3),
+          tenths(1),
+          mm(350),
+          mm(6),
+          true,
           true,
           true);
 
@@ -182,8 +217,17 @@ public final class ShopsForTests {
           limit("last joint open", "0.5 mm"),
           limit("shortest piece at the mitre saw", "300 mm"),
           limit("shortest rip", "300 mm"),
+          limit("narrowest at the saw", "25 mm"),
           limit("shortest edge on the router table's fence", "150 mm"),
           Worked.given("overhang to contact", 3, Citation.COMMON_PRACTICE),
+          limit("deepest pass of knives", "1.5 mm"),
+          limit("light pass of knives", "0.5 mm"),
+          limit("shortest at knives", "305 mm"),
+          limit("thinnest at knives", "6.5 mm"),
+          limit("snipe", "75 mm"),
+          limit("tolerance of a thickness", "0.15 mm"),
+          Worked.given("table lengths", 2, Citation.COMMON_PRACTICE),
+          Worked.given("least knife marks", 20, Citation.COMMON_PRACTICE),
           limit("least wood beside a groove", "4 mm"),
           limit("least edge for a bearing", "3 mm"),
           limit("narrowest piece at the router table", "60 mm"),
@@ -228,7 +272,7 @@ public final class ShopsForTests {
   public static Shop shop() {
     return new Shop(
         "Test shop",
-        List.of(TABLE, HAND, SAW, TRACK, MITRE, PRESS, DRILL),
+        List.of(TABLE, HAND, SAW, TRACK, MITRE, PRESS, DRILL, JOINTER, PLANER),
         Stream.<Cutter>concat(
                 Stream.of(
                     FOUR_AND_A_HALF,

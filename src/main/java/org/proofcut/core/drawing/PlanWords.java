@@ -8,6 +8,7 @@ import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.measure.display.Scale;
 import org.proofcut.core.operation.Operation;
+import org.proofcut.core.setup.CutAsked;
 import org.proofcut.core.setup.Pass;
 import org.proofcut.core.setup.Setting;
 import org.proofcut.core.setup.Setup;
@@ -92,6 +93,15 @@ final class PlanWords {
               + ": "
               + String.join(", ", depths)
               + " deep.");
+    }
+    if (setup.asked() instanceof CutAsked.EdgeTrim trim) {
+      var each = setup.setting(Setting.Role.SHIM).orElseThrow().set().value();
+      return setup.passes().stream()
+          .map(
+              pass ->
+                  "Pass %d: %s left."
+                      .formatted(pass.number(), fine(trim.after(pass.number(), each))))
+          .toList();
     }
     return setup.passes().stream()
         .map(

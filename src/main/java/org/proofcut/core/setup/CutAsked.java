@@ -256,7 +256,13 @@ public sealed interface CutAsked {
    * @param now the size before, from that edge to the one opposite
    * @param size wanted
    */
-  record EdgeTrim(Worked<Length> now, Worked<Length> size, Work work) implements CutAsked {}
+  record EdgeTrim(Worked<Length> now, Worked<Length> size, Work work) implements CutAsked {
+
+    /** The size after so many passes that take so much each. */
+    public Length after(int passes, Length each) {
+      return now.value().minus(each.times(passes));
+    }
+  }
 
   /**
    * A recess or mortise, cut inside a template by a guide bush.

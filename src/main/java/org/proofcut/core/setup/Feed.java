@@ -41,7 +41,7 @@ public enum Feed {
       "The blade cuts up out of the work at the front, so the saw is pushed, never pulled."),
   /** A drill turns clockwise seen from above, and takes the work along that way if it can. */
   DOWN_INTO_THE_WORK(
-      "Bring the bit straight down; lift it for the chips",
+      "Feed the bit in straight and steadily; lift it out for the chips",
       "Chips that can't get out jam the bit and burn the wall. A bit that jams turns the work, or"
           + " the drill in your hands."),
   /** At a jointer the head turns below the work. */

@@ -255,6 +255,11 @@ public record SheetReads(
     if (pass.planed().isPresent()) {
       return planed(pass, setup, shows);
     }
+    if (setup.asked() instanceof CutAsked.EdgeTrim trim) {
+      var each = setup.setting(Setting.Role.SHIM).orElseThrow().set().value();
+      return "takes %s off the edge: %s left"
+          .formatted(shows.fine(each), shows.fine(trim.after(pass.number(), each)));
+    }
     var turned = pass.lies().map(lies -> lies.words() + ", ").orElse("");
     var strip = setup.usesStrip() ? pass.strips("in", "out") + ", " : "";
     var meets =

@@ -34,7 +34,7 @@ class SetUpResourceTest {
     for (var kind : kinds()) {
       var names = listed.getList("find { it.kind == '" + kind + "' }.fields.name", String.class);
       assertTrue(names.containsAll(CutsTyped.with(kind).keySet()), kind + ": " + names);
-      assertTrue(names.containsAll(List.of("machine", "cutter", "unit")), kind + ": " + names);
+      assertTrue(names.containsAll(List.of("machine", "unit")), kind + ": " + names);
     }
   }
 

@@ -89,9 +89,9 @@ class SetUpPagesTest {
   }
 
   @Test
-  void roughCut_isNeverCalledProven() {
+  void cutWithoutASize_isNeverCalledProven() {
     var page = Rubbish.fetch(address("break-down", CutsTyped.with("break-down"))).asString();
-    assertTrue(page.contains("A rough cut is not proven"), page);
+    assertTrue(page.contains("nothing to prove by caliper"), page);
     assertFalse(page.contains("Proven by"), page);
     assertFalse(page.contains("Keep what it shows"), page);
   }

@@ -29,7 +29,7 @@ public final class SawStripSetup {
   public static Answer strips(Strips asked, TableSaw saw, SawBlade blade, Conditions conditions) {
     var limits = conditions.limits();
     var width = Worked.entered("width of the board", asked.work().acrossGuide().most());
-    var kerf = Worked.entered("kerf of " + blade.name(), blade.kerf());
+    var kerf = conditions.cuts(blade);
     var stop =
         Setting.of(
             Setting.Role.STOP,
@@ -97,7 +97,7 @@ public final class SawStripSetup {
               i + 1,
               false,
               height.set(),
-              new Band(at, at.plus(blade.kerf())),
+              new Band(at, at.plus(kerf.value())),
               Pass.Engages.BOTH_SIDES,
               Optional.empty(),
               Optional.empty(),
@@ -113,7 +113,8 @@ public final class SawStripSetup {
         passes,
         speed.speed().orElseThrow(),
         Feed.INTO_THE_BLADE,
-        List.of(size));
+        List.of(size),
+        conditions.widthLearned(blade).map(List::of));
   }
 
   private static Worked<Length> fence(

@@ -9,9 +9,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -27,29 +25,12 @@ import org.proofcut.core.setup.Setting;
 import org.proofcut.core.setup.Setup;
 import org.proofcut.core.setup.ShopsForTests;
 import org.proofcut.core.shop.Shop;
-import org.proofcut.core.shop.TableSaw.BlindCuts;
 
 class CutFormsTest {
 
   private static final List<CutForm> FORMS = CutForms.all(CasesForTests.FIT);
 
-  /** With a saw that may make blind cuts, and with what holds the work in them. */
-  private static final Shop SHOP =
-      new Shop(
-          "Test shop",
-          ShopsForTests.shop().machines().stream()
-              .map(
-                  one ->
-                      one.equals(ShopsForTests.SAW)
-                          ? ShopsForTests.sawWith(new BlindCuts(true, Optional.empty()))
-                          : one)
-              .toList(),
-          ShopsForTests.shop().cutters(),
-          List.of(),
-          Stream.concat(
-                  ShopsForTests.shop().aids().stream(), Stream.of("featherboard", "carrier-jig"))
-              .distinct()
-              .toList());
+  private static final Shop SHOP = CutsTyped.SHOP;
 
   private static final List<String> RUBBISH =
       List.of(

@@ -1,10 +1,34 @@
 package org.proofcut.core.intake;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.proofcut.core.setup.ShopsForTests;
+import org.proofcut.core.shop.Shop;
+import org.proofcut.core.shop.TableSaw.BlindCuts;
 
 /** One cut of each kind as a person might type it, in millimetres. */
 public final class CutsTyped {
+
+  /** A shop that can make them all. */
+  public static final Shop SHOP =
+      new Shop(
+          "Test shop",
+          ShopsForTests.shop().machines().stream()
+              .map(
+                  one ->
+                      one.equals(ShopsForTests.SAW)
+                          ? ShopsForTests.sawWith(new BlindCuts(true, Optional.empty()))
+                          : one)
+              .toList(),
+          ShopsForTests.shop().cutters(),
+          List.of(),
+          Stream.concat(
+                  ShopsForTests.shop().aids().stream(), Stream.of("featherboard", "carrier-jig"))
+              .distinct()
+              .toList());
 
   private static final Map<String, Map<String, String>> ALL = all();
 

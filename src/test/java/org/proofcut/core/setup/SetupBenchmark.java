@@ -9,10 +9,16 @@ import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
+import org.proofcut.core.casework.CasesForTests;
 import org.proofcut.core.evidence.Worked;
+import org.proofcut.core.intake.CutForm;
+import org.proofcut.core.intake.CutForms;
+import org.proofcut.core.intake.CutsTyped;
 import org.proofcut.core.measure.Length;
+import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.method.Choice;
 import org.proofcut.core.method.Methods;
+import org.proofcut.core.operation.SingleCut;
 import org.proofcut.core.shop.StackedCutter;
 import org.proofcut.core.shop.StackedCutter.Layer;
 
@@ -27,6 +33,21 @@ public class SetupBenchmark {
   private final CutAsked.Parting rip =
       new CutAsked.Parting(
           Worked.entered("width", Length.ofMillimetres(300)), true, true, CutsForTests.SIDE);
+  private final List<SingleCut> oneOfEach =
+      CutForms.all(CasesForTests.FIT).stream()
+          .map(
+              form ->
+                  form.read(
+                          CutForm.filledIn(CutsTyped.with(form.kind()), LengthUnit.MILLIMETRE),
+                          CutsTyped.SHOP)
+                      .value()
+                      .orElseThrow()
+                      .cut())
+          .toList();
+  private final Methods wholeShop =
+      new Methods(
+          CutsTyped.SHOP,
+          new Conditions(ShopsForTests.LIMITS, CutsTyped.SHOP.aids(), LengthUnit.MILLIMETRE));
   private final Methods methods = new Methods(ShopsForTests.shop(), ShopsForTests.CONDITIONS);
   private final StackedCutter stack =
       new StackedCutter(
@@ -75,5 +96,11 @@ public class SetupBenchmark {
   @Benchmark
   public Choice choiceOfMethod() {
     return methods.choose(slot);
+  }
+
+  /** One cut of each kind that there is a page for, with the first way that serves. */
+  @Benchmark
+  public List<Choice> oneOfEachKind() {
+    return oneOfEach.stream().map(cut -> wholeShop.choose(cut.asked())).toList();
   }
 }

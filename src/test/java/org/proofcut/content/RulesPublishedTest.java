@@ -16,7 +16,8 @@ class RulesPublishedTest {
    * href="https://www.hse.gov.uk/woodworking/ripsaw.htm">HSE, circular rip saws</a>; the guard at
    * <a href="https://apps.leg.wa.gov/wac/default.aspx?cite=296-806-48012">WAC
    * 296-806-48012(4)(b)</a>; dust at <a href="http://hse.gov.uk/woodworking/wooddust.htm">HSE, wood
-   * dust</a>. From memory: 85 dBA, 29 CFR 1910.95(c)(1).
+   * dust</a>; jointers at <a href="https://app.leg.wa.gov/WAC/default.aspx?cite=296-78-635">WAC
+   * 296-78-635</a> and in OSHA's eTool on woodworking. From memory: 85 dBA, 29 CFR 1910.95(c)(1).
    */
   @ParameterizedTest
   @CsvSource({
@@ -29,7 +30,11 @@ class RulesPublishedTest {
     "guard-lifted, within 1/4 in, WAC 296-806-480",
     "dust-not-extracted, 3 mg/m3 of hardwood, dust",
     "fine-dust, 5 mg/m3 of softwood, dust",
-    "noise-at-the-machine, 85 dBA over eight hours, 29 CFR 1910.95"
+    "noise-at-the-machine, 85 dBA over eight hours, 29 CFR 1910.95",
+    "knives-stand-out, at most 1/8 in out of the head, 29 CFR 1910.213",
+    "knives-stand-out, opening at most 2 1/2 in, 29 CFR 1910.213",
+    "guard-stays-open, keeps to the stock, 29 CFR 1910.213",
+    "no-push-block, Push sticks are provided and used, WAC 296-78-635"
   })
   void rule_saysThePrintedFigure_andNamesItsSource(String id, String printed, String source) {
     var rule = rule(id);

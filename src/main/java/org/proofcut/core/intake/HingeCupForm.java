@@ -111,7 +111,7 @@ final class HingeCupForm {
             overlays(form, cup, fixed.get(), plate.get(), overlay.get());
           }
           var row = new CutAsked.Row(cup.centre(), ends(form, work));
-          inside(form, row, work, false);
+          inside(form, row, work, CUP_DISTANCE, FIRST);
           return form.result(
               () ->
                   new SingleCut(

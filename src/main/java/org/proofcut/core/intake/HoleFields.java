@@ -72,18 +72,18 @@ final class HoleFields {
     return along;
   }
 
-  static void inside(FormReader form, CutAsked.Row row, Work work, boolean pitched) {
-    if (form.isSound(FROM_EDGE, ACROSS)
-        && row.fromEdge().value().isAtLeast(work.acrossGuide().least())) {
-      form.problem(
-          FROM_EDGE,
-          "That is off the piece",
-          "less than its reach, " + form.shown(work.acrossGuide().least()));
-    }
+  /**
+   * The holes lie on the piece.
+   *
+   * @param out the field that says how far they lie from the reference edge
+   * @param apart the field that is told when the last one is off the piece
+   */
+  static void inside(FormReader form, CutAsked.Row row, Work work, Field out, Field apart) {
+    within(form, out, row.fromEdge().value(), work);
     if (form.isSound(FIRST, HOLES, PITCH, ALONG)
         && row.last().value().isAtLeast(work.alongGuide().least())) {
       form.problem(
-          pitched && row.along().size() > 1 ? PITCH : FIRST,
+          row.along().size() > 1 ? apart : FIRST,
           "The last hole would be off the piece, "
               + form.shown(row.last().value())
               + " from the end",
@@ -94,6 +94,16 @@ final class HoleFields {
   static void wanted(FormReader form, Field field, Optional<Length> length) {
     if (length.isEmpty() && form.isSound(field)) {
       form.problem(field, "Nothing was entered, and this hole needs it", "a length");
+    }
+  }
+
+  /** A row so far from the reference edge lies on the piece. */
+  static void within(FormReader form, Field out, Length fromEdge, Work work) {
+    if (form.isSound(out, ACROSS) && fromEdge.isAtLeast(work.acrossGuide().least())) {
+      form.problem(
+          out,
+          "That is off the piece",
+          "less than its reach, " + form.shown(work.acrossGuide().least()));
     }
   }
 }

@@ -111,7 +111,7 @@ final class ScrewHoleForm {
           var row = row(form);
           var stock = stock(form);
           var work = work(form, stock);
-          inside(form, row, work, true);
+          inside(form, row, work, FROM_EDGE, PITCH);
           switch (bore) {
             case "pilot" -> {
               wanted(form, SCREW_LENGTH, length);

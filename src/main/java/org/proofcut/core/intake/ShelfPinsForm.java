@@ -17,6 +17,7 @@ import static org.proofcut.core.intake.HoleFields.FROM_EDGE;
 import static org.proofcut.core.intake.HoleFields.MOST_HOLES;
 import static org.proofcut.core.intake.HoleFields.PLACED_AND_DEEP;
 import static org.proofcut.core.intake.HoleFields.PLACES;
+import static org.proofcut.core.intake.HoleFields.within;
 
 import java.util.List;
 import java.util.Optional;
@@ -98,13 +99,7 @@ final class ShelfPinsForm {
                 "at most " + MOST_HOLES);
           }
           leavesWood(form, PIN_DEPTH, depth, stock);
-          if (form.isSound(FROM_EDGE, ACROSS)
-              && fromEdge.value().isAtLeast(work.acrossGuide().least())) {
-            form.problem(
-                FROM_EDGE,
-                "That is off the side",
-                "less than its reach, " + form.shown(work.acrossGuide().least()));
-          }
+          within(form, FROM_EDGE, fromEdge.value(), work);
           return form.result(
               () ->
                   new SingleCut(

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.proofcut.core.casework.Case;
 import org.proofcut.core.casework.CaseFigure;
 import org.proofcut.core.evidence.Problem;
+import org.proofcut.core.operation.OperationKind;
 
 /**
  * A job worked out to its last sheet.
@@ -36,26 +37,13 @@ public record Plan(
 
   /** What is measured or struck on the case itself in an operation; nothing where a cutter runs. */
   public List<CaseFigure> caseFigures(OperationSheet sheet) {
-    return switch (sheet.operation().kind()) {
-      case DRY_FIT -> CaseFigure.outside(finished);
-      case FASTEN -> CaseFigure.screwLines(finished);
-      case STEP_FLAT, STEP_ON_EDGE, THIN_STRIP, FLATTEN, STRAIGHTEN, PLANE -> List.of();
-      case MITRE, COMPOUND_MITRE, BEVEL_RIP -> List.of();
-      case ROUGH_STRIPS,
-          RIP,
-          CROSSCUT,
-          RABBET,
-          DADO,
-          BACK_RABBET,
-          FINAL_LENGTH,
-          SHELF_PINS,
-          DOWEL_HOLES,
-          POCKET_HOLES,
-          HINGE_CUPS,
-          SCREW_HOLES ->
-          List.of();
-      case CENTRED_GROOVE, EDGE_PROFILE, FLUSH_TRIM, EDGE_TRIM, TEMPLATE_RECESS -> List.of();
-    };
+    var kind = sheet.operation().kind();
+    if (kind.cuts()) {
+      return List.of();
+    }
+    return kind == OperationKind.DRY_FIT
+        ? CaseFigure.outside(finished)
+        : CaseFigure.screwLines(finished);
   }
 
   /** Whether work can begin. */

@@ -344,7 +344,8 @@ public final class DrillSetup {
             guided(drill),
             staysInside(task.made()),
             goesDeepEnough(reached, task),
-            guidedBitReaches(collar.set().value()),
+            collarReaches(
+                bit, collar.set().value(), "Use a longer bit, or a lower guide", conditions),
             clamped(),
             settable(measures, List.of(line, place), reached, task),
             speed.refusal());
@@ -390,7 +391,13 @@ public final class DrillSetup {
             "Use a drill press, or enter the guide that is clamped on the work");
   }
 
-  private Optional<Refusal> guidedBitReaches(Length collar) {
+  /**
+   * Why a bit can't carry its collar so far from the tip, if so.
+   *
+   * @param instead what would help
+   */
+  static Optional<Refusal> collarReaches(
+      Bit bit, Length collar, String instead, Conditions conditions) {
     var whole = bit.length().plus(bit.point());
     return collar.isAtMost(whole)
         ? Optional.empty()
@@ -402,7 +409,7 @@ public final class DrillSetup {
                 + bit.name()
                 + " stands out "
                 + conditions.shown(whole),
-            "Use a longer bit, or a lower guide");
+            instead);
   }
 
   private Optional<Refusal> clamped() {

@@ -67,7 +67,11 @@ public final class PocketSetup {
         RouterTableSetup.firstOf(
             jig(),
             turns(),
-            reaches(collar.set().value()),
+            DrillSetup.collarReaches(
+                bit,
+                collar.set().value(),
+                "Use a longer bit, or a jig with a shorter guide",
+                conditions),
             staysInside(),
             holds(hole),
             speed.refusal());
@@ -127,21 +131,6 @@ public final class PocketSetup {
                 + " turns: "
                 + conditions.shown(drill.largestBit()),
             "Use a drill that turns larger bits");
-  }
-
-  private Optional<Refusal> reaches(Length collar) {
-    var whole = bit.length().plus(bit.point());
-    return collar.isAtMost(whole)
-        ? Optional.empty()
-        : refused(
-            Refusal.Reason.CUTTER_TOO_SHORT,
-            "The collar would stand "
-                + conditions.shown(collar)
-                + " from the tip, and "
-                + bit.name()
-                + " stands out "
-                + conditions.shown(whole),
-            "Use a longer bit, or a jig with a shorter guide");
   }
 
   private Optional<Refusal> staysInside() {

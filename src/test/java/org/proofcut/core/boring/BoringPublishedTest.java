@@ -5,10 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.proofcut.core.geometry.Sizes.degrees;
 import static org.proofcut.core.geometry.Sizes.entered;
 
+import java.math.BigDecimal;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.proofcut.core.evidence.Amount;
+import org.proofcut.core.evidence.Citation;
+import org.proofcut.core.evidence.Worked;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.Rounding;
 
@@ -43,6 +47,18 @@ class BoringPublishedTest {
   private static HingeCup cup(String fromEdge) {
     return new HingeCup(
         entered("35 mm"), entered("13 mm"), entered(fromEdge), entered("18 mm"), entered("4 mm"));
+  }
+
+  /**
+   * Highest speed = 12 · v ÷ (π · D): 12,000 ft/min at the rim of 2 in make 22,918 turns a minute.
+   * Formula found in a secondary copy, the value follows from it.
+   */
+  @Test
+  void highestSpeed_ofTwoInchesAtTwelveThousandFeetAMinute() {
+    var rim =
+        Worked.given(
+            "rim", new Amount(new BigDecimal("3657.6"), "m/min"), Citation.COMMON_PRACTICE);
+    assertEquals(22_918, DrillSpeed.highest(entered("2 in"), rim).value());
   }
 
   /**

@@ -94,6 +94,19 @@ class CutFormsTest {
     assertFalse(setup.settings().isEmpty() && setup.anglesSet().isEmpty());
   }
 
+  /** Sizes that can be read but fit nothing else: what is wrong is told where it can be mended. */
+  @ParameterizedTest
+  @MethodSource("fields")
+  void sizeThatFitsNothing_isToldAtAFieldOfTheForm(String kind, String field) {
+    var names = form(kind).fields(SHOP).stream().map(Field::name).toList();
+    for (var size : List.of("0.5 mm", "1 mm", "3 mm", "40 mm", "115 mm", "900 mm", "3999 mm")) {
+      for (var problem : read(kind, CutsTyped.with(kind, field, size)).problems()) {
+        assertTrue(
+            names.contains(problem.where()), kind + ", " + field + " " + size + ": " + problem);
+      }
+    }
+  }
+
   @ParameterizedTest
   @MethodSource("fields")
   void rubbishInAField_isToldAtThatField(String kind, String field) {

@@ -79,11 +79,12 @@ class SetUpPagesTest {
   void open_example_showsFiguresDrawingWorkingAndCautions(String kind) {
     var page = Rubbish.fetch(address(kind, CutsTyped.with(kind))).asString();
     assertTrue(page.contains("Set this"), page);
-    assertTrue(page.contains("not proven"), page);
     assertTrue(page.contains("The working"), page);
     assertTrue(page.contains("caution-word"), page);
     assertTrue(page.contains("drawing-frame"), page);
     boolean proven = !form(kind).proof().isEmpty();
+    assertEquals(proven, page.contains("not proven"), page);
+    assertEquals(proven, !page.contains("nothing to prove by caliper"), page);
     assertEquals(proven, page.contains("The proof cut, in scrap first"), page);
     assertEquals(proven, page.contains("by caliper</h2>"), page);
   }

@@ -10,7 +10,6 @@ import org.proofcut.core.fit.FitLimits;
 import org.proofcut.core.operation.OperationLimits;
 import org.proofcut.core.plan.Book;
 import org.proofcut.core.plan.Planner;
-import org.proofcut.core.setup.SetupLimits;
 
 /**
  * The content that the service runs on, read once at start. Faulty content stops the start, with
@@ -30,7 +29,7 @@ public class House {
             new Book(
                 content.limits(CaseLimits.class),
                 content.limits(FitLimits.class),
-                content.limits(SetupLimits.class),
+                content.setupLimits(),
                 content.limits(OperationLimits.class),
                 content.rulebook(),
                 content.wording()));

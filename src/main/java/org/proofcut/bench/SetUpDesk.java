@@ -5,6 +5,7 @@ import jakarta.transaction.Transactional;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.proofcut.core.boring.BoringLimits;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.fit.FitLimits;
 import org.proofcut.core.intake.CutForm;
@@ -26,7 +27,9 @@ public class SetUpDesk {
     this.floor = floor;
     this.house = house;
     this.habits = habits;
-    this.families = CutForms.families(house.content().limits(FitLimits.class));
+    this.families =
+        CutForms.families(
+            house.content().limits(FitLimits.class), house.content().limits(BoringLimits.class));
   }
 
   /** One form for each kind of cut, by family. */

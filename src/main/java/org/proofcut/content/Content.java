@@ -7,13 +7,19 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import org.proofcut.core.checklist.Wording;
 import org.proofcut.core.safety.Fact;
+import org.proofcut.core.setup.DrillLimits;
+import org.proofcut.core.setup.KnifeLimits;
+import org.proofcut.core.setup.RouterLimits;
+import org.proofcut.core.setup.SawLimits;
+import org.proofcut.core.setup.SettingLimits;
+import org.proofcut.core.setup.SetupLimits;
 import org.proofcut.rulebook.CelRulebook;
 
 /**
  * All that the content folder says. Immutable; maps are by id, in the order of the files.
  *
  * <p>For example, {@code Content.bundled().rulebook().judge(step)}, or {@code
- * Content.bundled().limits(SetupLimits.class)}.
+ * Content.bundled().limits(FitLimits.class)}.
  *
  * @param sources the published sources that rules and limits cite
  * @param wording operations, gear, aids and cutter changes, in words
@@ -70,6 +76,16 @@ public record Content(
       throw new IllegalArgumentException(type + " is read from no folder");
     }
     return type.cast(limitRecords.get(type));
+  }
+
+  /** The limits of set-ups, by what cuts. */
+  public SetupLimits setupLimits() {
+    return new SetupLimits(
+        limits(SettingLimits.class),
+        limits(RouterLimits.class),
+        limits(SawLimits.class),
+        limits(KnifeLimits.class),
+        limits(DrillLimits.class));
   }
 
   /** For the log: {@code 42 rules from 120 files}. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.proofcut.core.boring.BoringLimits;
 import org.proofcut.core.casework.CaseLimits;
 import org.proofcut.core.evidence.Worked;
 import org.proofcut.core.fit.FitLimits;
@@ -13,7 +14,11 @@ import org.proofcut.core.habit.HabitLimits;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.operation.OperationLimits;
 import org.proofcut.core.safety.Fact;
-import org.proofcut.core.setup.SetupLimits;
+import org.proofcut.core.setup.DrillLimits;
+import org.proofcut.core.setup.KnifeLimits;
+import org.proofcut.core.setup.RouterLimits;
+import org.proofcut.core.setup.SawLimits;
+import org.proofcut.core.setup.SettingLimits;
 import org.proofcut.rulebook.Limit;
 
 /**
@@ -22,7 +27,7 @@ import org.proofcut.rulebook.Limit;
  * <p>Each component of the record is one limit: {@code Worked<Length>}, {@code Worked<Integer>}, or
  * {@code Worked} of a list of records. The files of the folder may share them out as they like.
  *
- * @param path below the content folder, such as {@code setup/limits}
+ * @param path below the content folder, such as {@code fit/limits}
  */
 record LimitFolder(String path, Class<? extends Record> type) {
 
@@ -30,8 +35,13 @@ record LimitFolder(String path, Class<? extends Record> type) {
   static final List<LimitFolder> ALL =
       List.of(
           new LimitFolder("fit/limits", FitLimits.class),
+          new LimitFolder("boring/limits", BoringLimits.class),
           new LimitFolder("casework/limits", CaseLimits.class),
-          new LimitFolder("setup/limits", SetupLimits.class),
+          new LimitFolder("setup/limits/settings", SettingLimits.class),
+          new LimitFolder("setup/limits/router", RouterLimits.class),
+          new LimitFolder("setup/limits/saw", SawLimits.class),
+          new LimitFolder("setup/limits/knives", KnifeLimits.class),
+          new LimitFolder("setup/limits/drill", DrillLimits.class),
           new LimitFolder("operation/limits", OperationLimits.class),
           new LimitFolder("habit/limits", HabitLimits.class));
 

@@ -16,6 +16,7 @@
       "core.shop",
       "core.fit",
       "core.casework",
+      "core.boring",
       "core.setup",
       "core.habit",
       "core.operation",

@@ -20,7 +20,6 @@ import org.proofcut.core.plan.Plan;
 import org.proofcut.core.plan.Planner;
 import org.proofcut.core.safety.Check.Pause;
 import org.proofcut.core.safety.SignalWord;
-import org.proofcut.core.setup.SetupLimits;
 import org.proofcut.core.shop.Cutter;
 import org.proofcut.core.shop.Machine;
 import org.proofcut.core.shop.OwnedGear;
@@ -66,7 +65,7 @@ class DemoJobTest {
         new Book(
             content.limits(CaseLimits.class),
             content.limits(FitLimits.class),
-            content.limits(SetupLimits.class),
+            content.setupLimits(),
             content.limits(OperationLimits.class),
             content.rulebook(),
             content.wording()));

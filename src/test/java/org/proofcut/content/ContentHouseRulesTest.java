@@ -23,7 +23,7 @@ import org.proofcut.core.safety.Control;
 import org.proofcut.core.safety.Fact;
 import org.proofcut.core.safety.Finding;
 import org.proofcut.core.safety.SignalWord;
-import org.proofcut.core.setup.SetupLimits;
+import org.proofcut.core.setup.RouterLimits;
 import org.proofcut.core.setup.SpeedBand;
 import org.proofcut.core.shop.GearKind;
 import org.proofcut.rulebook.Boundary;
@@ -133,7 +133,7 @@ class ContentHouseRulesTest {
                         (Length) limits.get(size + "_cutter").value(),
                         Math.toIntExact((Long) limits.get(size + "_cutter_speed").value())))
             .toList();
-    assertEquals(content.limits(SetupLimits.class).topSpeeds().value(), bands);
+    assertEquals(content.limits(RouterLimits.class).topSpeeds().value(), bands);
   }
 
   @Test

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.proofcut.core.measure.Length;
-import org.proofcut.core.setup.SetupLimits;
+import org.proofcut.core.setup.RouterLimits;
 import org.proofcut.core.setup.SpeedBand;
 
 class TopSpeedsPublishedTest {
@@ -23,6 +23,6 @@ class TopSpeedsPublishedTest {
             new SpeedBand(Length.ofInches(2, 1), 18_000),
             new SpeedBand(Length.ofInches(5, 2), 16_000),
             new SpeedBand(Length.ofInches(7, 2), 12_000)),
-        Content.bundled().limits(SetupLimits.class).topSpeeds().value());
+        Content.bundled().limits(RouterLimits.class).topSpeeds().value());
   }
 }

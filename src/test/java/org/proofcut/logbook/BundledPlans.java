@@ -9,7 +9,6 @@ import org.proofcut.core.operation.OperationLimits;
 import org.proofcut.core.plan.Book;
 import org.proofcut.core.plan.Plan;
 import org.proofcut.core.plan.Planner;
-import org.proofcut.core.setup.SetupLimits;
 import org.proofcut.core.setup.ShopsForTests;
 
 /** Whole plans with the rules, limits and words that are really shipped. */
@@ -22,7 +21,7 @@ final class BundledPlans {
           new Book(
               CONTENT.limits(CaseLimits.class),
               CONTENT.limits(FitLimits.class),
-              CONTENT.limits(SetupLimits.class),
+              CONTENT.setupLimits(),
               CONTENT.limits(OperationLimits.class),
               CONTENT.rulebook(),
               CONTENT.wording()));

@@ -22,6 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.proofcut.core.boring.HolesForTests;
 import org.proofcut.core.casework.CaseDesign;
 import org.proofcut.core.casework.CaseDesign.Joinery;
 import org.proofcut.core.casework.CaseDesign.Outside;
@@ -142,7 +143,7 @@ class WrittenTest {
   @ValueSource(strings = {"screw-hole", "hinge-cup", "shelf-pins", "dowels", "pocket-holes"})
   void read_holes_equalWhatWasWritten(String kind) {
     var form =
-        CutForms.all(CasesForTests.FIT).stream()
+        CutForms.all(CasesForTests.FIT, HolesForTests.LIMITS).stream()
             .filter(one -> one.kind().equals(kind))
             .findFirst()
             .orElseThrow();
@@ -259,11 +260,13 @@ class WrittenTest {
 
   @Test
   void write_everyLimit_isKept() throws ReflectiveOperationException {
-    var limits = BundledPlans.CONTENT.limits(SetupLimits.class);
-    for (var component : SetupLimits.class.getRecordComponents()) {
-      var limit = (Worked<?>) component.getAccessor().invoke(limits);
-      var worked = Worked.called("anything").by("from the limit").with(limit).is(Length.ZERO);
-      assertReadsBack(WORKINGS, worked);
+    var limits = BundledPlans.CONTENT.setupLimits();
+    for (var group : SetupLimits.class.getRecordComponents()) {
+      for (var component : group.getType().getRecordComponents()) {
+        var limit = (Worked<?>) component.getAccessor().invoke(group.getAccessor().invoke(limits));
+        var worked = Worked.called("anything").by("from the limit").with(limit).is(Length.ZERO);
+        assertReadsBack(WORKINGS, worked);
+      }
     }
   }
 

@@ -53,14 +53,6 @@ public record ScrewHoles(Worked<Length> shank, Worked<Length> root) {
     }
   }
 
-  /** Half way between two bits, where they come by half millimetres. */
-  private static final Length PILOT_TOLERANCE = Length.ofMicrometres(250);
-
-  /** Play of the shank: what it may have, and what is aimed at. */
-  private static final Length MOST_PLAY = Length.ofMicrometres(500);
-
-  private static final Length PLAY = Length.ofMicrometres(250);
-
   public ScrewHoles {
     root.value().requirePositive(root.name());
     if (!root.value().isLessThan(shank.value())) {
@@ -88,18 +80,19 @@ public record ScrewHoles(Worked<Length> shank, Worked<Length> root) {
     return new ScrewHoles(shank, Worked.given("root of a No. " + gauge + " screw", root, ROOTS));
   }
 
-  /** The hole that the shank goes through freely. Common practice. */
-  public Worked<Length> clearance() {
+  /** The hole that the shank goes through freely. */
+  public Worked<Length> clearance(BoringLimits limits) {
     return Worked.called("clearance hole")
-        .by("screw + 0.25 mm of play")
+        .by("screw + play")
         .with("screw", shank)
-        .from(Citation.COMMON_PRACTICE)
-        .is(shank.value().plus(PLAY));
+        .with("play", limits.screwPlay())
+        .from(limits.screwPlay().source())
+        .is(shank.value().plus(limits.screwPlay().value()));
   }
 
-  /** Clearance holes that will do: no tighter than the screw. Common practice. */
-  public Band clearanceAccepted() {
-    return new Band(shank.value(), shank.value().plus(MOST_PLAY));
+  /** Clearance holes that will do: no tighter than the screw. */
+  public Band clearanceAccepted(BoringLimits limits) {
+    return new Band(shank.value(), shank.value().plus(limits.mostScrewPlay().value()));
   }
 
   /** The hole that the thread cuts into. */
@@ -111,9 +104,9 @@ public record ScrewHoles(Worked<Length> shank, Worked<Length> root) {
         .is(root.value().times(wood.ofRoot, Length.HUNDREDTH, Rounding.NEAREST));
   }
 
-  /** Pilots that will do, as bits come in steps. Our own choice. */
-  public Band pilotAccepted(Wood wood) {
-    return Band.around(pilot(wood).value(), PILOT_TOLERANCE);
+  /** Pilots that will do, as bits come in steps. */
+  public Band pilotAccepted(Wood wood, BoringLimits limits) {
+    return Band.around(pilot(wood).value(), limits.pilotTolerance().value());
   }
 
   /**

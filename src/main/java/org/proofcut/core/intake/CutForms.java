@@ -2,6 +2,7 @@ package org.proofcut.core.intake;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.proofcut.core.boring.BoringLimits;
 import org.proofcut.core.fit.FitLimits;
 
 /** All forms of single cuts. */
@@ -12,8 +13,8 @@ public final class CutForms {
   /** Forms of cuts that are alike, under one heading. */
   public record Family(String title, List<CutForm> forms) {}
 
-  /** One form for each kind of cut, by family, judged by these limits of fit. */
-  public static List<Family> families(FitLimits fit) {
+  /** One form for each kind of cut, by family, judged by these limits. */
+  public static List<Family> families(FitLimits fit, BoringLimits boring) {
     return List.of(
         new Family("Cut to size", PartingForms.all()),
         new Family("Housings", HousingForms.all(fit)),
@@ -21,14 +22,14 @@ public final class CutForms {
         new Family("Boards flat, straight and of one thickness", KnifeForms.all()),
         new Family("Edges", EdgeForms.all(fit)),
         new Family("In a template", TemplateForms.all()),
-        new Family("Holes", BoringForms.all()),
+        new Family("Holes", BoringForms.all(boring)),
         new Family(
             "Cuts at an angle",
             Stream.concat(MitreForms.all().stream(), BevelForms.all().stream()).toList()));
   }
 
   /** The same without their headings. */
-  public static List<CutForm> all(FitLimits fit) {
-    return families(fit).stream().flatMap(family -> family.forms().stream()).toList();
+  public static List<CutForm> all(FitLimits fit, BoringLimits boring) {
+    return families(fit, boring).stream().flatMap(family -> family.forms().stream()).toList();
   }
 }

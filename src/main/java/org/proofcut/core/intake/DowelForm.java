@@ -15,11 +15,10 @@ import static org.proofcut.core.intake.HoleFields.PLACES;
 
 import java.util.List;
 import java.util.Optional;
+import org.proofcut.core.boring.BoringLimits;
 import org.proofcut.core.boring.Dowels;
-import org.proofcut.core.evidence.Citation;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.evidence.Worked;
-import org.proofcut.core.measure.Length;
 import org.proofcut.core.operation.OperationKind;
 import org.proofcut.core.operation.SingleCut;
 import org.proofcut.core.setup.CutAsked;
@@ -67,14 +66,9 @@ final class DowelForm {
   private static final Field JOINT =
       length("along", "Width of the joint", "along it, where both parts meet");
 
-  /** Common practice. */
-  private static final Worked<Length> LEAST_UNDER_DOWEL =
-      Worked.given(
-          "least wood under a dowel's hole", Length.ofMillimetres(4), Citation.COMMON_PRACTICE);
-
   private DowelForm() {}
 
-  static CutForm form() {
+  static CutForm form(BoringLimits limits) {
     return new CutForm(
         "dowels",
         "Dowels across a joint",
@@ -120,7 +114,8 @@ final class DowelForm {
                   "thinnest reading of the part bored into its face",
                   stock.thickness().ends().least());
           var pair =
-              new Dowels(joint, count, edge, diameter, length, room, face, end, LEAST_UNDER_DOWEL);
+              new Dowels(
+                  joint, count, edge, diameter, length, room, face, end, limits.leastUnderDowel());
           if (form.isSound(
               DOWEL,
               DOWEL_LENGTH,

@@ -19,8 +19,8 @@ import static org.proofcut.core.intake.HoleFields.inside;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.proofcut.core.boring.BoringLimits;
 import org.proofcut.core.boring.HingeCup;
-import org.proofcut.core.evidence.Citation;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.evidence.Worked;
 import org.proofcut.core.measure.Length;
@@ -63,13 +63,9 @@ final class HingeCupForm {
       length("last", "Last hole", "from the far end; as the first one if left empty")
           .mayStayEmpty();
 
-  /** Common practice. */
-  private static final Worked<Length> LEAST_UNDER_CUP =
-      Worked.given("least wood under the cup", Length.ofMillimetres(4), Citation.COMMON_PRACTICE);
-
   private HingeCupForm() {}
 
-  static CutForm form() {
+  static CutForm form(BoringLimits limits) {
     return new CutForm(
         "hinge-cup",
         "Hinge cups",
@@ -101,7 +97,7 @@ final class HingeCupForm {
                   depth,
                   fromEdge,
                   Worked.measured("thinnest reading of the door", stock.thickness().ends().least()),
-                  LEAST_UNDER_CUP);
+                  limits.leastUnderCup());
           if (form.isSound(CUP_DEPTH, CutFields.THINNEST)) {
             cup.problems(form.unit()).stream()
                 .filter(Problem::stops)

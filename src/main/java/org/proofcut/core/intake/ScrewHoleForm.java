@@ -24,8 +24,8 @@ import static org.proofcut.core.intake.HoleFields.wanted;
 
 import java.util.List;
 import java.util.Optional;
+import org.proofcut.core.boring.BoringLimits;
 import org.proofcut.core.boring.ScrewHoles;
-import org.proofcut.core.evidence.Citation;
 import org.proofcut.core.evidence.Worked;
 import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
@@ -84,12 +84,9 @@ final class ScrewHoleForm {
   private static final Field HEAD =
       length("head", "Head of the screw", "its diameter, by caliper; for a seat").mayStayEmpty();
 
-  /** Sunk so far that nothing stands proud of a face that is sanded. */
-  private static final Length UNDER_FACE = Length.ofMicrometres(300);
-
   private ScrewHoleForm() {}
 
-  static CutForm form() {
+  static CutForm form(BoringLimits limits) {
     return new CutForm(
         "screw-hole",
         "Hole for a screw",
@@ -122,13 +119,13 @@ final class ScrewHoleForm {
             }
             case "countersink" -> {
               wanted(form, HEAD, head);
-              head.filter(one -> one.isAtMost(screw.clearance().value()))
+              head.filter(one -> one.isAtMost(screw.clearance(limits).value()))
                   .ifPresent(
                       one ->
                           form.problem(
                               HEAD,
                               "That is no wider than the clearance hole",
-                              "more than " + form.shown(screw.clearance().value())));
+                              "more than " + form.shown(screw.clearance(limits).value())));
             }
             default -> {}
           }
@@ -137,7 +134,8 @@ final class ScrewHoleForm {
                   new SingleCut(
                       OperationKind.SCREW_HOLES,
                       title(bore),
-                      asked(bore, screw, length, through, head, row, stock, work),
+                      asked(
+                          bore, new Screw(screw, length, through, head), row, stock, work, limits),
                       stock,
                       Optional.empty()));
         });
@@ -197,46 +195,41 @@ final class ScrewHoleForm {
     };
   }
 
+  /** The screw as typed, and what of it is asked for. */
+  private record Screw(
+      ScrewHoles holes, Optional<Length> length, Optional<Length> through, Optional<Length> head) {}
+
   private static CutAsked asked(
-      String bore,
-      ScrewHoles screw,
-      Optional<Length> length,
-      Optional<Length> through,
-      Optional<Length> head,
-      CutAsked.Row row,
-      Sheet stock,
-      Work work) {
+      String bore, Screw screw, CutAsked.Row row, Sheet stock, Work work, BoringLimits limits) {
+    var holes = screw.holes();
     var material = stock.material();
     var wood = wood(material);
     return switch (bore) {
       case "pilot" ->
           new CutAsked.Holes(
-              screw.pilot(wood),
-              Optional.of(screw.pilotAccepted(wood)),
+              holes.pilot(wood),
+              Optional.of(holes.pilotAccepted(wood, limits)),
               Optional.of(
                   ScrewHoles.pilotDepth(
-                      Worked.entered("length of the screw", length.orElseThrow()),
+                      Worked.entered("length of the screw", screw.length().orElseThrow()),
                       Worked.entered(
-                          "thickness of the part under the head", through.orElseThrow()))),
+                          "thickness of the part under the head", screw.through().orElseThrow()))),
               false,
               row,
               material,
               work);
       case "countersink" ->
           new CutAsked.Countersink(
-              Worked.entered("head of the screw", head.orElseThrow()),
-              screw.clearance(),
-              Worked.given(
-                  "how far the head is to lie below the face",
-                  UNDER_FACE,
-                  Citation.COMMON_PRACTICE),
+              Worked.entered("head of the screw", screw.head().orElseThrow()),
+              holes.clearance(limits),
+              limits.headUnderFace(),
               row,
               material,
               work);
       default ->
           new CutAsked.Holes(
-              screw.clearance(),
-              Optional.of(screw.clearanceAccepted()),
+              holes.clearance(limits),
+              Optional.of(holes.clearanceAccepted(limits)),
               Optional.empty(),
               false,
               row,

@@ -93,7 +93,7 @@ public final class BevelSetup {
         Setting.of(
             Setting.Role.HEIGHT,
             "along the tilted blade, from the table to the top tooth",
-            rip(angle, thickest()).bladeOut(limits.bladeAbove()).as("blade out of the table"),
+            rip(angle, thickest()).bladeOut(limits.saw().bladeAbove()).as("blade out of the table"),
             saw.heightStep());
     var refusal =
         RouterTableSetup.firstOf(
@@ -145,12 +145,12 @@ public final class BevelSetup {
             Setting.Role.MARK,
             "on the upper face, from the reference edge to the edge of the track",
             wide.as("reference edge to the track"),
-            limits.markStep().value());
+            limits.settings().markStep().value());
     var out =
         Setting.of(
             Setting.Role.DEPTH,
             "along the tilted blade, from the underside of the track to the lowest tooth",
-            rip(angle, thickest()).bladeOut(limits.trackBelow()).as("depth along the blade"),
+            rip(angle, thickest()).bladeOut(limits.saw().trackBelow()).as("depth along the blade"),
             saw.depthStep());
     var refusal = atMost(out.set().value(), saw.greatestDepth(), saw, "The blade would reach ");
     return refusal.isPresent()
@@ -186,7 +186,7 @@ public final class BevelSetup {
   }
 
   private Band accepted() {
-    return Band.around(shown().runsIn().value(), limits.sizeTolerance().value());
+    return Band.around(shown().runsIn().value(), limits.settings().sizeTolerance().value());
   }
 
   private Setup setup(
@@ -223,7 +223,7 @@ public final class BevelSetup {
                     Dimension.SIZE,
                     where,
                     size,
-                    Band.around(size.value(), limits.sizeTolerance().value()),
+                    Band.around(size.value(), limits.settings().sizeTolerance().value()),
                     RouterCuts.TWO_READINGS,
                     Optional.of(place.role()),
                     Optional.empty()),

@@ -67,7 +67,7 @@ public final class CentredGrooveSetup {
             Setting.Role.FENCE,
             "to the " + edge + ", by caliper",
             exact,
-            limits.fineStep().value());
+            limits.settings().fineStep().value());
   }
 
   /** The set-up on a router table, or why this table and cutter can't make it. */
@@ -219,7 +219,7 @@ public final class CentredGrooveSetup {
         Measure.Dimension.DISTANCE,
         "the wood beside the groove, both ends of the marked side, then both ends of the other",
         side,
-        Band.around(side.value(), limits.distanceTolerance().value()),
+        Band.around(side.value(), limits.settings().distanceTolerance().value()),
         2 * RouterCuts.TWO_READINGS,
         Optional.empty(),
         Optional.of(Setting.Role.FENCE));
@@ -228,7 +228,7 @@ public final class CentredGrooveSetup {
   private Optional<Refusal> widthInReach() {
     var width = asked.width().value();
     var one = cuts.value();
-    var off = limits.distanceTolerance().value().times(WALLS);
+    var off = limits.settings().distanceTolerance().value().times(WALLS);
     if (one.isGreaterThan(width.minus(off))) {
       return Optional.of(
           new Refusal(
@@ -241,7 +241,7 @@ public final class CentredGrooveSetup {
                   + ": with the fence a little off, the second face's pass would be a climb cut",
               "Use a cutter of " + conditions.shown(width.minus(off)) + " or less"));
     }
-    var least = width.plus(limits.leastOverlap().value()).half();
+    var least = width.plus(limits.router().leastOverlap().value()).half();
     if (one.isLessThan(least)) {
       return Optional.of(
           new Refusal(
@@ -251,7 +251,8 @@ public final class CentredGrooveSetup {
                   + conditions.caliper(width)
                   + " in two passes that overlap",
               "Use a cutter of "
-                  + conditions.shown(least.roundedTo(limits.markStep().value(), Rounding.UP))
+                  + conditions.shown(
+                      least.roundedTo(limits.settings().markStep().value(), Rounding.UP))
                   + " or more"));
     }
     return Optional.empty();
@@ -276,7 +277,7 @@ public final class CentredGrooveSetup {
   private Optional<Refusal> thinSides() {
     var thinnest = asked.work().thickness().least();
     var side = thinnest.minus(asked.width().value()).half();
-    if (side.isAtLeast(limits.leastCheek().value())) {
+    if (side.isAtLeast(limits.router().leastCheek().value())) {
       return Optional.empty();
     }
     return Optional.of(
@@ -285,7 +286,7 @@ public final class CentredGrooveSetup {
             "Only "
                 + conditions.caliper(side)
                 + " of wood would stay on each side of the groove; at least "
-                + conditions.caliper(limits.leastCheek().value())
+                + conditions.caliper(limits.router().leastCheek().value())
                 + " is wanted",
             "Use thicker wood, or a thinner panel"));
   }

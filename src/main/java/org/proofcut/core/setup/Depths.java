@@ -22,10 +22,10 @@ final class Depths {
     return Worked.called("deepest pass for this cutter")
         .by("the least of half the diameter, the deepest pass, and the cutting length")
         .with("half the diameter", Worked.entered("half the cutter's diameter", half))
-        .with("the deepest pass", limits.deepestPass())
+        .with("the deepest pass", limits.router().deepestPass())
         .with("the cutting length", Worked.entered("cutting length", cutter.cuttingLength()))
-        .from(limits.deepestPass().source())
-        .is(half.min(limits.deepestPass().value()).min(cutter.cuttingLength()));
+        .from(limits.router().deepestPass().source())
+        .is(half.min(limits.router().deepestPass().value()).min(cutter.cuttingLength()));
   }
 
   /** Why the depth can't be reached in passes that this cutter bears, if so. */
@@ -51,7 +51,7 @@ final class Depths {
     return depth
         .set()
         .value()
-        .minus(limits.lightPass().value())
+        .minus(limits.router().lightPass().value())
         .roundedTo(depth.step(), Rounding.DOWN);
   }
 
@@ -62,7 +62,7 @@ final class Depths {
     if (depth.value().isAtMost(deepest.value())) {
       return List.of(depth);
     }
-    var light = limits.lightPass();
+    var light = limits.router().lightPass();
     var rough = beforeLast(setting, limits);
     // Shared by whole steps of the deepest pass, so that rounding a depth never deepens a pass.
     var whole = deepest.value().roundedTo(setting.step(), Rounding.DOWN);

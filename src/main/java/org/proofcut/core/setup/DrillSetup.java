@@ -110,9 +110,9 @@ public final class DrillSetup {
                             "thickest stock",
                             Worked.measured(
                                 "thickest reading of the stock", work.thickness().most()))
-                        .with("how far into the waste board", limits.beyondHole())
-                        .from(limits.beyondHole().source())
-                        .is(work.thickness().most().plus(limits.beyondHole().value())));
+                        .with("how far into the waste board", limits.drill().beyondHole())
+                        .from(limits.drill().beyondHole().source())
+                        .is(work.thickness().most().plus(limits.drill().beyondHole().value())));
     var measures = new ArrayList<Measure>();
     measures.add(diameter(asked));
     asked
@@ -125,7 +125,7 @@ public final class DrillSetup {
                         "from the face of the scrap to the floor beside the mark of the point, in"
                             + " two holes",
                         wanted,
-                        limits.depthTolerance().value(),
+                        limits.settings().depthTolerance().value(),
                         ofDepth())));
     return new Task(
         asked,
@@ -237,7 +237,7 @@ public final class DrillSetup {
   private Setting alongPress(Row row, DrillPress press) {
     boolean stop =
         row.last().value().isAtMost(press.stopReach())
-            && row.along().size() <= limits.mostStops().value();
+            && row.along().size() <= limits.drill().mostStops().value();
     if (!stop) {
       return mark(row);
     }
@@ -247,7 +247,7 @@ public final class DrillSetup {
             ? "on the fence, to the centre of the bit; the reference end lies against it"
             : "for the first hole, to the centre of the bit; moved for each further one",
         row.first().as("stop to the centre of the bit"),
-        limits.markStep().value());
+        limits.settings().markStep().value());
   }
 
   private Optional<Refusal> fenceReaches(DrillPress press) {
@@ -294,7 +294,7 @@ public final class DrillSetup {
   /** A short piece has no end that fence or column would stop. */
   private Optional<Refusal> heldAtPress() {
     var shortest = work.alongGuide().least();
-    return shortest.isAtLeast(limits.shortestAtDrill().value())
+    return shortest.isAtLeast(limits.drill().shortestAtDrill().value())
             || conditions.aids().contains("clamps")
         ? Optional.empty()
         : refused(
@@ -304,7 +304,7 @@ public final class DrillSetup {
                 + " long can't be held by hand against a bit that grabs, and the shop has no clamps"
                 + " entered",
             "Enter clamps in the shop, or bore it in a piece of "
-                + conditions.shown(limits.shortestAtDrill().value())
+                + conditions.shown(limits.drill().shortestAtDrill().value())
                 + " or more and cut that afterwards");
   }
 
@@ -317,7 +317,7 @@ public final class DrillSetup {
             Setting.Role.LINE,
             "struck along the reference edge, to the centre of the bit",
             row.fromEdge().as("reference edge to the line"),
-            limits.markStep().value());
+            limits.settings().markStep().value());
     var place = mark(row);
     var guide =
         Worked.entered(
@@ -430,7 +430,7 @@ public final class DrillSetup {
             ? "from the reference end"
             : "for the first hole, from the reference end; so are all the others",
         row.first().as("reference end to the first hole"),
-        limits.markStep().value());
+        limits.settings().markStep().value());
   }
 
   /** Why this bit makes another hole than was asked for, if so. */
@@ -488,7 +488,8 @@ public final class DrillSetup {
         .accepted()
         .orElseGet(
             () ->
-                Band.around(asked.diameter().value(), conditions.limits().holeTolerance().value()));
+                Band.around(
+                    asked.diameter().value(), conditions.limits().drill().holeTolerance().value()));
   }
 
   private Optional<Refusal> turns(Length largest) {
@@ -551,7 +552,7 @@ public final class DrillSetup {
       return Optional.empty();
     }
     var left = work.thickness().least().minus(depth).minus(bit.point());
-    return left.isAtLeast(limits.leastUnderPoint().value())
+    return left.isAtLeast(limits.drill().leastUnderPoint().value())
         ? Optional.empty()
         : refused(
             Refusal.Reason.TOO_DEEP,
@@ -562,7 +563,7 @@ public final class DrillSetup {
                 + " into stock that is "
                 + conditions.caliper(work.thickness().least())
                 + " at its thinnest; at least "
-                + conditions.caliper(limits.leastUnderPoint().value())
+                + conditions.caliper(limits.drill().leastUnderPoint().value())
                 + " stays below it",
             "Make the hole shallower, or use a bit with a shorter point");
   }
@@ -579,7 +580,7 @@ public final class DrillSetup {
   }
 
   static List<Pass> plunges(Worked<Length> depth, Band takes, Bit bit, SetupLimits limits) {
-    var lift = bit.diameter().times(limits.diametersToLift().value());
+    var lift = bit.diameter().times(limits.drill().diametersToLift().value());
     var passes = new ArrayList<Pass>();
     for (var reached = lift; reached.isLessThan(depth.value()); reached = reached.plus(lift)) {
       int number = passes.size() + 1;
@@ -590,9 +591,9 @@ public final class DrillSetup {
               Worked.called("depth of plunge " + number)
                   .by("plunge × diameters before it is lifted × diameter")
                   .with("plunge", Worked.given("number of the plunge", number, depth.source()))
-                  .with("diameters before it is lifted", limits.diametersToLift())
+                  .with("diameters before it is lifted", limits.drill().diametersToLift())
                   .with("diameter", Worked.entered("diameter of the bit", bit.diameter()))
-                  .from(limits.diametersToLift().source())
+                  .from(limits.drill().diametersToLift().source())
                   .is(reached),
               takes,
               Pass.Engages.ALL_ROUND));
@@ -624,14 +625,14 @@ public final class DrillSetup {
             Dimension.DISTANCE,
             "from the reference edge of the scrap to the near wall of two holes, well apart",
             nearWall("reference edge", row.fromEdge()),
-            limits.distanceTolerance().value(),
+            limits.settings().distanceTolerance().value(),
             across.role()));
     measures.add(
         measure(
             Dimension.FROM_END,
             "from the reference end of the scrap to the near wall of the first hole, twice",
             nearWall("reference end", row.first()),
-            limits.distanceTolerance().value(),
+            limits.settings().distanceTolerance().value(),
             along.role()));
     return measures;
   }

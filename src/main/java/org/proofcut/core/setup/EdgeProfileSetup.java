@@ -181,7 +181,7 @@ public final class EdgeProfileSetup {
             Measure.Dimension.DEPTH,
             "down the edge, from the face to where the profile ends: both ends and the middle",
             asked.height(),
-            Band.around(asked.height().value(), limits.depthTolerance().value()),
+            Band.around(asked.height().value(), limits.settings().depthTolerance().value()),
             RouterCuts.THREE_READINGS,
             Optional.of(height),
             Optional.empty()));
@@ -189,7 +189,7 @@ public final class EdgeProfileSetup {
   }
 
   private Band accepted() {
-    return Band.around(asked.width().value(), limits.distanceTolerance().value());
+    return Band.around(asked.width().value(), limits.settings().distanceTolerance().value());
   }
 
   /** What has to be right of cutter and height on every machine. */
@@ -231,7 +231,7 @@ public final class EdgeProfileSetup {
 
   /** Why a bearing would not be held by so much of an edge, if so. */
   static Optional<Refusal> ridesTheEdge(Length left, Conditions conditions, String instead) {
-    var least = conditions.limits().leastBearingEdge().value();
+    var least = conditions.limits().router().leastBearingEdge().value();
     if (left.isAtLeast(least)) {
       return Optional.empty();
     }
@@ -273,7 +273,7 @@ public final class EdgeProfileSetup {
   /** Why so narrow a piece is not fed past a router table's cutter, if so. */
   static Optional<Refusal> wideEnough(Work work, Conditions conditions) {
     var across = work.acrossGuide().least();
-    var least = conditions.limits().narrowestAtRouter().value();
+    var least = conditions.limits().router().narrowestAtRouter().value();
     if (across.isAtLeast(least)) {
       return Optional.empty();
     }
@@ -293,8 +293,9 @@ public final class EdgeProfileSetup {
    * Why this piece is too small for that, if so.
    */
   static Optional<Refusal> heldByHand(Work work, HandRouter router, Conditions conditions) {
-    var across = router.baseEdgeToCentre().plus(conditions.limits().clampRoom().value());
-    var along = router.baseEdgeToCentre().times(2).plus(conditions.limits().clampRoom().value());
+    var across = router.baseEdgeToCentre().plus(conditions.limits().router().clampRoom().value());
+    var along =
+        router.baseEdgeToCentre().times(2).plus(conditions.limits().router().clampRoom().value());
     var isAcross = work.acrossGuide().least();
     var isAlong = work.alongGuide().least();
     if (isAcross.isAtLeast(across) && isAlong.isAtLeast(along)) {

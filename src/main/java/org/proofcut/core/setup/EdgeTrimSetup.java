@@ -35,13 +35,14 @@ public final class EdgeTrimSetup {
             .with("size now", asked.now())
             .with("size wanted", asked.size())
             .is(asked.now().value().minus(asked.size().value()));
-    var step = limits.fineStep().value();
-    long count = off.value().dividedBy(limits.mostTrim().value(), Rounding.UP);
+    var step = limits.settings().fineStep().value();
+    long count = off.value().dividedBy(limits.router().mostTrim().value(), Rounding.UP);
     var take =
         Worked.called("what a pass takes")
             .by("what comes off in all ÷ passes, to a step that can be set, downward")
             .with("what comes off in all", off)
-            .with("passes", Worked.given("passes", (int) count, limits.mostTrim().source()))
+            .with(
+                "passes", Worked.given("passes", (int) count, limits.router().mostTrim().source()))
             .is(new Length(off.value().picometres() / count).roundedTo(step, Rounding.DOWN));
     var shim =
         Setting.of(
@@ -65,8 +66,8 @@ public final class EdgeTrimSetup {
                 .with(
                     "thickest reading",
                     Worked.measured("thickest reading", asked.work().thickness().most()))
-                .with("what the edges reach above it", limits.leastOverlap())
-                .is(asked.work().thickness().most().plus(limits.leastOverlap().value())),
+                .with("what the edges reach above it", limits.router().leastOverlap())
+                .is(asked.work().thickness().most().plus(limits.router().leastOverlap().value())),
             table.heightStep());
     var speed = Speeds.choose(table, cutter, limits);
     var refusal =
@@ -101,8 +102,8 @@ public final class EdgeTrimSetup {
   private static Measure taken(Worked<Length> take, int passes, SetupLimits limits) {
     // The tolerance of the size is shared by the passes, but never under what a caliper tells.
     var each =
-        new Length(limits.sizeTolerance().value().picometres() / passes)
-            .max(limits.fineStep().value());
+        new Length(limits.settings().sizeTolerance().value().picometres() / passes)
+            .max(limits.settings().fineStep().value());
     return new Measure(
         Measure.Dimension.WIDTH,
         "what one pass takes off: width before less width after, both ends and the middle",
@@ -114,7 +115,7 @@ public final class EdgeTrimSetup {
   }
 
   private static Optional<Refusal> enough(Length off, Length take, Conditions conditions) {
-    var least = conditions.limits().leastStrip().value();
+    var least = conditions.limits().settings().leastStrip().value();
     if (take.isAtLeast(least)) {
       return Optional.empty();
     }

@@ -20,8 +20,18 @@ public record FeedBand(Worked<Amount> least, Worked<Amount> most) {
   /** The feeds of a cutter at a speed, rounded to the inside of the band. */
   static FeedBand of(RouterCutter cutter, int perMinute, SetupLimits limits) {
     return new FeedBand(
-        feed("slowest feed", limits.leastChip(), cutter.edges(), perMinute, RoundingMode.CEILING),
-        feed("fastest feed", limits.mostChip(), cutter.edges(), perMinute, RoundingMode.FLOOR));
+        feed(
+            "slowest feed",
+            limits.router().leastChip(),
+            cutter.edges(),
+            perMinute,
+            RoundingMode.CEILING),
+        feed(
+            "fastest feed",
+            limits.router().mostChip(),
+            cutter.edges(),
+            perMinute,
+            RoundingMode.FLOOR));
   }
 
   /**

@@ -31,8 +31,8 @@ public final class FlushTrimSetup {
             Worked.called("depth of the cutting edges")
                 .by("thickness of the layer + what the edges reach below it")
                 .with("thickness of the layer", asked.layer())
-                .with("what the edges reach below it", limits.leastOverlap())
-                .is(asked.layer().value().plus(limits.leastOverlap().value())),
+                .with("what the edges reach below it", limits.router().leastOverlap())
+                .is(asked.layer().value().plus(limits.router().leastOverlap().value())),
             router.depthStep());
     var set = depth.set().value();
     var below = set.minus(asked.layer().value());
@@ -68,7 +68,7 @@ public final class FlushTrimSetup {
 
   private static Optional<Refusal> level(BearingCutter cutter, Conditions conditions) {
     var step = cutter.cutWidth();
-    if (step.abs().isAtMost(conditions.limits().fineStep().value())) {
+    if (step.abs().isAtMost(conditions.limits().settings().fineStep().value())) {
       return Optional.empty();
     }
     return Optional.of(
@@ -84,7 +84,7 @@ public final class FlushTrimSetup {
   /** Beyond the cutter's centre its edges run with the feed. */
   private static Optional<Refusal> overhang(
       FlushTrim asked, BearingCutter cutter, Conditions conditions) {
-    var most = conditions.limits().mostOverhang().value().min(cutter.diameter().half());
+    var most = conditions.limits().router().mostOverhang().value().min(cutter.diameter().half());
     if (asked.overhang().value().isAtMost(most)) {
       return Optional.empty();
     }

@@ -203,7 +203,7 @@ public final class HandRouterSetup {
                 ? "from the reference edge; it lies between that edge and the cut"
                 : "from the reference edge; it lies beyond the cut",
             exact,
-            slot ? limits.markStep().value() : limits.fineStep().value());
+            slot ? limits.settings().markStep().value() : limits.settings().fineStep().value());
     var nearest =
         nearSide
             ? setting.set().value().plus(gap.value())

@@ -113,7 +113,7 @@ public final class KnifeSetup {
         passes,
         Feed.OVER_THE_KNIVES,
         List.of(),
-        turning().fastestFeed(limits.leastKnifeMarks()));
+        turning().fastestFeed(limits.knives().leastKnifeMarks()));
   }
 
   private Answer planing(Planing asked, Planer planer) {
@@ -142,12 +142,12 @@ public final class KnifeSetup {
             asked.finished(),
             new ThicknessLimits(
                 deepest(),
-                limits.lightKnifePass().value().isGreaterThan(deepest().value())
+                limits.knives().lightKnifePass().value().isGreaterThan(deepest().value())
                     ? deepest()
-                    : limits.lightKnifePass(),
+                    : limits.knives().lightKnifePass(),
                 shortest(),
                 thinnest(),
-                limits.snipe(),
+                limits.knives().snipe(),
                 step()));
     var wrong =
         RouterTableSetup.firstOf(
@@ -183,7 +183,7 @@ public final class KnifeSetup {
         Measure.Dimension.SIZE,
         "the thickness: in the middle and inside the snipe at both ends",
         asked.thickness(),
-        Band.around(asked.thickness().value(), limits.thicknessTolerance().value()),
+        Band.around(asked.thickness().value(), limits.knives().thicknessTolerance().value()),
         RouterCuts.THREE_READINGS,
         Optional.of(Setting.Role.HEIGHT),
         Optional.empty());
@@ -228,7 +228,7 @@ public final class KnifeSetup {
                 fed,
                 turning().markSpacing(fed),
                 turning().marksPerInch(fed),
-                limits.leastKnifeMarks())));
+                limits.knives().leastKnifeMarks())));
   }
 
   private Turning turning() {
@@ -251,13 +251,13 @@ public final class KnifeSetup {
     return Worked.called("deepest pass")
         .by("the lesser of both, to a step that can be set downward")
         .with("the machine's", manual)
-        .with(limits.deepestKnifePass())
+        .with(limits.knives().deepestKnifePass())
         .with("step", step())
-        .from(limits.deepestKnifePass().source())
+        .from(limits.knives().deepestKnifePass().source())
         .is(
             machine
                 .deepestPass()
-                .min(limits.deepestKnifePass().value())
+                .min(limits.knives().deepestKnifePass().value())
                 .roundedTo(machine.step(), Rounding.DOWN));
   }
 
@@ -265,14 +265,14 @@ public final class KnifeSetup {
     return larger(
         "shortest piece",
         Worked.entered("shortest piece of the machine", machine.shortestWork()),
-        limits.shortestAtKnives());
+        limits.knives().shortestAtKnives());
   }
 
   private Worked<Length> thinnest() {
     return larger(
         "thinnest piece",
         Worked.entered("thinnest piece of the machine", machine.thinnestWork()),
-        limits.thinnestAtKnives());
+        limits.knives().thinnestAtKnives());
   }
 
   private static Worked<Length> larger(String name, Worked<Length> manual, Worked<Length> limit) {
@@ -291,7 +291,8 @@ public final class KnifeSetup {
         "Steps of "
             + conditions.caliper(machine.step())
             + " are coarser than the deepest pass, "
-            + conditions.caliper(limits.deepestKnifePass().value().min(machine.deepestPass())),
+            + conditions.caliper(
+                limits.knives().deepestKnifePass().value().min(machine.deepestPass())),
         "Set it by caliper, and enter the step that you reach so");
   }
 
@@ -322,14 +323,14 @@ public final class KnifeSetup {
 
   private Optional<Refusal> tooLong(Jointer jointer) {
     var tables = jointer.infeedLength().plus(jointer.outfeedLength());
-    var longest = tables.times(limits.tableLengths().value());
+    var longest = tables.times(limits.knives().tableLengths().value());
     return when(
         work.alongGuide().most().isGreaterThan(longest),
         Refusal.Reason.OUT_OF_REACH,
         "A piece "
             + conditions.shown(work.alongGuide().most())
             + " long is more than "
-            + limits.tableLengths().value()
+            + limits.knives().tableLengths().value()
             + " times as long as the tables, "
             + conditions.shown(tables)
             + ": they can't make it straight",
@@ -383,7 +384,7 @@ public final class KnifeSetup {
         "The piece is "
             + conditions.shown(length)
             + " long; with "
-            + conditions.shown(limits.snipe().value())
+            + conditions.shown(limits.knives().snipe().value())
             + " of snipe to cut off at each end it wants "
             + conditions.shown(rough),
         "Take a longer piece, or glue runners to both its edges that reach past its ends");

@@ -149,7 +149,7 @@ public final class MitreSawSetup {
             "on the good face, along the long edge, from long point to long point; the blade on the"
                 + " waste side",
             asked.size().as("long point to the mark"),
-            limits.markStep().value());
+            limits.settings().markStep().value());
     var thickness =
         Worked.measured("thickness, middle of the readings", asked.work().thickness().middle());
     var over =
@@ -244,7 +244,7 @@ public final class MitreSawSetup {
         Dimension.SIZE,
         what,
         size,
-        Band.around(size.value(), limits.sizeTolerance().value()),
+        Band.around(size.value(), limits.settings().sizeTolerance().value()),
         RouterCuts.TWO_READINGS,
         Optional.of(place.role()),
         Optional.empty());
@@ -270,6 +270,7 @@ public final class MitreSawSetup {
   private Band accepted(AngleShown shown, Worked<Angle> flat) {
     var share =
         limits
+            .saw()
             .lastJointOpen()
             .value()
             .inMillimetres()
@@ -284,7 +285,7 @@ public final class MitreSawSetup {
             .toBigInteger()
             .longValueExact();
     var byAngle = shown.within(new Angle(hundredths));
-    var byCaliper = Band.around(shown.runsIn().value(), limits.fineStep().value());
+    var byCaliper = Band.around(shown.runsIn().value(), limits.settings().fineStep().value());
     return new Band(byAngle.least().min(byCaliper.least()), byAngle.most().max(byCaliper.most()));
   }
 
@@ -305,7 +306,7 @@ public final class MitreSawSetup {
                 + " can be set to "
                 + setting.shown()
                 + ": the last joint would stand open by more than "
-                + conditions.shown(limits.lastJointOpen().value()),
+                + conditions.shown(limits.saw().lastJointOpen().value()),
             "Use a saw that can be set more finely, or narrower pieces"));
   }
 
@@ -384,7 +385,7 @@ public final class MitreSawSetup {
 
   /** A hand that holds a short piece lies beside the blade. */
   private Optional<Refusal> held(Length kept) {
-    var shortest = limits.shortestAtMitreSaw().value();
+    var shortest = limits.saw().shortestAtMitreSaw().value();
     if (!kept.isLessThan(shortest) || conditions.aids().contains(CLAMP)) {
       return Optional.empty();
     }

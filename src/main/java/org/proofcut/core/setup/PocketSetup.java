@@ -61,7 +61,7 @@ public final class PocketSetup {
                 ? "from the reference edge to the middle of the pocket"
                 : "for the first pocket, from the reference edge; so are all the others",
             asked.row().first(),
-            limits.markStep().value());
+            limits.settings().markStep().value());
     var speed = Speeds.choose(drill, bit, asked.material(), limits);
     var refusal =
         RouterTableSetup.firstOf(
@@ -105,7 +105,7 @@ public final class PocketSetup {
         "from the end of the scrap to the tip of a screw driven home in it, along the screw, in two"
             + " pockets",
         bite,
-        Band.around(bite.value(), limits.pocketTolerance().value()),
+        Band.around(bite.value(), limits.drill().pocketTolerance().value()),
         RouterCuts.TWO_READINGS,
         Optional.of(Setting.Role.COLLAR),
         Optional.empty());
@@ -162,7 +162,10 @@ public final class PocketSetup {
   private Optional<Refusal> holds(PocketHole hole) {
     var other =
         new PocketHole.Other(
-            asked.deep(), asked.thick(), limits.leastBeyondTip(), limits.leastBite());
+            asked.deep(),
+            asked.thick(),
+            limits.drill().leastBeyondTip(),
+            limits.drill().leastBite());
     var problems = hole.problems(asked.screw(), other, conditions.unit());
     if (problems.isEmpty()) {
       return Optional.empty();
@@ -181,8 +184,8 @@ public final class PocketSetup {
    */
   private String screwsThatDo(PocketHole hole) {
     var head = hole.underTheHead().value();
-    var shortest = head.plus(limits.leastBite().value());
-    var left = limits.leastBeyondTip().value();
+    var shortest = head.plus(limits.drill().leastBite().value());
+    var left = limits.drill().leastBeyondTip().value();
     var angle = asked.angle().value();
     var bite =
         asked.deep().value().minus(left).times(angle.secant(), Length.HUNDREDTH, Rounding.DOWN);

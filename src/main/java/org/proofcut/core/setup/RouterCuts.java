@@ -165,14 +165,14 @@ final class RouterCuts {
     if (accepted.contains(one)) {
       return Widening.none();
     }
-    var overlap = conditions.limits().leastOverlap().value();
+    var overlap = conditions.limits().router().leastOverlap().value();
     var exact =
         Worked.called("thickness of the spacer strip")
             .by("width − " + as)
             .with("width", width)
             .with(as, cuts)
             .is(width.value().minus(one));
-    var thinnest = conditions.limits().leastStrip().value();
+    var thinnest = conditions.limits().settings().leastStrip().value();
     if (exact.value().isLessThan(thinnest)) {
       return Widening.no(
           new Refusal(
@@ -185,7 +185,7 @@ final class RouterCuts {
                   + " stays where it is",
               "Use a narrower cutter, whose strip can be handled"));
     }
-    var step = conditions.limits().fineStep().value();
+    var step = conditions.limits().settings().fineStep().value();
     var aside = one.minus(overlap);
     long strips = aside.isPositive() ? exact.value().dividedBy(aside, Rounding.UP) : Long.MAX_VALUE;
     if (strips > mostPasses - 1) {
@@ -212,7 +212,7 @@ final class RouterCuts {
    */
   static Widening rabbetWidening(
       Worked<Length> width, StraightCutter cutter, Conditions conditions) {
-    var overlap = conditions.limits().leastOverlap().value();
+    var overlap = conditions.limits().router().leastOverlap().value();
     if (cutter.diameter().isAtLeast(width.value().plus(overlap))) {
       return Widening.none();
     }
@@ -230,7 +230,7 @@ final class RouterCuts {
             Setting.Role.STRIP,
             "its thickness, about: the last pass makes the width",
             exact,
-            conditions.limits().markStep().value()),
+            conditions.limits().settings().markStep().value()),
         1);
   }
 
@@ -270,7 +270,7 @@ final class RouterCuts {
         Measure.Dimension.DEPTH,
         "from the face of the scrap to the floor of the cut: both ends and the middle",
         target,
-        Band.around(target.value(), limits.depthTolerance().value()),
+        Band.around(target.value(), limits.settings().depthTolerance().value()),
         THREE_READINGS,
         Optional.of(by),
         Optional.empty());
@@ -285,7 +285,7 @@ final class RouterCuts {
         Measure.Dimension.DISTANCE,
         "from the reference edge of the scrap to the near wall: both ends",
         target,
-        Band.around(target.value(), limits.distanceTolerance().value()),
+        Band.around(target.value(), limits.settings().distanceTolerance().value()),
         TWO_READINGS,
         Optional.of(by),
         strip ? Optional.of(Setting.Role.STRIP) : Optional.empty());

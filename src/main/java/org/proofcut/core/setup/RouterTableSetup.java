@@ -148,7 +148,7 @@ public final class RouterTableSetup {
             Setting.Role.FENCE,
             "to the farthest cutting edge, turned by hand until it points away from the fence",
             asked.width().as("fence to the farthest cutting edge"),
-            limits.fineStep().value());
+            limits.settings().fineStep().value());
     var height = height(asked.depth());
     var far = fence.set().value();
     var width = RouterCuts.width(asked.width(), asked.accepted(), Optional.of(Setting.Role.FENCE));
@@ -218,7 +218,7 @@ public final class RouterTableSetup {
   /** Why so short an edge must not ride a router table's fence, if so. */
   static Optional<Refusal> ridesFence(Work work, Conditions conditions) {
     var shortest = work.alongGuide().least();
-    var wanted = conditions.limits().shortestAtRouter().value();
+    var wanted = conditions.limits().router().shortestAtRouter().value();
     if (shortest.isAtLeast(wanted)) {
       return Optional.empty();
     }
@@ -260,7 +260,7 @@ public final class RouterTableSetup {
   private static boolean tipsAtFence(Work work, Conditions conditions) {
     return work.alongGuide()
         .least()
-        .times(conditions.limits().overhangToContact().value())
+        .times(conditions.limits().router().overhangToContact().value())
         .isLessThan(work.acrossGuide().most());
   }
 

@@ -45,7 +45,7 @@ public final class SawSetup {
         above(
             "height of the blade",
             asked.along() ? "height above the table" : "height above the sled's base",
-            limits.bladeAbove());
+            limits.saw().bladeAbove());
     var place =
         asked.along()
             ? Setting.of(
@@ -93,13 +93,13 @@ public final class SawSetup {
   }
 
   private Answer track(TrackSaw saw) {
-    var depth = above("depth of the blade", "depth below the track", limits.trackBelow());
+    var depth = above("depth of the blade", "depth below the track", limits.saw().trackBelow());
     var mark =
         Setting.of(
             Setting.Role.MARK,
             "from the reference edge to the edge of the track",
             asked.size().as("reference edge to the track"),
-            limits.markStep().value());
+            limits.settings().markStep().value());
     var down =
         Setting.of(
             Setting.Role.DEPTH,
@@ -165,7 +165,7 @@ public final class SawSetup {
             Measure.Dimension.SIZE,
             asked.along() ? "across the piece, near both ends" : "along the piece, near both edges",
             asked.size(),
-            Band.around(asked.size().value(), limits.sizeTolerance().value()),
+            Band.around(asked.size().value(), limits.settings().sizeTolerance().value()),
             RouterCuts.TWO_READINGS,
             Optional.of(place.role()),
             Optional.empty()));
@@ -213,7 +213,7 @@ public final class SawSetup {
   /** A rip rides the fence with its long edge, or it turns and is thrown. */
   private Optional<Refusal> ripReach(TableSaw saw) {
     var shortest = asked.work().alongGuide().least();
-    if (shortest.isLessThan(limits.shortestAtSaw().value())) {
+    if (shortest.isLessThan(limits.saw().shortestAtSaw().value())) {
       return Optional.of(
           new Refusal(
               Refusal.Reason.WORK_TOO_SMALL,
@@ -222,7 +222,7 @@ public final class SawSetup {
                   + " long is too short to rip along the fence",
               "Rip a longer piece and crosscut it afterwards"));
     }
-    if (asked.size().value().isLessThan(limits.narrowestAtSaw().value())) {
+    if (asked.size().value().isLessThan(limits.saw().narrowestAtSaw().value())) {
       return Optional.of(
           new Refusal(
               Refusal.Reason.WORK_TOO_SMALL,

@@ -115,7 +115,7 @@ public final class SawSlotSetup {
             blade,
             "kerf",
             conditions.cuts(blade),
-            limits.mostPassesAtSaw().value(),
+            limits.saw().mostPassesAtSaw().value(),
             conditions);
     return slot(
         blade,
@@ -393,7 +393,7 @@ public final class SawSlotSetup {
 
   /** A slot may lie so far off; one nearer the edge than that could run out at it. */
   private Optional<Refusal> leavesAWall(Length nearWall) {
-    if (nearWall.isGreaterThan(limits.distanceTolerance().value())) {
+    if (nearWall.isGreaterThan(limits.settings().distanceTolerance().value())) {
       return Optional.empty();
     }
     return Optional.of(
@@ -408,7 +408,7 @@ public final class SawSlotSetup {
   /** Why so short an edge must not ride the saw's fence, if so. */
   static Optional<Refusal> longEnough(Work work, Conditions conditions) {
     var shortest = work.alongGuide().least();
-    var wanted = conditions.limits().shortestAtSaw().value();
+    var wanted = conditions.limits().saw().shortestAtSaw().value();
     if (shortest.isAtLeast(wanted)) {
       return Optional.empty();
     }
@@ -437,7 +437,7 @@ public final class SawSlotSetup {
       return tooShort;
     }
     var reach = work.acrossGuide().most();
-    if (shortest.times(limits.overhangToContact().value()).isLessThan(reach)) {
+    if (shortest.times(limits.router().overhangToContact().value()).isLessThan(reach)) {
       return Optional.of(
           new Refusal(
               Refusal.Reason.END_TOO_SHORT_ON_FENCE,

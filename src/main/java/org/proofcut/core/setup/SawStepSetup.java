@@ -109,7 +109,7 @@ public final class SawStepSetup {
                 .with("what stays", asked.stays())
                 .with("what is between fence and work", between)
                 .is(asked.stays().value().plus(between.value())),
-            limits.fineStep().value());
+            limits.settings().fineStep().value());
     var height =
         Setting.of(
             Setting.Role.HEIGHT,
@@ -126,7 +126,9 @@ public final class SawStepSetup {
             asked
                 .acceptedStays()
                 .orElseGet(
-                    () -> Band.around(asked.stays().value(), limits.depthTolerance().value())),
+                    () ->
+                        Band.around(
+                            asked.stays().value(), limits.settings().depthTolerance().value())),
             RouterCuts.THREE_READINGS,
             Optional.of(Setting.Role.FENCE),
             Optional.empty());
@@ -181,7 +183,7 @@ public final class SawStepSetup {
         Measure.Dimension.WIDTH,
         "from the edge to the wall: both ends and the middle",
         asked.width(),
-        Band.around(asked.width().value(), limits.sizeTolerance().value()),
+        Band.around(asked.width().value(), limits.settings().sizeTolerance().value()),
         RouterCuts.THREE_READINGS,
         Optional.of(by),
         Optional.empty());
@@ -194,7 +196,7 @@ public final class SawStepSetup {
   /** A piece thicker by a kerf would keep a fin between both cuts. */
   private Optional<Refusal> cutsMeet() {
     var depth = thickness().least().minus(asked.stays().value());
-    var overlap = blade.kerf().minus(limits.leastOverlap().value());
+    var overlap = blade.kerf().minus(limits.router().leastOverlap().value());
     if (depth.isLessThan(saw.heightStep())) {
       return Optional.of(
           new Refusal(
@@ -245,14 +247,14 @@ public final class SawStepSetup {
 
   private Optional<Refusal> standsOnFence() {
     var shortest = asked.work().alongGuide().least();
-    if (shortest.isLessThan(limits.shortestAtSaw().value())) {
+    if (shortest.isLessThan(limits.saw().shortestAtSaw().value())) {
       return Optional.of(
           new Refusal(
               Refusal.Reason.WORK_TOO_SMALL,
               "An edge of only "
                   + conditions.shown(shortest)
                   + " does not stand safely on the table; at least "
-                  + conditions.shown(limits.shortestAtSaw().value())
+                  + conditions.shown(limits.saw().shortestAtSaw().value())
                   + " is wanted",
               "Clamp it in a carrier jig that rides the fence, or rout it"));
     }

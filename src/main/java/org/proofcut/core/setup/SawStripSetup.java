@@ -35,7 +35,7 @@ public final class SawStripSetup {
             Setting.Role.STOP,
             "from the side of the teeth away from the fence to the stop, which ends before them",
             asked.thickness().as("teeth to the stop"),
-            limits.fineStep().value());
+            limits.settings().fineStep().value());
     var strip = stop.set();
     var fences = new ArrayList<Worked<Length>>();
     for (int i = 1; i <= asked.count(); i++) {
@@ -52,14 +52,17 @@ public final class SawStripSetup {
             Setting.Role.HEIGHT,
             "from the table to the top tooth",
             SawSetup.above(
-                asked.work(), "height of the blade", "height above the table", limits.bladeAbove()),
+                asked.work(),
+                "height of the blade",
+                "height above the table",
+                limits.saw().bladeAbove()),
             saw.heightStep());
     var size =
         new Measure(
             Measure.Dimension.SIZE,
             "the thickness of the strip, near both ends",
             asked.thickness(),
-            Band.around(asked.thickness().value(), limits.sizeTolerance().value()),
+            Band.around(asked.thickness().value(), limits.settings().sizeTolerance().value()),
             RouterCuts.TWO_READINGS,
             Optional.of(Setting.Role.STOP),
             Optional.empty());
@@ -129,7 +132,7 @@ public final class SawStripSetup {
 
   private static Optional<Refusal> tooNarrowAtLast(
       Strips asked, Length left, Conditions conditions) {
-    var least = conditions.limits().narrowestAtSaw().value();
+    var least = conditions.limits().saw().narrowestAtSaw().value();
     if (left.isAtLeast(least)) {
       return Optional.empty();
     }
@@ -148,7 +151,7 @@ public final class SawStripSetup {
 
   private static Optional<Refusal> tooShort(Strips asked, Length onFence, Conditions conditions) {
     var length = asked.work().alongGuide().least();
-    var least = conditions.limits().shortestAtSaw().value();
+    var least = conditions.limits().saw().shortestAtSaw().value();
     if (length.isLessThan(least)) {
       return Optional.of(
           new Refusal(

@@ -55,7 +55,7 @@ public final class Speeds {
     if (!(cutter instanceof RouterCutter router)) {
       return marked;
     }
-    var bands = limits.topSpeeds();
+    var bands = limits.router().topSpeeds();
     var byDiameter =
         bands.value().stream()
             .filter(band -> router.diameter().isAtMost(band.upTo()))
@@ -92,7 +92,7 @@ public final class Speeds {
 
   /** The highest speed of a bit: the lower of its mark and of what its rim may run at. */
   static Worked<Integer> limit(Bit bit, Material material, SetupLimits limits) {
-    var rims = limits.rimSpeeds();
+    var rims = limits.drill().rimSpeeds();
     var rim =
         rims.value().stream()
             .filter(one -> one.kind() == bit.kind())

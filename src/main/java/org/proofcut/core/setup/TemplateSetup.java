@@ -103,7 +103,7 @@ public final class TemplateSetup {
         role,
         "of the template's opening, " + way + ", by caliper",
         guide.opening(recess),
-        limits.fineStep().value());
+        limits.settings().fineStep().value());
   }
 
   private Measure across(Setting opening) {
@@ -111,7 +111,7 @@ public final class TemplateSetup {
         Measure.Dimension.WIDTH,
         "across the recess, the shorter way: both ends and the middle",
         asked.width(),
-        Band.around(asked.width().value(), limits.sizeTolerance().value()),
+        Band.around(asked.width().value(), limits.settings().sizeTolerance().value()),
         RouterCuts.THREE_READINGS,
         Optional.of(opening.role()),
         Optional.empty());

@@ -13,6 +13,8 @@ import org.proofcut.core.measure.Rounding;
 /** Screws and their holes, as printed. */
 class ScrewHolesPublishedTest {
 
+  private static final BoringLimits LIMITS = HolesForTests.LIMITS;
+
   /** ASME B18.6.1, diameters by gauge, found in a secondary copy, to 0.0005 in. */
   @ParameterizedTest
   @CsvSource({"4, .112, 2.84", "6, .138, 3.51", "8, .164, 4.17", "10, .190, 4.83"})
@@ -38,20 +40,27 @@ class ScrewHolesPublishedTest {
         Length.of(hardwood + " in"),
         screw.pilot(ScrewHoles.Wood.HARDWOOD).value().roundedTo(sixtyFourth, Rounding.NEAREST));
     // The printed bits are among those that we take.
-    assertTrue(screw.pilotAccepted(ScrewHoles.Wood.SOFTWOOD).contains(Length.of(softwood + " in")));
-    assertTrue(screw.pilotAccepted(ScrewHoles.Wood.HARDWOOD).contains(Length.of(hardwood + " in")));
+    assertTrue(
+        screw
+            .pilotAccepted(ScrewHoles.Wood.SOFTWOOD, LIMITS)
+            .contains(Length.of(softwood + " in")));
+    assertTrue(
+        screw
+            .pilotAccepted(ScrewHoles.Wood.HARDWOOD, LIMITS)
+            .contains(Length.of(hardwood + " in")));
   }
 
   /** An older table of clearance holes, found in a secondary copy. */
   @ParameterizedTest
   @CsvSource({"6, 9/64", "8, 11/64"})
   void clearance_asPrinted(int gauge, String inches) {
-    assertTrue(ScrewHoles.ofGauge(gauge).clearanceAccepted().contains(Length.of(inches + " in")));
+    assertTrue(
+        ScrewHoles.ofGauge(gauge).clearanceAccepted(LIMITS).contains(Length.of(inches + " in")));
   }
 
   /** The same table gives 3/16 in for No. 10, less than its 0.190 in: there we ask for more. */
   @Test
   void clearance_printedNarrowerThanTheScrew_isNotTaken() {
-    assertFalse(ScrewHoles.ofGauge(10).clearanceAccepted().contains(Length.of("3/16 in")));
+    assertFalse(ScrewHoles.ofGauge(10).clearanceAccepted(LIMITS).contains(Length.of("3/16 in")));
   }
 }

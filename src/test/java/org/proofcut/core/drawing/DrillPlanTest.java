@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.proofcut.core.boring.HolesForTests;
 import org.proofcut.core.casework.CasesForTests;
 import org.proofcut.core.intake.CutForm;
 import org.proofcut.core.intake.CutForms;
@@ -28,7 +29,7 @@ class DrillPlanTest {
 
   private static Optional<Operation> operation(String kind, String machine, String... otherwise) {
     var form =
-        CutForms.all(CasesForTests.FIT).stream()
+        CutForms.all(CasesForTests.FIT, HolesForTests.LIMITS).stream()
             .filter(one -> one.kind().equals(kind))
             .findFirst()
             .orElseThrow();

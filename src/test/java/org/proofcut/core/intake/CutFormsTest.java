@@ -15,6 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.proofcut.core.boring.HolesForTests;
 import org.proofcut.core.casework.CasesForTests;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.measure.Length;
@@ -28,7 +29,7 @@ import org.proofcut.core.shop.Shop;
 
 class CutFormsTest {
 
-  private static final List<CutForm> FORMS = CutForms.all(CasesForTests.FIT);
+  private static final List<CutForm> FORMS = CutForms.all(CasesForTests.FIT, HolesForTests.LIMITS);
 
   private static final Shop SHOP = CutsTyped.SHOP;
 

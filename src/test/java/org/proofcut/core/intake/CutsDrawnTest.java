@@ -3,6 +3,7 @@ package org.proofcut.core.intake;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.proofcut.core.boring.HolesForTests;
 import org.proofcut.core.casework.CasesForTests;
 import org.proofcut.core.drawing.CutSection;
 import org.proofcut.core.drawing.MachinePlan;
@@ -19,7 +20,7 @@ class CutsDrawnTest {
   private static final int[] WIDTHS = {600, 350};
 
   static List<CutForm> forms() {
-    return CutForms.all(CasesForTests.FIT);
+    return CutForms.all(CasesForTests.FIT, HolesForTests.LIMITS);
   }
 
   @ParameterizedTest

@@ -236,7 +236,7 @@ class CentredGrooveTest {
       var met = cut.passes().get(i);
       assertFalse(met.isClimb(), () -> "climb cut, off by " + off + " in " + setup.settings());
       assertTrue(met.pressesOn(), () -> "pulled off its guide in " + setup.settings());
-      var most = setup.cutter().diameter().half().min(LIMITS.deepestPass().value());
+      var most = setup.cutter().diameter().half().min(LIMITS.router().deepestPass().value());
       if (setup.machine().kind().equals("router-table")) {
         assertTrue(met.bite().isAtMost(most), () -> met + " bites more than " + most);
       }

@@ -314,13 +314,14 @@ class EdgeCutsTest {
     var cut = CutSimulation.cut(setup, mm(300), Truth.asMarked(setup));
     assertEquals(Length.ZERO, cut.wood().nearWall());
     var off = cut.wood().farWall().minus(asked.width().value()).abs();
-    assertTrue(off.isAtMost(LIMITS.distanceTolerance().value()), () -> off + " off");
+    assertTrue(off.isAtMost(LIMITS.settings().distanceTolerance().value()), () -> off + " off");
     var high = cut.wood().deepest().minus(asked.height().value()).abs();
-    assertTrue(high.isAtMost(LIMITS.depthTolerance().value()), () -> high + " off in height");
+    assertTrue(
+        high.isAtMost(LIMITS.settings().depthTolerance().value()), () -> high + " off in height");
     for (var met : cut.passes()) {
       assertFalse(met.isClimb(), () -> "climb cut in " + setup);
       assertTrue(met.pressesOn(), () -> "pulled off in " + setup);
-      assertTrue(met.bite().isAtMost(LIMITS.deepestPass().value()), () -> "bites " + met);
+      assertTrue(met.bite().isAtMost(LIMITS.router().deepestPass().value()), () -> "bites " + met);
     }
   }
 }

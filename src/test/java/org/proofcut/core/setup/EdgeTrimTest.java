@@ -91,12 +91,12 @@ class EdgeTrimTest {
     var left = cut.wood().reaches();
     assertTrue(left.isAtLeast(mm(300)), () -> left + " is under its size");
     // A step of the shim a pass.
-    var most = LIMITS.fineStep().value().times(setup.passes().size());
+    var most = LIMITS.settings().fineStep().value().times(setup.passes().size());
     assertTrue(left.minus(mm(300)).isAtMost(most), () -> left + " is left");
     for (var met : cut.passes()) {
       assertFalse(met.isClimb());
       assertTrue(met.pressesOn());
-      assertTrue(met.farthest().minus(met.nearest()).isAtMost(LIMITS.mostTrim().value()));
+      assertTrue(met.farthest().minus(met.nearest()).isAtMost(LIMITS.router().mostTrim().value()));
     }
   }
 

@@ -56,7 +56,7 @@ class RouterCutsByCuttingTest {
               .cutter()
               .diameter()
               .half()
-              .min(LIMITS.deepestPass().value())
+              .min(LIMITS.router().deepestPass().value())
               .min(trial.cutter().cuttingLength());
       assertTrue(met.bite().isAtMost(most), () -> met + " bites more than " + most);
       if (setup.passes().get(i).stripOn() == setup.passes().get(0).stripOn()) {

@@ -55,7 +55,7 @@ class SawSlotsByCuttingTest {
             setup, across, truth, unevenStrips(setup, trial.uneven()), CutSimulation.AWAY);
     assertAsAsked(setup, cut.wood());
     var passes = setup.passes();
-    assertTrue(passes.size() <= LIMITS.mostPassesAtSaw().value());
+    assertTrue(passes.size() <= LIMITS.saw().mostPassesAtSaw().value());
     var alike = CutSimulation.cut(setup, across, truth).passes();
     for (int i = 0; i < passes.size(); i++) {
       var met = cut.passes().get(i);
@@ -67,9 +67,9 @@ class SawSlotsByCuttingTest {
       if (i > 0) {
         var overlap = passes.get(i - 1).takes().most().minus(passes.get(i).takes().least());
         // The pack is set to a step, and a pack may not divide into whole picometres.
-        var rounded = LIMITS.fineStep().value().half().plus(new Length(2));
+        var rounded = LIMITS.settings().fineStep().value().half().plus(new Length(2));
         assertTrue(
-            overlap.plus(rounded).isAtLeast(LIMITS.leastOverlap().value()),
+            overlap.plus(rounded).isAtLeast(LIMITS.router().leastOverlap().value()),
             () -> "overlap " + overlap + " in " + passes);
       }
     }
@@ -102,7 +102,7 @@ class SawSlotsByCuttingTest {
     if (strips.size() < 2) {
       return strips;
     }
-    var most = setup.cutter().cutWidth().minus(LIMITS.leastOverlap().value());
+    var most = setup.cutter().cutWidth().minus(LIMITS.router().leastOverlap().value());
     for (int i = 1; i < strips.size(); i++) {
       // Moves thickness from one strip to its neighbour, as far as that one bears it.
       var room = most.minus(strips.get(i)).min(strips.get(i - 1)).max(Length.ZERO);

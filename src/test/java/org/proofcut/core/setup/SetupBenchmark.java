@@ -9,6 +9,7 @@ import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
+import org.proofcut.core.boring.HolesForTests;
 import org.proofcut.core.casework.CasesForTests;
 import org.proofcut.core.evidence.Worked;
 import org.proofcut.core.intake.CutForm;
@@ -34,7 +35,7 @@ public class SetupBenchmark {
       new CutAsked.Parting(
           Worked.entered("width", Length.ofMillimetres(300)), true, true, CutsForTests.SIDE);
   private final List<SingleCut> oneOfEach =
-      CutForms.all(CasesForTests.FIT).stream()
+      CutForms.all(CasesForTests.FIT, HolesForTests.LIMITS).stream()
           .map(
               form ->
                   form.read(

@@ -118,10 +118,10 @@ class TemplateSetupTest {
             BUSH);
     var setup = setup(with(TWELVE, asked));
     var truth = Truth.asMarked(setup);
-    var overlap = LIMITS.leastOverlap().value();
+    var overlap = LIMITS.router().leastOverlap().value();
     var cut = CutSimulation.cutInATemplate(setup, truth, overlap, -1);
     var off = cut.wood().farWall().times(2).minus(width).abs();
-    assertTrue(off.isAtMost(LIMITS.fineStep().value()), () -> off + " off in " + width);
+    assertTrue(off.isAtMost(LIMITS.settings().fineStep().value()), () -> off + " off in " + width);
     var depthOff = cut.wood().deepest().minus(depth).abs();
     assertTrue(depthOff.isAtMost(HAND.depthStep()), () -> depthOff + " off in " + depth);
     assertEquals(cut.wood().deepest(), cut.wood().shallowest());

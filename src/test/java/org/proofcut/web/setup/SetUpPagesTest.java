@@ -20,6 +20,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.proofcut.bench.HabitDesk;
 import org.proofcut.bench.SetUpDesk;
 import org.proofcut.bench.ShopFloor;
+import org.proofcut.core.boring.HolesForTests;
 import org.proofcut.core.casework.CasesForTests;
 import org.proofcut.core.habit.Ruling;
 import org.proofcut.core.intake.CutForm;
@@ -44,7 +45,7 @@ class SetUpPagesTest {
 
   static List<Arguments> fields() {
     var all = new ArrayList<Arguments>();
-    for (var form : CutForms.all(CasesForTests.FIT)) {
+    for (var form : CutForms.all(CasesForTests.FIT, HolesForTests.LIMITS)) {
       form.fields(ShopsForTests.shop())
           .forEach(field -> all.add(Arguments.of(form.kind(), field.name())));
     }

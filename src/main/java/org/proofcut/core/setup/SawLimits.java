@@ -1,0 +1,25 @@
+package org.proofcut.core.setup;
+
+import org.proofcut.core.evidence.Worked;
+import org.proofcut.core.measure.Length;
+
+/**
+ * Limits of a saw's cuts: table saw, track saw and mitre saw. From {@code
+ * content/setup/limits/saw}.
+ *
+ * @param bladeAbove how far a saw blade stands above the stock in a through cut
+ * @param trackBelow how far a track saw's blade reaches below the stock
+ * @param mostPassesAtSaw most passes side by side that a slot at the saw is shared into
+ * @param shortestAtSaw shortest piece ripped along the saw's fence
+ * @param narrowestAtSaw narrowest piece that goes between blade and fence, or stays there
+ * @param shortestAtMitreSaw shortest piece held by hand at a mitre saw
+ * @param lastJointOpen how far the last joint of a ring of mitres may stand open
+ */
+public record SawLimits(
+    Worked<Length> bladeAbove,
+    Worked<Length> trackBelow,
+    Worked<Integer> mostPassesAtSaw,
+    Worked<Length> shortestAtSaw,
+    Worked<Length> narrowestAtSaw,
+    Worked<Length> shortestAtMitreSaw,
+    Worked<Length> lastJointOpen) {}

@@ -12,6 +12,7 @@
       "core.evidence",
       "core.shop",
       "core.casework",
+      "core.boring",
       "core.setup",
       "core.habit",
       "core.operation",

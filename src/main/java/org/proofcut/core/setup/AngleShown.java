@@ -81,14 +81,7 @@ public record AngleShown(AngleSetting.Role role, Worked<Angle> angle, Worked<Len
   /** The measure of it on a proof cut. */
   Measure measure(Measure.Dimension dimension, String what, Band accepted, int readings) {
     return new Measure(
-        dimension,
-        what,
-        runsIn(),
-        accepted,
-        readings,
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.of(this));
+            dimension, what, runsIn(), accepted, readings, Optional.empty(), Optional.empty())
+        .showing(this);
   }
 }

@@ -162,27 +162,23 @@ public final class CentredGrooveSetup {
     // Both faces at each height: so the height is never set twice, and a proof holds for both.
     for (var depth : depths) {
       passes.add(
-          Pass.turned(
-              passes.size() + 1, Lies.MARKED_FACE_AT_FENCE, depth, first, Engages.BOTH_SIDES));
+          new Pass(passes.size() + 1, false, depth, first, Engages.BOTH_SIDES)
+              .turnedTo(Lies.MARKED_FACE_AT_FENCE));
       passes.add(
-          Pass.turned(
-              passes.size() + 1,
-              Lies.OTHER_FACE_AT_FENCE,
-              depth,
-              mirrored,
-              Engages.AWAY_FROM_GUIDE));
+          new Pass(passes.size() + 1, false, depth, mirrored, Engages.AWAY_FROM_GUIDE)
+              .turnedTo(Lies.OTHER_FACE_AT_FENCE));
     }
     return new Setup(
-        asked,
-        machine,
-        cutter,
-        Guide.FENCE,
-        List.of(fence, height),
-        passes,
-        speed.speed().orElseThrow(),
-        feed,
-        List.of(width(), sides(), RouterCuts.depth(asked.depth(), limits, Setting.Role.HEIGHT)),
-        learned);
+            asked,
+            machine,
+            cutter,
+            Guide.FENCE,
+            List.of(fence, height),
+            passes,
+            speed.speed().orElseThrow(),
+            feed,
+            List.of(width(), sides(), RouterCuts.depth(asked.depth(), limits, Setting.Role.HEIGHT)))
+        .using(learned);
   }
 
   /** Thicker pieces get a narrower groove, so both ends of the readings count. */
@@ -194,14 +190,14 @@ public final class CentredGrooveSetup {
 
   private Measure width() {
     return new Measure(
-        Measure.Dimension.WIDTH,
-        "across the groove: both ends and the middle of the scrap",
-        asked.width(),
-        asked.accepted(),
-        RouterCuts.THREE_READINGS,
-        Optional.of(Setting.Role.FENCE),
-        Optional.empty(),
-        Optional.of(WALLS));
+            Measure.Dimension.WIDTH,
+            "across the groove: both ends and the middle of the scrap",
+            asked.width(),
+            asked.accepted(),
+            RouterCuts.THREE_READINGS,
+            Optional.of(Setting.Role.FENCE),
+            Optional.empty())
+        .movingTimes(WALLS);
   }
 
   /** The wood on each side: alike where both faces lay flat on the fence. */

@@ -95,16 +95,16 @@ public final class HandRouterSetup {
     widening.strip().ifPresent(settings::add);
     settings.add(depthSetting);
     return new Setup(
-        asked,
-        router,
-        cutter,
-        Guide.STRAIGHTEDGE,
-        settings,
-        passes(guide, widening, depthSetting),
-        speed.speed().orElseThrow(),
-        Feed.AWAY_FROM_YOU,
-        measures,
-        learned(slot));
+            asked,
+            router,
+            cutter,
+            Guide.STRAIGHTEDGE,
+            settings,
+            passes(guide, widening, depthSetting),
+            speed.speed().orElseThrow(),
+            Feed.AWAY_FROM_YOU,
+            measures)
+        .using(learned(slot));
   }
 
   private Length cuts() {

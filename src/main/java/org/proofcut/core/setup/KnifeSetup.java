@@ -191,15 +191,12 @@ public final class KnifeSetup {
 
   private Pass pass(int number, Worked<Length> set, String where, Length takes, Length leaves) {
     return new Pass(
-        number,
-        false,
-        set,
-        new Band(Length.ZERO, work.acrossGuide().most()),
-        Pass.Engages.WHOLE_FACE,
-        Optional.empty(),
-        Optional.empty(),
-        Optional.of(new Pass.Planed(where, takes, leaves)),
-        Optional.empty());
+            number,
+            false,
+            set,
+            new Band(Length.ZERO, work.acrossGuide().most()),
+            Pass.Engages.WHOLE_FACE)
+        .planing(new Pass.Planed(where, takes, leaves));
   }
 
   private Setup setup(
@@ -212,23 +209,21 @@ public final class KnifeSetup {
       Worked<Length> fed) {
     var head = machine.head();
     return new Setup(
-        asked,
-        machine,
-        head,
-        guide,
-        List.of(setting),
-        passes,
-        Speeds.choose(machine, head, limits).speed().orElseThrow(),
-        feed,
-        measures,
-        Optional.empty(),
-        Optional.empty(),
-        Optional.of(
+            asked,
+            machine,
+            head,
+            guide,
+            List.of(setting),
+            passes,
+            Speeds.choose(machine, head, limits).speed().orElseThrow(),
+            feed,
+            measures)
+        .leaving(
             new KnifeMarks(
                 fed,
                 turning().markSpacing(fed),
                 turning().marksPerInch(fed),
-                limits.knives().leastKnifeMarks())));
+                limits.knives().leastKnifeMarks()));
   }
 
   private Turning turning() {

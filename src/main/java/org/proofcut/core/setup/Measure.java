@@ -32,29 +32,7 @@ public record Measure(
     Optional<Integer> timesMoved,
     Optional<AngleShown> angle) {
 
-  /** A measure in which no angle shows. */
-  public Measure(
-      Dimension dimension,
-      String what,
-      Worked<Length> target,
-      Band accepted,
-      int readings,
-      Optional<Setting.Role> correctedBy,
-      Optional<Setting.Role> counteredBy,
-      Optional<Integer> timesMoved) {
-    this(
-        dimension,
-        what,
-        target,
-        accepted,
-        readings,
-        correctedBy,
-        counteredBy,
-        timesMoved,
-        Optional.empty());
-  }
-
-  /** A measure that its setting moves one for one. */
+  /** A measure in which no angle shows, and which its setting moves one for one. */
   public Measure(
       Dimension dimension,
       String what,
@@ -63,7 +41,44 @@ public record Measure(
       int readings,
       Optional<Setting.Role> correctedBy,
       Optional<Setting.Role> counteredBy) {
-    this(dimension, what, target, accepted, readings, correctedBy, counteredBy, Optional.empty());
+    this(
+        dimension,
+        what,
+        target,
+        accepted,
+        readings,
+        correctedBy,
+        counteredBy,
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  /** The same measure, in which a move of its setting shows so many times over. */
+  Measure movingTimes(int times) {
+    return new Measure(
+        dimension,
+        what,
+        target,
+        accepted,
+        readings,
+        correctedBy,
+        counteredBy,
+        Optional.of(times),
+        angle);
+  }
+
+  /** The same measure, in which this angle shows. */
+  Measure showing(AngleShown shown) {
+    return new Measure(
+        dimension,
+        what,
+        target,
+        accepted,
+        readings,
+        correctedBy,
+        counteredBy,
+        timesMoved,
+        Optional.of(shown));
   }
 
   /** What is measured on a proof cut. */

@@ -30,43 +30,41 @@ public record Pass(
     Optional<Planed> planed,
     Optional<Worked<Length>> guideAt) {
 
-  /** A pass of a set-up that has one strip or none. */
+  /** A pass of work that always lies the same way, with one strip or none. */
   public Pass(int number, boolean stripOn, Worked<Length> depth, Band takes, Engages engages) {
-    this(number, stripOn, depth, takes, engages, Optional.empty());
-  }
-
-  /** A pass of a set-up that may have a pack of strips. */
-  public Pass(
-      int number,
-      boolean stripOn,
-      Worked<Length> depth,
-      Band takes,
-      Engages engages,
-      Optional<Integer> strips) {
     this(
         number,
         stripOn,
         depth,
         takes,
         engages,
-        strips,
+        Optional.empty(),
         Optional.empty(),
         Optional.empty(),
         Optional.empty());
   }
 
-  /** A pass for which the work is turned over, or turned back. */
-  static Pass turned(int number, Lies lies, Worked<Length> depth, Band takes, Engages engages) {
+  /** The same pass with so many strips of a pack; empty where there never is more than one. */
+  Pass ofPack(Optional<Integer> strips) {
+    return new Pass(number, stripOn, depth, takes, engages, strips, lies, planed, guideAt);
+  }
+
+  /** The same pass, with the work turned for it. */
+  Pass turnedTo(Lies side) {
     return new Pass(
-        number,
-        false,
-        depth,
-        takes,
-        engages,
-        Optional.empty(),
-        Optional.of(lies),
-        Optional.empty(),
-        Optional.empty());
+        number, stripOn, depth, takes, engages, strips, Optional.of(side), planed, guideAt);
+  }
+
+  /** The same pass, of knives that take this off. */
+  Pass planing(Planed off) {
+    return new Pass(
+        number, stripOn, depth, takes, engages, strips, lies, Optional.of(off), guideAt);
+  }
+
+  /** The same pass, with the fence moved for it. */
+  Pass withFenceAt(Worked<Length> fence) {
+    return new Pass(
+        number, stripOn, depth, takes, engages, strips, lies, planed, Optional.of(fence));
   }
 
   /**

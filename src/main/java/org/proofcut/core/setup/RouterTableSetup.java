@@ -99,16 +99,16 @@ public final class RouterTableSetup {
       }
     }
     return new Setup(
-        asked,
-        table,
-        cutter,
-        guide(asked.work(), conditions),
-        settings,
-        passes,
-        speed.speed().orElseThrow(),
-        Feed.RIGHT_TO_LEFT,
-        List.of(width, depth, distance),
-        conditions.widthLearned(cutter).map(List::of));
+            asked,
+            table,
+            cutter,
+            guide(asked.work(), conditions),
+            settings,
+            passes,
+            speed.speed().orElseThrow(),
+            Feed.RIGHT_TO_LEFT,
+            List.of(width, depth, distance))
+        .using(conditions.widthLearned(cutter).map(List::of));
   }
 
   private Length cuts() {

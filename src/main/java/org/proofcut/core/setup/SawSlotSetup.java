@@ -205,16 +205,16 @@ public final class SawSlotSetup {
     widening.strip().ifPresent(settings::add);
     settings.add(height);
     return new Setup(
-        asked,
-        saw,
-        cutter,
-        onSled ? Guide.SLED : Guide.FENCE,
-        settings,
-        passes(cutter, widening, near, height),
-        speed.speed().orElseThrow(),
-        Feed.INTO_THE_BLADE,
-        List.of(width, depth, distance),
-        conditions.widthLearned(cutter).map(List::of));
+            asked,
+            saw,
+            cutter,
+            onSled ? Guide.SLED : Guide.FENCE,
+            settings,
+            passes(cutter, widening, near, height),
+            speed.speed().orElseThrow(),
+            Feed.INTO_THE_BLADE,
+            List.of(width, depth, distance))
+        .using(conditions.widthLearned(cutter).map(List::of));
   }
 
   private Length cuts(Cutter cutter) {
@@ -228,12 +228,12 @@ public final class SawSlotSetup {
       var from = near.minus(RouterCuts.share(widening.thickness(), in, widening.strips()));
       passes.add(
           new Pass(
-              passes.size() + 1,
-              in > 0,
-              height.set(),
-              new Band(from, from.plus(cuts(cutter))),
-              passes.isEmpty() ? Engages.BOTH_SIDES : Engages.AWAY_FROM_GUIDE,
-              widening.strips() > 1 ? Optional.of(in) : Optional.empty()));
+                  passes.size() + 1,
+                  in > 0,
+                  height.set(),
+                  new Band(from, from.plus(cuts(cutter))),
+                  passes.isEmpty() ? Engages.BOTH_SIDES : Engages.AWAY_FROM_GUIDE)
+              .ofPack(widening.strips() > 1 ? Optional.of(in) : Optional.empty()));
     }
     return passes;
   }

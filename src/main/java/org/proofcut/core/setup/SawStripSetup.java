@@ -97,27 +97,24 @@ public final class SawStripSetup {
       var at = fences.get(i).value();
       passes.add(
           new Pass(
-              i + 1,
-              false,
-              height.set(),
-              new Band(at, at.plus(kerf.value())),
-              Pass.Engages.BOTH_SIDES,
-              Optional.empty(),
-              Optional.empty(),
-              Optional.empty(),
-              Optional.of(fences.get(i))));
+                  i + 1,
+                  false,
+                  height.set(),
+                  new Band(at, at.plus(kerf.value())),
+                  Pass.Engages.BOTH_SIDES)
+              .withFenceAt(fences.get(i)));
     }
     return new Setup(
-        asked,
-        saw,
-        blade,
-        Guide.FENCE,
-        List.of(stop, fence, height),
-        passes,
-        speed.speed().orElseThrow(),
-        Feed.INTO_THE_BLADE,
-        List.of(size),
-        conditions.widthLearned(blade).map(List::of));
+            asked,
+            saw,
+            blade,
+            Guide.FENCE,
+            List.of(stop, fence, height),
+            passes,
+            speed.speed().orElseThrow(),
+            Feed.INTO_THE_BLADE,
+            List.of(size))
+        .using(conditions.widthLearned(blade).map(List::of));
   }
 
   private static Worked<Length> fence(

@@ -34,7 +34,7 @@ public record Setup(
     Optional<KnifeMarks> knifeMarks)
     implements Answer {
 
-  /** A set-up that stands on marks and scales alone. */
+  /** What every set-up has: one that stands on marks and scales alone, with no angle to set. */
   public Setup(
       CutAsked asked,
       Machine machine,
@@ -45,21 +45,6 @@ public record Setup(
       Speed speed,
       Feed feed,
       List<Measure> measures) {
-    this(asked, machine, cutter, guide, settings, passes, speed, feed, measures, Optional.empty());
-  }
-
-  /** A set-up without angles, of a cutter that leaves no knife marks. */
-  public Setup(
-      CutAsked asked,
-      Machine machine,
-      Cutter cutter,
-      Guide guide,
-      List<Setting> settings,
-      List<Pass> passes,
-      Speed speed,
-      Feed feed,
-      List<Measure> measures,
-      Optional<List<Taught>> learned) {
     this(
         asked,
         machine,
@@ -70,35 +55,8 @@ public record Setup(
         speed,
         feed,
         measures,
-        learned,
-        Optional.empty());
-  }
-
-  /** A set-up of a cutter that leaves no knife marks. */
-  public Setup(
-      CutAsked asked,
-      Machine machine,
-      Cutter cutter,
-      Guide guide,
-      List<Setting> settings,
-      List<Pass> passes,
-      Speed speed,
-      Feed feed,
-      List<Measure> measures,
-      Optional<List<Taught>> learned,
-      Optional<List<AngleSetting>> angles) {
-    this(
-        asked,
-        machine,
-        cutter,
-        guide,
-        settings,
-        passes,
-        speed,
-        feed,
-        measures,
-        learned,
-        angles,
+        Optional.empty(),
+        Optional.empty(),
         Optional.empty());
   }
 
@@ -125,6 +83,23 @@ public record Setup(
     return anglesSet().stream().filter(angle -> angle.role() == role).findFirst();
   }
 
+  /** The same set-up, made from what proof cuts have taught of its cutter. */
+  Setup using(Optional<List<Taught>> taught) {
+    return new Setup(
+        asked,
+        machine,
+        cutter,
+        guide,
+        settings,
+        passes,
+        speed,
+        feed,
+        measures,
+        taught,
+        angles,
+        knifeMarks);
+  }
+
   /** The same set-up with these angles set besides. */
   Setup at(List<AngleSetting> set) {
     return new Setup(
@@ -138,7 +113,42 @@ public record Setup(
         feed,
         measures,
         learned,
-        Optional.of(set));
+        Optional.of(set),
+        knifeMarks);
+  }
+
+  /** The same set-up, of knives that leave these marks. */
+  Setup leaving(KnifeMarks marks) {
+    return new Setup(
+        asked,
+        machine,
+        cutter,
+        guide,
+        settings,
+        passes,
+        speed,
+        feed,
+        measures,
+        learned,
+        angles,
+        Optional.of(marks));
+  }
+
+  /** The same set-up with these passes in place of its own. */
+  Setup with(List<Pass> others) {
+    return new Setup(
+        asked,
+        machine,
+        cutter,
+        guide,
+        settings,
+        others,
+        speed,
+        feed,
+        measures,
+        learned,
+        angles,
+        knifeMarks);
   }
 
   /**

@@ -86,16 +86,16 @@ public final class TemplateSetup {
       passes.add(new Pass(passes.size() + 1, false, reached, takes, Engages.AT_THE_TEMPLATE));
     }
     return new Setup(
-        asked,
-        router,
-        cutter,
-        Guide.TEMPLATE,
-        List.of(length, width, depth),
-        passes,
-        speed.speed().orElseThrow(),
-        Feed.CLOCKWISE_IN_THE_TEMPLATE,
-        List.of(across(width), byDepth),
-        conditions.widthLearned(cutter).map(List::of));
+            asked,
+            router,
+            cutter,
+            Guide.TEMPLATE,
+            List.of(length, width, depth),
+            passes,
+            speed.speed().orElseThrow(),
+            Feed.CLOCKWISE_IN_THE_TEMPLATE,
+            List.of(across(width), byDepth))
+        .using(conditions.widthLearned(cutter).map(List::of));
   }
 
   private Setting opening(Setting.Role role, Worked<Length> recess, String way) {

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.proofcut.core.setup.ShopsForTests.CONDITIONS;
 import static org.proofcut.core.setup.ShopsForTests.mm;
 
-import java.util.List;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Assume;
 import net.jqwik.api.EdgeCasesMode;
@@ -245,20 +244,10 @@ class RouterCutsByCuttingTest {
     }
 
     private Setup stripsSwapped(Setup s) {
-      List<Pass> swapped =
+      return s.with(
           s.passes().stream()
               .map(p -> new Pass(p.number(), !p.stripOn(), p.depth(), p.takes(), p.engages()))
-              .toList();
-      return new Setup(
-          s.asked(),
-          s.machine(),
-          s.cutter(),
-          s.guide(),
-          s.settings(),
-          swapped,
-          s.speed(),
-          s.feed(),
-          s.measures());
+              .toList());
     }
   }
 }

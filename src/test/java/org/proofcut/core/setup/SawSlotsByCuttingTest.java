@@ -233,16 +233,7 @@ class SawSlotsByCuttingTest {
     }
 
     private Setup with(List<Pass> passes) {
-      return new Setup(
-          good.asked(),
-          good.machine(),
-          good.cutter(),
-          good.guide(),
-          good.settings(),
-          passes,
-          good.speed(),
-          good.feed(),
-          good.measures());
+      return good.with(passes);
     }
   }
 }

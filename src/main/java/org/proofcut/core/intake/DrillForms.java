@@ -2,11 +2,15 @@ package org.proofcut.core.intake;
 
 import static org.proofcut.core.intake.CutFields.band;
 import static org.proofcut.core.intake.Field.choice;
-import static org.proofcut.core.intake.Field.count;
 import static org.proofcut.core.intake.Field.length;
 import static org.proofcut.core.intake.Field.speeds;
-import static org.proofcut.core.intake.Field.text;
 import static org.proofcut.core.intake.Field.yesNo;
+import static org.proofcut.core.intake.MachineFields.DIAMETER;
+import static org.proofcut.core.intake.MachineFields.EDGES;
+import static org.proofcut.core.intake.MachineFields.EXTRACTION;
+import static org.proofcut.core.intake.MachineFields.FENCE_STEP;
+import static org.proofcut.core.intake.MachineFields.STEPS;
+import static org.proofcut.core.intake.MachineFields.TOP_SPEED;
 
 import java.util.Arrays;
 import java.util.List;
@@ -18,11 +22,10 @@ import org.proofcut.core.shop.HandDrill;
 /** The forms of drills and bits. */
 final class DrillForms {
 
-  private static final Band STEPS = band("0.001 mm", "2 mm");
   private static final Band BITS = band("0.5 mm", "80 mm");
 
-  private static final Field NAME =
-      text("name", "Name", "what you call it, such as \"drill press in the corner\"");
+  private static final Field NAME = MachineFields.name("drill press in the corner");
+  private static final Field BIT_NAME = MachineFields.name("8 mm, with a centre point");
   private static final Field SPEEDS =
       speeds("speeds", "Speeds", "each step of belt or dial with its revolutions a minute");
   private static final Field FENCE_REACH =
@@ -30,8 +33,6 @@ final class DrillForms {
           "fence-reach",
           "Fence reach",
           "from the centre of the bit back to the fence at its farthest");
-  private static final Field FENCE_STEP =
-      length("fence-step", "Fence: smallest step", "smallest change you can set and read");
   private static final Field STOP_REACH =
       length(
           "stop-reach",
@@ -53,7 +54,6 @@ final class DrillForms {
   private static final Field LARGEST_BIT =
       length("largest-bit", "Largest bit", "largest diameter that it turns in wood");
   private static final Field GUARD = yesNo("guard", "Has a guard over the chuck");
-  private static final Field EXTRACTION = yesNo("extraction", "Dust extraction is connected");
 
   private static final Field KIND =
       choice(
@@ -62,7 +62,6 @@ final class DrillForms {
           Arrays.stream(Bit.Kind.values())
               .map(kind -> new Field.Choice(kind.id(), kind.words()))
               .toList());
-  private static final Field DIAMETER = length("diameter", "Diameter", "as marked");
   private static final Field LENGTH =
       length("length", "Length that bores", "from the outer edges up to the chuck");
   private static final Field POINT =
@@ -70,13 +69,6 @@ final class DrillForms {
           "point",
           "Point",
           "how far spur, point, cone or nose stands out beyond the outer edges; 0 if nothing does");
-  private static final Field EDGES = count("edges", "Cutting edges", "how many");
-  private static final Field TOP_SPEED =
-      count(
-              "top-speed",
-              "Top speed marked on it",
-              "revolutions a minute; leave empty if no mark can be read")
-          .mayStayEmpty();
 
   private DrillForms() {}
 
@@ -147,9 +139,9 @@ final class DrillForms {
     return new ItemForm<>(
         "bit",
         "Bit for a drill",
-        List.of(NAME, KIND, DIAMETER, LENGTH, POINT, EDGES, TOP_SPEED),
+        List.of(BIT_NAME, KIND, DIAMETER, LENGTH, POINT, EDGES, TOP_SPEED),
         (id, form) -> {
-          var name = form.text(NAME);
+          var name = form.text(BIT_NAME);
           var chosen = form.choice(KIND);
           var diameter = form.length(DIAMETER, BITS);
           var length = form.length(LENGTH, band("2 mm", "400 mm"));

@@ -153,7 +153,7 @@ final class EdgeForms {
         WITH_BEARING,
         Map.of(Dimension.WIDTH, 3, Dimension.DEPTH, 3),
         form -> {
-          var profile = ShopForms.profile(form.choice(PROFILE));
+          var profile = RouterForms.profile(form.choice(PROFILE));
           var width = Worked.entered("width of the profile", form.length(REACH, DEPTHS));
           var height = Worked.entered("height of the profile", form.length(DOWN, DEPTHS));
           var edge = edge(form.choice(EDGE));

@@ -4,6 +4,8 @@ import static org.proofcut.core.intake.CutFields.band;
 import static org.proofcut.core.intake.Field.count;
 import static org.proofcut.core.intake.Field.length;
 import static org.proofcut.core.intake.Field.yesNo;
+import static org.proofcut.core.intake.MachineFields.EXTRACTION;
+import static org.proofcut.core.intake.MachineFields.STEPS;
 
 import java.util.List;
 import org.proofcut.core.measure.Band;
@@ -14,11 +16,12 @@ import org.proofcut.core.shop.Planer;
 /** The forms of machines with a head of knives. */
 final class KnifeMachineForms {
 
+  private static final Field NAME = MachineFields.name("planer under the stairs");
+
   private static final Band WIDTHS = band("50 mm", "1000 mm");
   private static final Band TABLES = band("150 mm", "4000 mm");
   private static final Band FEEDS = band("1 m", "40 m");
   private static final Band PASSES = band("0.2 mm", "8 mm");
-  private static final Band STEPS = band("0.001 mm", "2 mm");
 
   private static final Field SPEED =
       count("knife-speed", "Speed of the head", "revolutions a minute, from the plate");
@@ -62,7 +65,7 @@ final class KnifeMachineForms {
         "jointer",
         "Jointer",
         List.of(
-            ShopForms.NAME,
+            NAME,
             SPEED,
             DIAMETER,
             KNIVES,
@@ -74,9 +77,9 @@ final class KnifeMachineForms {
             SHORTEST,
             THINNEST,
             HEAD_GUARD,
-            ShopForms.EXTRACTION),
+            EXTRACTION),
         (id, form) -> {
-          var name = form.text(ShopForms.NAME);
+          var name = form.text(NAME);
           var head = head(form);
           var widest = form.length(WIDEST, WIDTHS);
           var infeed = form.length(INFEED, TABLES);
@@ -86,7 +89,7 @@ final class KnifeMachineForms {
           var shortest = form.length(SHORTEST, band("100 mm", "1000 mm"));
           var thinnest = form.length(THINNEST, band("3 mm", "50 mm"));
           boolean guard = form.yes(HEAD_GUARD);
-          boolean extraction = form.yes(ShopForms.EXTRACTION);
+          boolean extraction = form.yes(EXTRACTION);
           return form.result(
               () ->
                   new Jointer(
@@ -110,7 +113,7 @@ final class KnifeMachineForms {
         "planer",
         "Planer (thicknesser)",
         List.of(
-            ShopForms.NAME,
+            NAME,
             SPEED,
             DIAMETER,
             KNIVES,
@@ -124,9 +127,9 @@ final class KnifeMachineForms {
             THINNEST,
             COVER,
             FINGERS,
-            ShopForms.EXTRACTION),
+            EXTRACTION),
         (id, form) -> {
-          var name = form.text(ShopForms.NAME);
+          var name = form.text(NAME);
           var head = head(form);
           var feed = form.length(FEED, FEEDS);
           var widest = form.length(WIDEST, WIDTHS);
@@ -138,7 +141,7 @@ final class KnifeMachineForms {
           var thinnest = form.length(THINNEST, band("3 mm", "50 mm"));
           boolean guard = form.yes(COVER);
           boolean fingers = form.yes(FINGERS);
-          boolean extraction = form.yes(ShopForms.EXTRACTION);
+          boolean extraction = form.yes(EXTRACTION);
           return form.result(
               () ->
                   new Planer(

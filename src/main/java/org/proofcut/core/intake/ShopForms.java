@@ -1,196 +1,25 @@
 package org.proofcut.core.intake;
 
-import static org.proofcut.core.intake.Field.angle;
-import static org.proofcut.core.intake.Field.choice;
-import static org.proofcut.core.intake.Field.count;
-import static org.proofcut.core.intake.Field.length;
-import static org.proofcut.core.intake.Field.speeds;
 import static org.proofcut.core.intake.Field.text;
-import static org.proofcut.core.intake.Field.yesNo;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.proofcut.core.measure.Angle;
-import org.proofcut.core.measure.Band;
-import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.LengthUnit;
-import org.proofcut.core.shop.BearingCutter;
 import org.proofcut.core.shop.Cutter;
-import org.proofcut.core.shop.HandRouter;
 import org.proofcut.core.shop.Machine;
-import org.proofcut.core.shop.MitreSaw;
 import org.proofcut.core.shop.OwnedGear;
-import org.proofcut.core.shop.RouterTable;
-import org.proofcut.core.shop.SawBlade;
-import org.proofcut.core.shop.Side;
-import org.proofcut.core.shop.StackedCutter;
-import org.proofcut.core.shop.StraightCutter;
-import org.proofcut.core.shop.TableSaw;
-import org.proofcut.core.shop.TableSaw.BlindCuts;
-import org.proofcut.core.shop.Tilt;
-import org.proofcut.core.shop.TrackSaw;
 
 /** The forms of all that stands in a shop. */
 public final class ShopForms {
 
-  private static final Band STEPS = band("0.001 mm", "2 mm");
-  private static final Band CUTTERS = band("1 mm", "120 mm");
-  private static final Band BLADES = band("80 mm", "450 mm");
-  private static final Band REACHES = band("10 mm", "4000 mm");
-  private static final Band REACHES_OR_NONE = band("0 mm", "4000 mm");
-  private static final Band HEIGHTS = band("5 mm", "200 mm");
-
-  static final Field NAME =
-      text("name", "Name", "what you call it, such as \"router table by the window\"");
-  private static final Field SPEEDS =
-      speeds("speeds", "Speeds", "each mark of the dial with its revolutions a minute");
-  private static final Field SPEED =
-      speeds("speeds", "Speed", "revolutions a minute, from the plate on the machine");
-  private static final Field GUARD = yesNo("guard", "Has a guard over the cutter");
-  static final Field EXTRACTION = yesNo("extraction", "Dust extraction is connected");
-  private static final Field KNIFE = yesNo("riving-knife", "Has a riving knife");
-  private static final Field FENCE_STEP =
-      length("fence-step", "Fence: smallest step", "smallest change you can set and read");
-  private static final Field HEIGHT_STEP =
-      length("height-step", "Height: smallest step", "smallest change you can set and read");
-  private static final Field DEPTH_STEP =
-      length("depth-step", "Depth: smallest step", "smallest change you can set and read");
-  private static final Field LARGEST_CUTTER =
-      length("largest-cutter", "Largest cutter", "largest diameter that it takes");
-  private static final Field SMALLEST_BLADE =
-      length("smallest-blade", "Smallest blade", "diameter, from the machine's manual");
-  private static final Field LARGEST_BLADE =
-      length("largest-blade", "Largest blade", "diameter, from the machine's manual");
-  private static final Field TOP_SPEED =
-      count(
-              "top-speed",
-              "Top speed marked on it",
-              "revolutions a minute; leave empty if no mark can be read")
-          .mayStayEmpty();
-  private static final Field EDGES = count("edges", "Cutting edges", "how many");
-
-  private static final Field ROUTER_REACH =
-      length("fence-reach", "Fence reach", "farthest from the cutter that the fence can stand");
-  private static final Field BASE =
-      length(
-          "base-edge-to-centre",
-          "Base edge to centre of the cutter",
-          "measured at the point of the base that rides the straightedge");
-  private static final Field SAW_REACH =
-      length("fence-reach", "Fence reach", "widest that the fence stands from the blade");
-  private static final Field SAW_HEIGHT =
-      length("greatest-height", "Greatest height of the blade", "above the table");
-  private static final Field SLED_REACH =
-      length("sled-stop-reach", "Sled: longest to the stop", "0 if there is no sled");
-  private static final Field SLED_DEPTH =
-      length("sled-depth", "Sled: widest work", "0 if there is no sled");
-  private static final Field KNIFE_STAYS =
-      yesNo("knife-stays", "Riving knife stands below the top tooth: it can stay in a blind cut")
-          .mayStayEmpty();
-  private static final Field STACK_ALLOWED =
-      yesNo(
-              "stack-allowed",
-              "A stacked cutter is allowed by the saw's manual, its guarding and local rule")
-          .mayStayEmpty();
-  private static final Field WIDEST_STACK =
-      length(
-              "widest-stack",
-              "Widest stacked cutter",
-              "from the manual: the arbor's nut is fully on; leave empty if none is allowed")
-          .mayStayEmpty();
-  private static final Field TRACK_LENGTH =
-      length("track-length", "Length of the track", "longest cut, with tracks joined");
-  private static final Field TRACK_DEPTH =
-      length("greatest-depth", "Greatest depth of cut", "on the track");
-
-  private static final Angle ANGLE_STEP = Angle.parse("0.01");
-  private static final Map<String, List<Side>> SIDES =
-      Map.of(
-          "left", List.of(Side.LEFT),
-          "right", List.of(Side.RIGHT),
-          "both", List.of(Side.LEFT, Side.RIGHT));
-  private static final Field LEANS =
-      choice(
-              "leans",
-              "The blade's upper edge tilts to",
-              List.of(new Field.Choice("left", "the left"), new Field.Choice("right", "the right")))
-          .mayStayEmpty();
-  private static final Field LEFT_REACH =
-      length(
-              "left-reach",
-              "Fence reach on the left of the blade",
-              "leave empty if it can't stand there")
-          .mayStayEmpty();
-  private static final Field GREATEST_MITRE =
-      angle("greatest-mitre", "Greatest mitre", "how far it turns from a square cut, each way");
-  private static final Field MITRE_STEP =
-      angle("mitre-step", "Mitre: smallest step", "smallest change you can set and read");
-  private static final Field TILTS =
-      choice(
-          "tilts",
-          "The blade's upper edge tilts to",
-          List.of(
-              new Field.Choice("none", "neither side"),
-              new Field.Choice("left", "the left"),
-              new Field.Choice("right", "the right"),
-              new Field.Choice("both", "both sides")));
-  private static final Field GREATEST_BEVEL =
-      angle("greatest-bevel", "Greatest tilt", "from upright; leave empty if it does not tilt")
-          .mayStayEmpty();
-  private static final Field BEVEL_STEP =
-      angle("bevel-step", "Tilt: smallest step", "smallest change you can set and read")
-          .mayStayEmpty();
-  private static final Field CUT_WIDTH =
-      length("cut-width", "Widest board", "that it cuts square, from the manual");
-  private static final Field CUT_HEIGHT =
-      length("cut-height", "Highest work", "with the blade upright, from the manual");
-  private static final Field TILTED_HEIGHT =
-      length(
-              "tilted-height",
-              "Highest work, blade tilted",
-              "all the way, to the side that takes less; leave empty if it does not tilt")
-          .mayStayEmpty();
-  private static final Field STOP_REACH =
-      length("stop-reach", "Longest to the stop", "along the fence; 0 if there is no stop");
-  private static final Field STOP_STEP =
-      length("stop-step", "Stop: smallest step", "smallest change you can set and read");
-
-  private static final Field DIAMETER = length("diameter", "Diameter", "as marked");
-  private static final Field CUTTING_LENGTH =
-      length("cutting-length", "Cutting length", "length of the edges");
-  private static final Field SHANK = length("shank", "Shank", "diameter, to fit the collet");
-  private static final Field PROFILE =
-      Field.choice(
-          "profile",
-          "Profile",
-          Arrays.stream(BearingCutter.Profile.values())
-              .map(one -> new Field.Choice(one.id(), one.words()))
-              .toList());
-  private static final Field BEARING =
-      length("bearing", "Bearing", "outside diameter of the bearing at its end");
-  private static final Field LARGEST_DIAMETER =
-      length("diameter", "Largest diameter", "of the cutter, without the bearing");
-  private static final Field KERF = length("kerf", "Kerf", "width of the cut it leaves");
-
-  private static final Field OUTER_KERF =
-      length(
-          "outer-kerf", "Kerf of each outer blade", "width of the cut that one of the two leaves");
-  private static final Field OUTER_TEETH = count("edges", "Teeth of each outer blade", "how many");
-  private static final Field CHIPPERS =
-      text(
-          "chippers",
-          "Chippers",
-          "what each adds to the width, and how many there are: 3.2 mm x 3, 1.6 mm x 1");
-  private static final Field SHIMS =
-      text("shims", "Shims", "thickness and how many: 0.1 mm x 4; leave empty if there are none")
-          .mayStayEmpty();
+  private static final Field GEAR_NAME = MachineFields.name("muffs on the hook by the door");
 
   private static final Field RATING =
       text("rating", "Rating", "as marked on it, such as SNR 32; leave empty if unknown")
           .mayStayEmpty();
+
   private static final Field PLACE =
       text("place", "Where it lives", "such as \"hook 3\"; leave empty if nowhere yet")
           .mayStayEmpty();
@@ -206,11 +35,11 @@ public final class ShopForms {
   /** Kinds of machine. */
   public static final List<ItemForm<? extends Machine>> MACHINES =
       List.of(
-          routerTable(),
-          handRouter(),
-          tableSaw(),
-          trackSaw(),
-          mitreSaw(),
+          RouterForms.routerTable(),
+          RouterForms.handRouter(),
+          SawForms.tableSaw(),
+          SawForms.trackSaw(),
+          SawForms.mitreSaw(),
           DrillForms.drillPress(),
           DrillForms.handDrill(),
           KnifeMachineForms.jointer(),
@@ -218,7 +47,12 @@ public final class ShopForms {
 
   /** Kinds of cutter. */
   public static final List<ItemForm<? extends Cutter>> CUTTER_KINDS =
-      List.of(straightCutter(), bearingCutter(), sawBlade(), stackedCutter(), DrillForms.bit());
+      List.of(
+          RouterForms.straightCutter(),
+          RouterForms.bearingCutter(),
+          SawForms.sawBlade(),
+          SawForms.stackedCutter(),
+          DrillForms.bit());
 
   private ShopForms() {}
 
@@ -245,350 +79,12 @@ public final class ShopForms {
     return new ItemForm<>(
         kind,
         title,
-        List.of(NAME, RATING, PLACE),
+        List.of(GEAR_NAME, RATING, PLACE),
         (id, form) -> {
-          var name = form.text(NAME);
+          var name = form.text(GEAR_NAME);
           var rating = form.text(RATING);
           var place = form.text(PLACE);
           return form.result(() -> new OwnedGear(id, kind, name, rating, place));
         });
-  }
-
-  private static ItemForm<RouterTable> routerTable() {
-    return new ItemForm<>(
-        "router-table",
-        "Router table",
-        List.of(
-            NAME, SPEEDS, ROUTER_REACH, FENCE_STEP, HEIGHT_STEP, LARGEST_CUTTER, GUARD, EXTRACTION),
-        (id, form) -> {
-          var name = form.text(NAME);
-          var speeds = form.speeds(SPEEDS);
-          var reach = form.length(ROUTER_REACH, REACHES);
-          var fenceStep = form.length(FENCE_STEP, STEPS);
-          var heightStep = form.length(HEIGHT_STEP, STEPS);
-          var largest = form.length(LARGEST_CUTTER, CUTTERS);
-          boolean guard = form.yes(GUARD);
-          boolean extraction = form.yes(EXTRACTION);
-          return form.result(
-              () ->
-                  new RouterTable(
-                      id, name, speeds, reach, fenceStep, heightStep, largest, guard, extraction));
-        });
-  }
-
-  private static ItemForm<HandRouter> handRouter() {
-    return new ItemForm<>(
-        "hand-held-router",
-        "Hand-held router",
-        List.of(NAME, SPEEDS, BASE, DEPTH_STEP, LARGEST_CUTTER, GUARD, EXTRACTION),
-        (id, form) -> {
-          var name = form.text(NAME);
-          var speeds = form.speeds(SPEEDS);
-          var base = form.length(BASE, band("20 mm", "300 mm"));
-          var step = form.length(DEPTH_STEP, STEPS);
-          var largest = form.length(LARGEST_CUTTER, CUTTERS);
-          boolean guard = form.yes(GUARD);
-          boolean extraction = form.yes(EXTRACTION);
-          return form.result(
-              () -> new HandRouter(id, name, speeds, base, step, largest, guard, extraction));
-        });
-  }
-
-  private static ItemForm<TableSaw> tableSaw() {
-    return new ItemForm<>(
-        "table-saw",
-        "Table saw",
-        List.of(
-            NAME,
-            SPEED,
-            SAW_REACH,
-            FENCE_STEP,
-            HEIGHT_STEP,
-            SAW_HEIGHT,
-            SMALLEST_BLADE,
-            LARGEST_BLADE,
-            SLED_REACH,
-            SLED_DEPTH,
-            GUARD,
-            KNIFE,
-            KNIFE_STAYS,
-            EXTRACTION,
-            STACK_ALLOWED,
-            WIDEST_STACK,
-            LEANS,
-            GREATEST_BEVEL,
-            BEVEL_STEP,
-            LEFT_REACH),
-        (id, form) -> {
-          var name = form.text(NAME);
-          var speeds = form.speeds(SPEED);
-          var reach = form.length(SAW_REACH, REACHES);
-          var fenceStep = form.length(FENCE_STEP, STEPS);
-          var heightStep = form.length(HEIGHT_STEP, STEPS);
-          var height = form.length(SAW_HEIGHT, HEIGHTS);
-          var blades = blades(form);
-          var sledReach = form.length(SLED_REACH, REACHES_OR_NONE);
-          var sledDepth = form.length(SLED_DEPTH, REACHES_OR_NONE);
-          boolean guard = form.yes(GUARD);
-          boolean knife = form.yes(KNIFE);
-          boolean extraction = form.yes(EXTRACTION);
-          var blind = new BlindCuts(form.yes(KNIFE_STAYS), widestStack(form));
-          var tilt = tilt(form, form.choice(LEANS));
-          var leftReach = form.optionalLength(LEFT_REACH, REACHES);
-          return form.result(
-              () ->
-                  new TableSaw(
-                      id,
-                      name,
-                      speeds,
-                      reach,
-                      fenceStep,
-                      heightStep,
-                      height,
-                      blades,
-                      sledReach,
-                      sledDepth,
-                      guard,
-                      knife,
-                      extraction,
-                      Optional.of(blind),
-                      tilt,
-                      leftReach));
-        });
-  }
-
-  /** Empty unless it is said to be allowed: what was kept before this was asked allows none. */
-  private static Optional<Length> widestStack(FormReader form) {
-    var widest = form.optionalLength(WIDEST_STACK, band("3 mm", "40 mm"));
-    if (!form.yes(STACK_ALLOWED)) {
-      return Optional.empty();
-    }
-    if (form.isBlank(WIDEST_STACK.name())) {
-      form.problem(
-          WIDEST_STACK,
-          "Nothing was entered, and a stacked cutter is said to be allowed",
-          "the width from the saw's manual");
-    }
-    return widest;
-  }
-
-  private static ItemForm<TrackSaw> trackSaw() {
-    return new ItemForm<>(
-        "track-saw",
-        "Track saw",
-        List.of(
-            NAME,
-            SPEED,
-            TRACK_LENGTH,
-            DEPTH_STEP,
-            TRACK_DEPTH,
-            SMALLEST_BLADE,
-            LARGEST_BLADE,
-            GUARD,
-            KNIFE,
-            EXTRACTION,
-            GREATEST_BEVEL,
-            BEVEL_STEP),
-        (id, form) -> {
-          var name = form.text(NAME);
-          var speeds = form.speeds(SPEED);
-          var track = form.length(TRACK_LENGTH, band("300 mm", "6000 mm"));
-          var step = form.length(DEPTH_STEP, STEPS);
-          var depth = form.length(TRACK_DEPTH, HEIGHTS);
-          var blades = blades(form);
-          boolean guard = form.yes(GUARD);
-          boolean knife = form.yes(KNIFE);
-          boolean extraction = form.yes(EXTRACTION);
-          var tilt = tilt(form, form.isBlank(GREATEST_BEVEL.name()) ? "none" : "right");
-          return form.result(
-              () ->
-                  new TrackSaw(
-                      id,
-                      name,
-                      speeds,
-                      track,
-                      step,
-                      depth,
-                      blades,
-                      guard,
-                      knife,
-                      extraction,
-                      tilt));
-        });
-  }
-
-  private static ItemForm<MitreSaw> mitreSaw() {
-    return new ItemForm<>(
-        "mitre-saw",
-        "Mitre saw",
-        List.of(
-            NAME,
-            SPEED,
-            GREATEST_MITRE,
-            MITRE_STEP,
-            TILTS,
-            GREATEST_BEVEL,
-            BEVEL_STEP,
-            CUT_WIDTH,
-            CUT_HEIGHT,
-            TILTED_HEIGHT,
-            STOP_REACH,
-            STOP_STEP,
-            SMALLEST_BLADE,
-            LARGEST_BLADE,
-            GUARD,
-            EXTRACTION),
-        (id, form) -> {
-          var name = form.text(NAME);
-          var speeds = form.speeds(SPEED);
-          var mitre = form.angle(GREATEST_MITRE, Angle.ZERO, Angle.ofDegrees(75));
-          var mitreStep = form.angle(MITRE_STEP, ANGLE_STEP, Angle.ofDegrees(5));
-          var tilt = tilt(form, form.choice(TILTS));
-          var width = form.length(CUT_WIDTH, REACHES);
-          var height = form.length(CUT_HEIGHT, HEIGHTS);
-          var tilted = form.optionalLength(TILTED_HEIGHT, HEIGHTS);
-          if (tilt.isPresent() && form.isBlank(TILTED_HEIGHT.name())) {
-            form.problem(
-                TILTED_HEIGHT, "Nothing was entered, and the blade tilts", "from the manual");
-          }
-          var reach = form.length(STOP_REACH, REACHES_OR_NONE);
-          var stopStep = form.length(STOP_STEP, STEPS);
-          var blades = blades(form);
-          boolean guard = form.yes(GUARD);
-          boolean extraction = form.yes(EXTRACTION);
-          return form.result(
-              () ->
-                  new MitreSaw(
-                      id,
-                      name,
-                      speeds,
-                      mitre,
-                      mitreStep,
-                      tilt,
-                      width,
-                      height,
-                      tilted.orElse(Length.ZERO),
-                      reach,
-                      stopStep,
-                      blades,
-                      guard,
-                      extraction));
-        });
-  }
-
-  /** Empty where it tilts to no side, or where that was not entered. */
-  private static Optional<Tilt> tilt(FormReader form, String toward) {
-    var greatest = form.optionalAngle(GREATEST_BEVEL, ANGLE_STEP, Angle.ofDegrees(60));
-    var step = form.optionalAngle(BEVEL_STEP, ANGLE_STEP, Angle.ofDegrees(5));
-    var sides = SIDES.getOrDefault(toward, List.of());
-    if (sides.isEmpty()) {
-      return Optional.empty();
-    }
-    for (var field : List.of(GREATEST_BEVEL, BEVEL_STEP)) {
-      if (form.isBlank(field.name())) {
-        form.problem(field, "Nothing was entered, and the blade tilts", "from the machine");
-      }
-    }
-    return Optional.of(new Tilt(sides, greatest.orElse(ANGLE_STEP), step.orElse(ANGLE_STEP)));
-  }
-
-  private static Band blades(FormReader form) {
-    var smallest = form.length(SMALLEST_BLADE, BLADES);
-    var largest = form.length(LARGEST_BLADE, BLADES);
-    if (largest.isLessThan(smallest)) {
-      form.problem(
-          LARGEST_BLADE, "it is smaller than the smallest blade", "at least the smallest blade");
-      return new Band(largest, smallest);
-    }
-    return new Band(smallest, largest);
-  }
-
-  private static ItemForm<StraightCutter> straightCutter() {
-    return new ItemForm<>(
-        "straight-cutter",
-        "Straight router cutter",
-        List.of(NAME, DIAMETER, CUTTING_LENGTH, EDGES, SHANK, TOP_SPEED),
-        (id, form) -> {
-          var name = form.text(NAME);
-          var diameter = form.length(DIAMETER, CUTTERS);
-          var length = form.length(CUTTING_LENGTH, band("2 mm", "120 mm"));
-          int edges = form.count(EDGES, 1, 8);
-          var shank = form.length(SHANK, band("3 mm", "20 mm"));
-          var top = form.optionalCount(TOP_SPEED, 1_000, 60_000);
-          return form.result(
-              () -> new StraightCutter(id, name, diameter, length, edges, shank, top));
-        });
-  }
-
-  private static ItemForm<BearingCutter> bearingCutter() {
-    return new ItemForm<>(
-        "bearing-cutter",
-        "Router cutter with a bearing",
-        List.of(NAME, PROFILE, BEARING, LARGEST_DIAMETER, CUTTING_LENGTH, EDGES, SHANK, TOP_SPEED),
-        (id, form) -> {
-          var name = form.text(NAME);
-          var profile = profile(form.choice(PROFILE));
-          var bearing = form.length(BEARING, band("3 mm", "60 mm"));
-          var diameter = form.length(LARGEST_DIAMETER, CUTTERS);
-          boolean trims = profile == BearingCutter.Profile.FLUSH_TRIM;
-          if (!trims && form.isSound(BEARING, LARGEST_DIAMETER) && !bearing.isLessThan(diameter)) {
-            form.problem(
-                LARGEST_DIAMETER,
-                "It would not reach beyond its bearing",
-                "more than " + form.shown(bearing));
-          }
-          var length = form.length(CUTTING_LENGTH, band("2 mm", "120 mm"));
-          int edges = form.count(EDGES, 1, 8);
-          var shank = form.length(SHANK, band("3 mm", "20 mm"));
-          var top = form.optionalCount(TOP_SPEED, 1_000, 60_000);
-          return form.result(
-              () ->
-                  new BearingCutter(
-                      id, name, profile, bearing, diameter, length, edges, shank, top));
-        });
-  }
-
-  static BearingCutter.Profile profile(String id) {
-    return Arrays.stream(BearingCutter.Profile.values())
-        .filter(one -> one.id().equals(id))
-        .findFirst()
-        .orElse(BearingCutter.Profile.ROUND_OVER);
-  }
-
-  private static ItemForm<SawBlade> sawBlade() {
-    return new ItemForm<>(
-        "saw-blade",
-        "Saw blade",
-        List.of(NAME, DIAMETER, KERF, EDGES, TOP_SPEED),
-        (id, form) -> {
-          var name = form.text(NAME);
-          var diameter = form.length(DIAMETER, BLADES);
-          var kerf = form.length(KERF, band("0.8 mm", "8 mm"));
-          int edges = form.count(EDGES, 4, 200);
-          var top = form.optionalCount(TOP_SPEED, 1_000, 30_000);
-          return form.result(() -> new SawBlade(id, name, diameter, kerf, edges, top));
-        });
-  }
-
-  private static ItemForm<StackedCutter> stackedCutter() {
-    return new ItemForm<>(
-        "stacked-cutter",
-        "Stacked cutter for slots at the saw",
-        List.of(NAME, DIAMETER, OUTER_KERF, OUTER_TEETH, CHIPPERS, SHIMS, TOP_SPEED),
-        (id, form) -> {
-          var name = form.text(NAME);
-          var diameter = form.length(DIAMETER, BLADES);
-          var kerf = form.length(OUTER_KERF, band("0.8 mm", "8 mm"));
-          int teeth = form.count(OUTER_TEETH, 4, 200);
-          var chippers = form.layers(CHIPPERS, band("0.5 mm", "10 mm"));
-          var shims = form.layers(SHIMS, band("0.01 mm", "2 mm"));
-          var top = form.optionalCount(TOP_SPEED, 1_000, 30_000);
-          return form.result(
-              () -> new StackedCutter(id, name, diameter, teeth, kerf, chippers, shims, top));
-        });
-  }
-
-  private static Band band(String least, String most) {
-    return new Band(Length.of(least), Length.of(most));
   }
 }

@@ -67,7 +67,7 @@ public final class PocketSetup {
         RouterTableSetup.firstOf(
             jig(),
             turns(),
-            DrillSetup.collarReaches(
+            HandDrillSetup.collarReaches(
                 bit,
                 collar.set().value(),
                 "Use a longer bit, or a jig with a shorter guide",
@@ -92,7 +92,7 @@ public final class PocketSetup {
         bit,
         Guide.POCKET_JIG,
         List.of(collar, mark),
-        DrillSetup.plunges(bored, new Band(middle.minus(radius), middle.plus(radius)), bit, limits),
+        Boring.plunges(bored, new Band(middle.minus(radius), middle.plus(radius)), bit, limits),
         speed.speed().orElseThrow(),
         Feed.DOWN_INTO_THE_WORK,
         List.of(tip(hole)));
@@ -114,7 +114,7 @@ public final class PocketSetup {
   private Optional<Refusal> jig() {
     return conditions.aids().contains("pocket-jig")
         ? Optional.empty()
-        : refused(
+        : Refusal.because(
             Refusal.Reason.AID_MISSING,
             "A pocket hole wants a jig that leads the bit, and the shop has none entered",
             "Enter the jig in the shop if there is one");
@@ -123,7 +123,7 @@ public final class PocketSetup {
   private Optional<Refusal> turns() {
     return bit.diameter().isAtMost(drill.largestBit())
         ? Optional.empty()
-        : refused(
+        : Refusal.because(
             Refusal.Reason.CUTTER_DOES_NOT_FIT_MACHINE,
             bit.name()
                 + " is larger than "
@@ -142,7 +142,7 @@ public final class PocketSetup {
             && mouthEnd().isLessThan(asked.work().acrossGuide().least());
     return inside
         ? Optional.empty()
-        : refused(
+        : Refusal.because(
             Refusal.Reason.WORK_TOO_SMALL,
             "A pocket would break out of a part "
                 + conditions.shown(asked.work().alongGuide().least())
@@ -172,7 +172,7 @@ public final class PocketSetup {
     }
     var first = problems.stream().filter(Problem::stops).findFirst().orElse(problems.get(0));
     boolean screw = first.where().equals("screw");
-    return refused(
+    return Refusal.because(
         screw ? Refusal.Reason.TOO_DEEP : Refusal.Reason.CUTTER_DOES_NOT_FIT_MACHINE,
         first.what() + ": right is " + first.allowed(),
         screw ? screwsThatDo(hole) : first.doThis());
@@ -210,9 +210,5 @@ public final class PocketSetup {
                 + conditions.shown(wanted)
                 + " from the joint"
             : "");
-  }
-
-  private static Optional<Refusal> refused(Refusal.Reason reason, String what, String instead) {
-    return Optional.of(new Refusal(reason, what, instead));
   }
 }

@@ -1,5 +1,7 @@
 package org.proofcut.core.setup;
 
+import java.util.Optional;
+
 /**
  * Why a machine and a cutter can't make a cut.
  *
@@ -8,6 +10,11 @@ package org.proofcut.core.setup;
  * @param instead what would help
  */
 public record Refusal(Reason reason, String what, String instead) implements Answer {
+
+  /** A refusal for this reason, where a check may also find none. */
+  static Optional<Refusal> because(Reason reason, String what, String instead) {
+    return Optional.of(new Refusal(reason, what, instead));
+  }
 
   /** The kinds of reason, by what would have to change. */
   public enum Reason {

@@ -43,7 +43,12 @@ final class SawPlan {
   private final Setup setup;
   private final PlanWords words;
   private final PlanSheet sheet;
+
+  /** Work pushed across the blade, its end at a stop on the left: on a sled, or by a gauge. */
   private final boolean sled;
+
+  /** Whether that is a mitre gauge. */
+  private final boolean gauge;
 
   /** Whether what is measured from stands on the left: the sled's stop, or a fence moved over. */
   private final boolean fromLeft;
@@ -98,7 +103,8 @@ final class SawPlan {
             ? saw.knifeStaysInBlindCuts() && !(setup.cutter() instanceof StackedCutter)
             : saw.hasRivingKnife();
     this.words = new PlanWords(operation, setup, unit);
-    this.sled = setup.guide() == Guide.SLED;
+    this.gauge = setup.guide() == Guide.GAUGE;
+    this.sled = gauge || setup.guide() == Guide.SLED;
     this.fromLeft =
         sled
             || setup
@@ -282,7 +288,9 @@ final class SawPlan {
   }
 
   private void guide(Drawing plan) {
-    if (sled) {
+    if (gauge) {
+      gauge(plan);
+    } else if (sled) {
       long near = y(Length.ZERO);
       plan.box(
           plan.px(FEED_LANE, y(depth.max(front.plus(exposed))) - 22),
@@ -306,6 +314,30 @@ final class SawPlan {
           Fill.MACHINE,
           Line.PLAIN);
     }
+  }
+
+  /** A long facing that reaches past the cut, and the bar that slides in the table's slot. */
+  private void gauge(Drawing plan) {
+    long near = y(Length.ZERO);
+    long bar = (plan.px(FEED_LANE, near).xThousandths() / 1000 + x(size)) / 2;
+    plan.box(
+        plan.px(bar - 7, y(depth.max(front.plus(exposed))) - 22),
+        plan.px(bar + 7, near + 40),
+        Fill.NONE,
+        Line.PLAIN);
+    plan.box(
+        plan.px(FEED_LANE, near), plan.px(x(farEnd()) - 8, near + 20), Fill.MACHINE, Line.PLAIN);
+    plan.box(plan.px(bar - 26, near + 20), plan.px(bar + 26, near + 40), Fill.MACHINE, Line.PLAIN);
+    plan.box(
+        plan.px(FEED_LANE + 2, near - 26), plan.px(x(Length.ZERO), near), Fill.MACHINE, Line.PLAIN);
+  }
+
+  private String carries() {
+    return gauge ? "gauge" : "sled";
+  }
+
+  private String leansOn() {
+    return gauge ? "gauge's facing" : "sled's fence";
   }
 
   /** The slot is underneath, drawn as if seen through. */
@@ -493,15 +525,16 @@ final class SawPlan {
     }
     sheet.sayOrNote(beside, words.face(), Type.NOTE);
     sheet.sayOrNote(
-        beside, words.rides() + (sled ? " against the sled's fence" : " on the fence"), Type.NOTE);
+        beside, words.rides() + (sled ? " against the " + leansOn() : " on the fence"), Type.NOTE);
     long near = y(shownFrom()) + (sled ? 5 : 0);
     if (sled) {
       sheet.plate(
           new Column(FEED_LANE + 34, blade - 30, near, near + 36, Anchor.START),
-          "sled's fence",
+          leansOn(),
           Type.NOTE);
       sheet.note(
-          "The stop is on the left of the sled"
+          "The stop is on the left of the "
+              + carries()
               + (slot ? "." : ", the offcut lies free on the right."));
     } else {
       long post = x(Length.ZERO) - (fromLeft ? GUIDE - 8L : 0);
@@ -561,7 +594,7 @@ final class SawPlan {
     }
     notes.add(
         "To scale but for what the zigzag lines leave out; "
-            + (sled ? "sled" : "fence")
+            + (sled ? carries() : "fence")
             + (slot ? " and knife not to size." : ", guard, knife and waste not to size."));
     return notes;
   }
@@ -601,10 +634,11 @@ final class SawPlan {
       return slotLayout();
     }
     return (sled
-            ? "The work lies on the sled, its "
+            ? (gauge ? "The work lies on the table, its " : "The work lies on the sled, its ")
                 + words.rides()
-                + " against the sled's fence, which is nearest to you, one end against the stop on"
-                + " the left. The offcut lies free on the right. "
+                + " against the "
+                + leansOn()
+                + ", which is nearest to you, one end against the stop on the left. The offcut lies free on the right. "
             : "The fence is on the "
                 + (fromLeft ? "left" : "right")
                 + ", with the "

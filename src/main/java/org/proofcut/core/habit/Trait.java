@@ -3,7 +3,6 @@ package org.proofcut.core.habit;
 import java.util.Optional;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.setup.CutAsked;
-import org.proofcut.core.setup.Guide;
 import org.proofcut.core.setup.Setting;
 import org.proofcut.core.setup.Setup;
 import org.proofcut.core.shop.RouterTable;
@@ -39,6 +38,7 @@ public sealed interface Trait {
     FENCE_TO_FARTHEST_EDGE("fence, to the farthest cutting edge"),
     FENCE_TO_CENTRE("fence, to the centre of the bit"),
     STOP("stop"),
+    STOP_ON_GAUGE("stop on the gauge's facing"),
     TRACK("track"),
     HEIGHT("height scale"),
     DEPTH("depth stop");
@@ -80,7 +80,24 @@ public sealed interface Trait {
       return switch (role) {
         case FENCE -> Optional.of(toFarEdge ? FENCE_TO_FARTHEST_EDGE : FENCE_TO_NEAREST_EDGE);
         // A stop beside the blade is set by caliper, one on the sled by its scale.
-        case STOP -> setup.guide() == Guide.SLED ? Optional.of(STOP) : Optional.empty();
+        case STOP ->
+            switch (setup.guide()) {
+              case SLED -> Optional.of(STOP);
+              case GAUGE -> Optional.of(STOP_ON_GAUGE);
+              case FENCE,
+                  FENCE_WITH_BLOCK,
+                  STRAIGHTEDGE,
+                  SAW_FENCE,
+                  TRACK,
+                  MARKS,
+                  DRILL_GUIDE,
+                  POCKET_JIG,
+                  TEMPLATE,
+                  BEARING,
+                  BEARING_WITH_PIN,
+                  ROLLERS ->
+                  Optional.empty();
+            };
         case MARK -> Optional.of(TRACK);
         case HEIGHT -> Optional.of(HEIGHT);
         case DEPTH -> Optional.of(DEPTH);

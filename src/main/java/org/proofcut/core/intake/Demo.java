@@ -105,7 +105,11 @@ public final class Demo {
             "greatest-bevel",
             "46",
             "bevel-step",
-            "0.1"),
+            "0.1",
+            "gauge-stop-reach",
+            "1200",
+            "gauge-widest-work",
+            "310"),
         machine(
             "track-saw",
             "name",

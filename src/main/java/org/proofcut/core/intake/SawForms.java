@@ -107,6 +107,20 @@ final class SawForms {
               List.of(new Field.Choice("left", "the left"), new Field.Choice("right", "the right")))
           .mayStayEmpty();
 
+  private static final Field GAUGE_REACH =
+      length(
+              "gauge-stop-reach",
+              "Mitre gauge: longest to the stop",
+              "on its facing; leave empty if there is no gauge or no stop on it")
+          .mayStayEmpty();
+
+  private static final Field GAUGE_WIDTH =
+      length(
+              "gauge-widest-work",
+              "Mitre gauge: widest work",
+              "from its facing to the front of the blade, with the gauge's bar well in its slot")
+          .mayStayEmpty();
+
   private static final Field LEFT_REACH =
       length(
               "left-reach",
@@ -201,7 +215,9 @@ final class SawForms {
             LEANS,
             GREATEST_BEVEL,
             BEVEL_STEP,
-            LEFT_REACH),
+            LEFT_REACH,
+            GAUGE_REACH,
+            GAUGE_WIDTH),
         (id, form) -> {
           var name = form.text(NAME);
           var speeds = form.speeds(SPEED);
@@ -218,6 +234,7 @@ final class SawForms {
           var blind = new BlindCuts(form.yes(KNIFE_STAYS), widestStack(form));
           var tilt = tilt(form, form.choice(LEANS));
           var leftReach = form.optionalLength(LEFT_REACH, REACHES);
+          var gauge = gauge(form);
           return form.result(
               () ->
                   new TableSaw(
@@ -236,8 +253,23 @@ final class SawForms {
                       extraction,
                       Optional.of(blind),
                       tilt,
-                      leftReach));
+                      leftReach,
+                      gauge));
         });
+  }
+
+  /** Both of its figures, or neither. */
+  private static Optional<TableSaw.Gauge> gauge(FormReader form) {
+    var reach = form.optionalLength(GAUGE_REACH, REACHES);
+    var widest = form.optionalLength(GAUGE_WIDTH, REACHES);
+    boolean oneIsBlank = form.isBlank(GAUGE_REACH.name()) != form.isBlank(GAUGE_WIDTH.name());
+    if (oneIsBlank) {
+      form.problem(
+          form.isBlank(GAUGE_REACH.name()) ? GAUGE_REACH : GAUGE_WIDTH,
+          "Nothing was entered, and a mitre gauge is there",
+          "measured at the saw; both left empty if there is no gauge");
+    }
+    return reach.flatMap(to -> widest.map(of -> new TableSaw.Gauge(to, of)));
   }
 
   /** Empty unless it is said to be allowed: what was kept before this was asked allows none. */

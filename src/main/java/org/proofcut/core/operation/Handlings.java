@@ -85,16 +85,17 @@ final class Handlings {
       return new Handling(
           goodFace(setup), Edge.REAR, Edge.FRONT, Edge.REAR, Optional.of(onFenceAndTable()));
     }
-    boolean onSled = setup.guide() == Guide.SLED;
     return new Handling(
-        goodFace(setup),
-        Edge.REAR,
-        Edge.FRONT,
-        Edge.REAR,
-        Optional.of(
-            onSled
-                ? "Score the line; the rear edge lies against the sled's fence, which backs it"
-                : "Score the line; the track holds the fibres on the side that is kept"));
+        goodFace(setup), Edge.REAR, Edge.FRONT, Edge.REAR, Optional.of(backed(setup.guide())));
+  }
+
+  private static String backed(Guide guide) {
+    if (guide == Guide.SLED) {
+      return "Score the line; the rear edge lies against the sled's fence, which backs it";
+    }
+    return guide == Guide.GAUGE
+        ? "Score the line; the rear edge lies against the gauge's facing: let it reach past the cut"
+        : "Score the line; the track holds the fibres on the side that is kept";
   }
 
   /** What distances are taken from on a piece that belongs to no case. */
@@ -158,7 +159,7 @@ final class Handlings {
           single("cut face up", isNearSide(setup) ? Edge.REFERENCE : Edge.OPPOSITE);
       case SAW_FENCE -> atSawFence(setup);
       case ROLLERS -> planed();
-      case SLED, TRACK ->
+      case SLED, GAUGE, TRACK ->
           setup.asked() instanceof CutAsked.Bevel
               ? ripped(setup)
               : !(setup.asked() instanceof CutAsked.Parting parting)

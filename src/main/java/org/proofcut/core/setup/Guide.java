@@ -6,6 +6,7 @@ public enum Guide {
   /** A square block behind the work keeps a short end true to the fence. */
   FENCE_WITH_BLOCK("fence-with-block", "the fence, pushed by a square block"),
   SLED("sled", "the sled and its stop"),
+  GAUGE("gauge", "the mitre gauge and the stop on its facing"),
   STRAIGHTEDGE("straightedge", "a clamped straightedge"),
   /** Of a mitre saw: the work lies still against it. */
   SAW_FENCE("saw-fence", "the mitre saw's fence, the work still"),

@@ -12,6 +12,7 @@ import org.proofcut.core.measure.Length;
  * @param mostPassesAtSaw most passes side by side that a slot at the saw is shared into
  * @param shortestAtSaw shortest piece ripped along the saw's fence
  * @param narrowestAtSaw narrowest piece that goes between blade and fence, or stays there
+ * @param shortestAtGauge shortest piece held by hand against a mitre gauge
  * @param shortestAtMitreSaw shortest piece held by hand at a mitre saw
  * @param lastJointOpen how far the last joint of a ring of mitres may stand open
  */
@@ -21,5 +22,6 @@ public record SawLimits(
     Worked<Integer> mostPassesAtSaw,
     Worked<Length> shortestAtSaw,
     Worked<Length> narrowestAtSaw,
+    Worked<Length> shortestAtGauge,
     Worked<Length> shortestAtMitreSaw,
     Worked<Length> lastJointOpen) {}

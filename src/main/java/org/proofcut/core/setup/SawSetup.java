@@ -12,9 +12,9 @@ import org.proofcut.core.shop.TableSaw;
 import org.proofcut.core.shop.TrackSaw;
 
 /**
- * Cuts that part the stock: rips along the table saw's fence, crosscuts on its sled, and either
- * along a track. The fence is set to the near side of the blade, so that the kerf falls on the
- * waste side.
+ * Cuts that part the stock: rips along the table saw's fence, crosscuts on its sled or against its
+ * mitre gauge, and either along a track. The fence is set to the near side of the blade, so that
+ * the kerf falls on the waste side.
  */
 public final class SawSetup {
 
@@ -30,7 +30,7 @@ public final class SawSetup {
     this.limits = conditions.limits();
   }
 
-  /** A rip along the fence or a crosscut on the sled, or why this saw can't make it. */
+  /** A rip along the fence, a crosscut on sled or gauge, or why this saw can't make it. */
   public static Answer table(Parting asked, TableSaw saw, SawBlade blade, Conditions conditions) {
     return new SawSetup(asked, blade, conditions).table(saw);
   }
@@ -41,10 +41,12 @@ public final class SawSetup {
   }
 
   private Answer table(TableSaw saw) {
+    var guide = asked.along() ? Guide.FENCE : carrier(saw);
+    boolean onSled = guide == Guide.SLED;
     var height =
         above(
             "height of the blade",
-            asked.along() ? "height above the table" : "height above the sled's base",
+            onSled ? "height above the sled's base" : "height above the table",
             limits.saw().bladeAbove());
     var place =
         asked.along()
@@ -55,23 +57,22 @@ public final class SawSetup {
                 saw.fenceStep())
             : Setting.of(
                 Setting.Role.STOP,
-                "from the blade's teeth to the stop on the sled",
+                "from the blade's teeth to the stop on "
+                    + (onSled ? "the sled" : "the gauge's facing"),
                 asked.size().as("blade to the stop"),
                 saw.fenceStep());
     // A sled's base lies between table and stock.
     var up =
         Setting.of(
             Setting.Role.HEIGHT,
-            asked.along()
-                ? "from the table to the top tooth"
-                : "from the sled's base to the top tooth",
+            onSled ? "from the sled's base to the top tooth" : "from the table to the top tooth",
             height,
             saw.heightStep());
     var speed = Speeds.choose(saw, blade, limits);
     var refusal =
         RouterTableSetup.firstOf(
             takes(saw, saw.blades(), blade, conditions),
-            asked.along() ? ripReach(saw) : sledReach(saw),
+            asked.along() ? ripReach(saw) : onSled ? sledReach(saw) : gaugeReach(saw),
             settable(place),
             atMost(
                 up.set().value(),
@@ -83,13 +84,7 @@ public final class SawSetup {
     if (refusal.isPresent()) {
       return refusal.get();
     }
-    return setup(
-        saw,
-        asked.along() ? Guide.FENCE : Guide.SLED,
-        place,
-        up,
-        speed.speed().orElseThrow(),
-        Feed.INTO_THE_BLADE);
+    return setup(saw, guide, place, up, speed.speed().orElseThrow(), Feed.INTO_THE_BLADE);
   }
 
   private Answer track(TrackSaw saw) {
@@ -246,13 +241,54 @@ public final class SawSetup {
         "Cut it along a track");
   }
 
+  /** The sled, which holds work and offcut; a gauge where the sled can't. */
+  private Guide carrier(TableSaw saw) {
+    boolean bySled = sledReach(saw).isEmpty();
+    return bySled || saw.gauge().isEmpty() ? Guide.SLED : Guide.GAUGE;
+  }
+
+  private Optional<Refusal> gaugeReach(TableSaw saw) {
+    var gauge = saw.gauge().orElseThrow();
+    var across = asked.work().acrossGuide().most();
+    var size = asked.size().value();
+    var shortest = limits.saw().shortestAtGauge().value();
+    if (size.isLessThan(shortest)) {
+      return Refusal.because(
+          Refusal.Reason.WORK_TOO_SMALL,
+          "A piece only "
+              + conditions.shown(size)
+              + " long brings the hand that holds it at the gauge to the blade; "
+              + conditions.shown(shortest)
+              + " or more can be held",
+          "Clamp it on a sled, or cut it at the mitre saw");
+    }
+    if (across.isGreaterThan(size)) {
+      return Refusal.because(
+          Refusal.Reason.END_TOO_SHORT_ON_FENCE,
+          "A piece wider than it is long turns against the gauge",
+          "Cut it on a sled or along a track");
+    }
+    return RouterTableSetup.firstOf(
+        atMost(
+            size,
+            gauge.stopReach(),
+            "The stop would stand",
+            Refusal.Reason.OUT_OF_REACH,
+            "Cut it along a track"),
+        atMost(
+            across,
+            gauge.widestWork(),
+            "The work would cover",
+            Refusal.Reason.OUT_OF_REACH,
+            "Cut it along a track"));
+  }
+
   private Optional<Refusal> sledReach(TableSaw saw) {
     if (saw.sledStopReach().isZero()) {
-      return Optional.of(
-          new Refusal(
-              Refusal.Reason.AID_MISSING,
-              saw.name() + " has no sled entered",
-              "Enter the sled in the shop, or cut along a track"));
+      return Refusal.because(
+          Refusal.Reason.AID_MISSING,
+          saw.name() + " has neither sled nor mitre gauge entered",
+          "Enter what the saw has in the shop, or cut along a track");
     }
     return RouterTableSetup.firstOf(
         atMost(

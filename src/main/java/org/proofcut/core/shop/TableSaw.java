@@ -6,7 +6,7 @@ import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
 
 /**
- * A table saw with a rip fence and a sled.
+ * A table saw with a rip fence, and a sled or mitre gauge.
  *
  * @param fenceReach widest that the fence stands from the blade
  * @param fenceStep smallest change of the fence that can be set and read
@@ -20,6 +20,7 @@ import org.proofcut.core.measure.Length;
  * @param tilt how its blade tilts, to one side; empty where that was never entered, and then it is
  *     not tilted
  * @param leftReach widest that the fence stands on the left of the blade; empty where it can't
+ * @param gauge its mitre gauge, set square; empty where none was entered
  */
 public record TableSaw(
     String id,
@@ -37,10 +38,11 @@ public record TableSaw(
     boolean hasExtraction,
     Optional<BlindCuts> blindCuts,
     Optional<Tilt> tilt,
-    Optional<Length> leftReach)
+    Optional<Length> leftReach,
+    Optional<Gauge> gauge)
     implements Machine {
 
-  /** A saw whose blade is not tilted. */
+  /** A saw whose blade is not tilted, and that has no mitre gauge. */
   public TableSaw(
       String id,
       String name,
@@ -72,6 +74,7 @@ public record TableSaw(
         hasExtraction,
         blindCuts,
         Optional.empty(),
+        Optional.empty(),
         Optional.empty());
   }
 
@@ -83,6 +86,14 @@ public record TableSaw(
    *     where the saw's manual, its guarding or a local rule allow none
    */
   public record BlindCuts(boolean knifeStays, Optional<Length> widestStack) {}
+
+  /**
+   * A mitre gauge with a long facing that has a stop.
+   *
+   * @param stopReach longest piece that the stop can set
+   * @param widestWork widest work that it carries across the blade from a stand on the table
+   */
+  public record Gauge(Length stopReach, Length widestWork) {}
 
   public TableSaw {
     speeds = List.copyOf(speeds);

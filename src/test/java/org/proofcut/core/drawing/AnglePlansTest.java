@@ -89,7 +89,8 @@ class AnglePlansTest {
         true,
         Optional.empty(),
         Optional.of(new Tilt(List.of(Side.RIGHT), Angle.ofDegrees(45), Angle.parse("0.1"))),
-        Optional.of(Length.of("300 mm")));
+        Optional.of(Length.of("300 mm")),
+        Optional.empty());
   }
 
   private static String plan(Operation operation, int width) {

@@ -57,7 +57,8 @@ class BevelSetupTest {
         true,
         Optional.empty(),
         tilt,
-        leftReach);
+        leftReach,
+        Optional.empty());
   }
 
   private static Tilt to(Side side, Angle step) {

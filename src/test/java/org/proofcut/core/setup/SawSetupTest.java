@@ -205,6 +205,70 @@ class SawSetupTest {
     }
   }
 
+  @Nested
+  class AgainstTheGauge {
+
+    private final TableSaw saw = withGauge(Length.ZERO);
+
+    @Test
+    void gauge_isTakenWhereTheSledDoesNotReach() {
+      var both = withGauge(Length.of("1000 mm"));
+      assertEquals(Guide.SLED, setup(crosscut("1000 mm", "300 mm", both)).guide());
+      var setup = setup(crosscut("1000.1 mm", "300 mm", both));
+      assertEquals(Guide.GAUGE, setup.guide());
+      var stop = setup.setting(Setting.Role.STOP).orElseThrow();
+      assertEquals(Length.of("1000.1 mm"), stop.set().value());
+      // No sled's base lies between.
+      var height = setup.setting(Setting.Role.HEIGHT).orElseThrow();
+      assertEquals("from the table to the top tooth", height.from());
+    }
+
+    @Test
+    void pieceThatBringsTheHandToTheBlade_isRefused() {
+      setup(crosscut("200 mm", "100 mm", saw));
+      assertRefused(Reason.WORK_TOO_SMALL, crosscut("199.9 mm", "100 mm", saw));
+    }
+
+    @Test
+    void pieceWiderThanLong_isRefused() {
+      setup(crosscut("250 mm", "250 mm", saw));
+      assertRefused(Reason.END_TOO_SHORT_ON_FENCE, crosscut("250 mm", "250.1 mm", saw));
+    }
+
+    @Test
+    void gaugeIsNoLongerAndNoWiderThanItIs() {
+      setup(crosscut("1200 mm", "310 mm", saw));
+      assertRefused(Reason.OUT_OF_REACH, crosscut("1200.1 mm", "310 mm", saw));
+      assertRefused(Reason.OUT_OF_REACH, crosscut("1200 mm", "310.1 mm", saw));
+    }
+
+    private Answer crosscut(String size, String across, TableSaw on) {
+      var asked = new Parting(entered(size), true, false, work(size, across, "18 mm"));
+      return SawSetup.table(asked, on, RIP_BLADE, CONDITIONS);
+    }
+
+    private TableSaw withGauge(Length sledReach) {
+      return new TableSaw(
+          SAW.id(),
+          SAW.name(),
+          SAW.speeds(),
+          SAW.fenceReach(),
+          SAW.fenceStep(),
+          SAW.heightStep(),
+          SAW.greatestHeight(),
+          SAW.blades(),
+          sledReach,
+          SAW.sledDepth(),
+          true,
+          true,
+          true,
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.of(new TableSaw.Gauge(Length.of("1200 mm"), Length.of("310 mm"))));
+    }
+  }
+
   private static TableSaw saw(String fenceStep, String sledReach) {
     return new TableSaw(
         SAW.id(),

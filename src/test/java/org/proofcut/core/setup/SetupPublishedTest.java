@@ -108,6 +108,7 @@ class SetupPublishedTest {
             LIMITS.saw().mostPassesAtSaw(),
             LIMITS.saw().shortestAtSaw(),
             LIMITS.saw().narrowestAtSaw(),
+            LIMITS.saw().shortestAtGauge(),
             LIMITS.saw().shortestAtMitreSaw(),
             LIMITS.saw().lastJointOpen()),
         LIMITS.knives(),

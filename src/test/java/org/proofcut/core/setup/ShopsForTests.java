@@ -67,6 +67,7 @@ public final class ShopsForTests {
           true,
           Optional.empty(),
           Optional.of(new Tilt(List.of(Side.LEFT), Angle.ofDegrees(46), Angle.parse("0.1"))),
+          Optional.empty(),
           Optional.empty());
 
   public static final TrackSaw TRACK =
@@ -237,6 +238,7 @@ public final class ShopsForTests {
               Worked.given("most passes at the saw", 5, Citation.COMMON_PRACTICE),
               limit("shortest rip", "300 mm"),
               limit("narrowest at the saw", "25 mm"),
+              limit("shortest piece at the mitre gauge", "200 mm"),
               limit("shortest piece at the mitre saw", "300 mm"),
               limit("last joint open", "0.5 mm")),
           new KnifeLimits(

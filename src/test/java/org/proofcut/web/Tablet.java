@@ -1,6 +1,5 @@
 package org.proofcut.web;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.fail;
 import static org.junit.jupiter.api.Assumptions.abort;
@@ -64,12 +63,16 @@ public final class Tablet implements AutoCloseable {
   private static final List<String> WCAG_22_AA =
       List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa");
 
+  private static final String AXE = AxeBuilder.getAxeScript();
+
   private static Browser browser;
 
   private final BrowserContext context;
+  private final Page page;
 
   private Tablet(BrowserContext context) {
     this.context = context;
+    this.page = context.newPage();
   }
 
   /** A fresh tablet that remembers nothing; skips or fails the test where no browser is. */
@@ -82,13 +85,17 @@ public final class Tablet implements AutoCloseable {
                     .setJavaScriptEnabled(script == Script.ON)));
   }
 
-  /** A new page at this address, with its typeface loaded. */
+  /** The tablet's one page, now at this address, with its typeface loaded. */
   public Page open(String address) {
-    var page = context.newPage();
     var answer = page.navigate(address);
     assertTrue(answer.status() < 500, address + " answers " + answer.status());
     page.evaluate("document.fonts.ready.then(() => true)");
     return page;
+  }
+
+  /** The same page in another size, without loading it again. */
+  public static void resize(Page page, Size size) {
+    page.setViewportSize(size.width, size.height);
   }
 
   /** The same with a cookie that the service at this address has given before. */
@@ -101,46 +108,77 @@ public final class Tablet implements AutoCloseable {
    * What axe finds against WCAG 2.2 AA, one line for each place; needs a page whose script runs.
    */
   public static List<String> violations(Page page) {
-    // Legacy mode leaves frames out; there are none.
-    return new AxeBuilder(page)
-        .setLegacyMode(true).withTags(WCAG_22_AA).analyze().getViolations().stream()
-            .flatMap(
-                rule ->
-                    rule.getNodes().stream()
-                        .map(node -> rule.getId() + " " + node.getTarget() + " " + node.getHtml()))
-            .toList();
+    if (page.evaluate("'axe' in window").equals(false)) {
+      page.evaluate(AXE + "; true");
+    }
+    // Run here and not by AxeBuilder: that one brings every rule that was kept, with every place
+    // it was kept at, out of the browser, which takes longer than finding them.
+    return ((List<?>)
+            page.evaluate(
+                """
+                tags => axe
+                  .run(document, { runOnly: { type: 'tag', values: tags }, resultTypes: ['violations'] })
+                  .then(found => found.violations.flatMap(rule =>
+                    rule.nodes.map(node => `${rule.id} ${node.target} ${node.html}`)))""",
+                WCAG_22_AA))
+        .stream().map(String.class::cast).toList();
   }
 
-  /** No sideways scrolling, and no text wider or higher than the box that holds it. */
-  public static void assertNothingStandsOut(Page page) {
-    assertEquals(
-        List.of(),
-        page.evaluate(
-            """
-            () => document.documentElement.scrollWidth <= document.documentElement.clientWidth ? []
-              : [...document.querySelectorAll('body *')]
-                .filter(e => e.getBoundingClientRect().right > document.documentElement.clientWidth)
-                .map(e => e.tagName + '.' + e.className + ' ' + e.textContent.trim().slice(0, 40))"""),
-        "scrolls sideways");
-    assertEquals(
-        List.of(),
-        page.evaluate(
-            """
-            () => [...document.querySelectorAll('body *:not(svg, svg *)')]
-              .filter(e => e.getClientRects().length && !e.closest('.unseen, .skip, .figure-rule, input, details:not([open]) > :not(summary)'))
-              .filter(e => getComputedStyle(e).display !== 'inline')
-              .filter(e => e.scrollWidth > e.clientWidth + 2 && e.clientWidth > 0)
-              .map(e => e.tagName + '.' + e.className + ' ' + e.scrollWidth + ' > ' + e.clientWidth + ' ' + e.textContent.trim().slice(0, 40))"""),
-        "stands out of its box");
+  /** Sideways scrolling, and text wider than the box that holds it; one line for each place. */
+  public static List<String> standingOut(Page page) {
+    return ((List<?>)
+            page.evaluate(
+                """
+                () => {
+                  const width = document.documentElement.clientWidth;
+                  const said = e => e.tagName + '.' + e.className + ' ' + e.textContent.trim().slice(0, 40);
+                  const sideways = document.documentElement.scrollWidth <= width ? []
+                    : ['scrolls sideways: ' + document.documentElement.scrollWidth + ' > ' + width,
+                       ...[...document.querySelectorAll('body *')]
+                         .filter(e => e.getBoundingClientRect().right > width)
+                         .map(e => 'scrolls sideways: ' + said(e))];
+                  const wide = [...document.querySelectorAll('body *:not(svg, svg *)')]
+                    .filter(e => e.getClientRects().length && !e.closest('.unseen, .skip, .figure-rule, input, details:not([open]) > :not(summary)'))
+                    .filter(e => getComputedStyle(e).display !== 'inline')
+                    .filter(e => e.scrollWidth > e.clientWidth + 2 && e.clientWidth > 0)
+                    .map(e => 'stands out of its box: ' + e.scrollWidth + ' > ' + e.clientWidth + ' ' + said(e));
+                  return [...sideways, ...wide];
+                }"""))
+        .stream().map(String.class::cast).toList();
   }
 
-  /** Keeps the whole page as {@code target/pictures/<name>.jpg}. */
+  /** What of this can be seen and is narrower or lower than that many CSS pixels. */
+  public static List<String> smallerThan(Page page, int pixels, String targets) {
+    return ((List<?>)
+            page.evaluate(
+                """
+                ([targets, least]) => [...document.querySelectorAll(targets)]
+                  .filter(e => e.getClientRects().length)
+                  .map(e => ({ e, box: e.getBoundingClientRect() }))
+                  .filter(({ box }) => box.width < least || box.height < least)
+                  .map(({ e, box }) => `${e.textContent.trim()} is ${box.width} × ${box.height}`)""",
+                List.of(targets, pixels)))
+        .stream().map(String.class::cast).toList();
+  }
+
+  /**
+   * Keeps the whole page as {@code target/pictures/<name>.jpg} where {@code
+   * -Dproofcut.pictures=true} asks for it; with {@code -Dproofcut.refresh=true} in docs/pictures,
+   * if it stands there already. Nothing is judged by a picture, and taking them all takes minutes.
+   */
   public static void picture(Page page, String name) {
     var file = name + ".jpg";
-    boolean shown = Boolean.getBoolean("proofcut.refresh") && Files.exists(SHOWN.resolve(file));
+    if (Boolean.getBoolean("proofcut.refresh") && Files.exists(SHOWN.resolve(file))) {
+      take(page, SHOWN.resolve(file));
+    } else if (Boolean.getBoolean("proofcut.pictures")) {
+      take(page, PICTURES.resolve(file));
+    }
+  }
+
+  private static void take(Page page, Path to) {
     page.screenshot(
         new Page.ScreenshotOptions()
-            .setPath((shown ? SHOWN : PICTURES).resolve(file))
+            .setPath(to)
             .setType(ScreenshotType.JPEG)
             .setQuality(35)
             .setFullPage(true));

@@ -8,10 +8,8 @@ import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.net.URI;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.proofcut.bench.Hand;
 import org.proofcut.bench.JobDesk;
@@ -42,37 +40,32 @@ class SheetLookTest {
     var job = desk.keepDemo().id();
     var hand = new Hand(bench, job, TABLET);
     var faults = new ArrayList<String>();
-    Map<Size, Tablet> tablets = new EnumMap<>(Size.class);
-    for (var size : Size.values()) {
-      tablets.put(size, Tablet.of(size, Script.ON).known(home, SheetPages.TABLET, TABLET));
-    }
-    try {
-      look(tablets, "/jobs/" + job + "/sheets", "list", faults);
+    try (var tablet = Tablet.of(Size.LANDSCAPE, Script.ON).known(home, SheetPages.TABLET, TABLET)) {
+      look(tablet, "/jobs/" + job + "/sheets", "list", faults);
       var dado = hand.until(now -> now.sheet().operation().kind() == OperationKind.DADO);
       var address = "/jobs/" + job + "/sheets/" + dado.sheet().number();
-      look(tablets, address, "set", faults);
+      look(tablet, address, "set", faults);
       hand.until(now -> asksFigure(now));
-      look(tablets, address, "read-back", faults);
+      look(tablet, address, "read-back", faults);
       hand.until(now -> now.stage() == Stage.BEFORE_POWER);
-      look(tablets, address, "before-power", faults);
+      look(tablet, address, "before-power", faults);
       var proof = hand.until(now -> now.stage() == Stage.PROOF);
-      look(tablets, address, "proof", faults);
+      look(tablet, address, "proof", faults);
       readOff(hand, proof);
-      look(tablets, address, "not-yet", faults);
+      look(tablet, address, "not-yet", faults);
       hand.act(proof, hand.sheet(proof.sheet().id()).corrections());
-      look(tablets, address, "corrected", faults);
+      look(tablet, address, "corrected", faults);
       hand.until(now -> now.stage() == Stage.CUT);
-      look(tablets, address, "cut", faults);
+      look(tablet, address, "cut", faults);
       hand.until(now -> now.stage() == Stage.LEAVE_SAFE);
-      look(tablets, address, "leave-safe", faults);
+      look(tablet, address, "leave-safe", faults);
       hand.act(dado, new Act.Held());
-      look(tablets, address + "/hold", "hold", faults);
-      look(tablets, address, "come-back", faults);
-      look(tablets, "/jobs/" + job + "/sheets/" + (dado.sheet().number() + 1), "locked", faults);
-      look(tablets, "/jobs/" + job + "/sheets/99", "gone", faults);
-      look(tablets, "/trouble?back=" + address, "trouble", faults);
+      look(tablet, address + "/hold", "hold", faults);
+      look(tablet, address, "come-back", faults);
+      look(tablet, "/jobs/" + job + "/sheets/" + (dado.sheet().number() + 1), "locked", faults);
+      look(tablet, "/jobs/" + job + "/sheets/99", "gone", faults);
+      look(tablet, "/trouble?back=" + address, "trouble", faults);
     } finally {
-      tablets.values().forEach(Tablet::close);
       bench.discard(job);
     }
     assertEquals(List.of(), faults);
@@ -98,49 +91,37 @@ class SheetLookTest {
     }
   }
 
-  private void look(Map<Size, Tablet> tablets, String address, String name, List<String> faults) {
-    tablets.forEach(
-        (size, tablet) -> {
-          var page = tablet.open(home.resolve(address).toString());
-          var full = "dado-" + name + "-" + size.name().toLowerCase(Locale.ROOT);
-          Tablet.picture(page, full);
-          Tablet.violations(page).forEach(fault -> faults.add(full + ": " + fault));
-          try {
-            Tablet.assertNothingStandsOut(page);
-          } catch (AssertionError fault) {
-            faults.add(full + ": " + fault.getMessage());
-          }
-          if (size != Size.PHONE) {
-            faults.addAll(tooSmall(page, full));
-          }
-          page.close();
-        });
+  private void look(Tablet tablet, String address, String name, List<String> faults) {
+    var page = tablet.open(home.resolve(address).toString());
+    for (var size : Size.values()) {
+      Tablet.resize(page, size);
+      var full = "dado-" + name + "-" + size.name().toLowerCase(Locale.ROOT);
+      Tablet.picture(page, full);
+      Tablet.violations(page).forEach(fault -> faults.add(full + ": " + fault));
+      Tablet.standingOut(page).forEach(fault -> faults.add(full + ": " + fault));
+      if (size != Size.PHONE) {
+        tooSmall(page).forEach(fault -> faults.add(full + ": " + fault));
+      }
+    }
   }
 
   /** Main targets of 112 px and others of 72, figures to set of 96 px. */
-  private static List<String> tooSmall(Page page, String name) {
+  private static List<String> tooSmall(Page page) {
     var faults = new ArrayList<String>();
-    for (var target :
-        page.querySelectorAll(
+    faults.addAll(
+        Tablet.smallerThan(
+            page,
+            112,
             "button.gear, .check-now button, .part > form > button.check-answer, .key,"
-                + " .button-main")) {
-      var box = target.boundingBox();
-      if (box != null && (box.width < 112 || box.height < 112)) {
-        faults.add(name + ": " + target.innerText() + " " + box.width + " × " + box.height);
-      }
-    }
-    for (var target : page.querySelectorAll("a.button, button, summary, .next-thing")) {
-      var box = target.boundingBox();
-      if (box != null && (box.width < 72 || box.height < 72)) {
-        faults.add(name + ": " + target.innerText() + " " + box.width + " × " + box.height);
-      }
-    }
-    for (var figure : page.querySelectorAll(".figure-value")) {
-      var size = figure.evaluate("it => getComputedStyle(it).fontSize");
-      if (!"96px".equals(size)) {
-        faults.add(name + ": a figure of " + size + ": " + figure.innerText());
-      }
-    }
+                + " .button-main"));
+    faults.addAll(Tablet.smallerThan(page, 72, "a.button, button, summary, .next-thing"));
+    ((List<?>)
+            page.evaluate(
+                """
+                () => [...document.querySelectorAll('.figure-value')]
+                  .filter(e => getComputedStyle(e).fontSize !== '96px')
+                  .map(e => `a figure of ${getComputedStyle(e).fontSize}: ${e.textContent}`)"""))
+        .forEach(figure -> faults.add((String) figure));
     return faults;
   }
 }

@@ -526,7 +526,7 @@ final class SawPlan {
     sheet.sayOrNote(beside, words.face(), Type.NOTE);
     sheet.sayOrNote(
         beside, words.rides() + (sled ? " against the " + leansOn() : " on the fence"), Type.NOTE);
-    long near = y(shownFrom()) + (sled ? 5 : 0);
+    long near = y(shownFrom()) + (gauge ? 21 : sled ? 5 : 0);
     if (sled) {
       sheet.plate(
           new Column(FEED_LANE + 34, blade - 30, near, near + 36, Anchor.START),

@@ -64,7 +64,10 @@ final class MitreForms {
               new Field.Choice(INSIDE, "the short points")));
 
   private static final Field LEAN =
-      angle("lean", "Lean of the face", "from upright, outward: 0° stands, 90° lies flat");
+      angle(
+          "lean",
+          "Lean of the face",
+          "from upright, outward: 0° stands, 90° lies flat; of a moulding, its spring angle");
 
   private static final Field WIDTH =
       length("across", "Width of the piece", "across its face, at right angles to its edges");

@@ -96,7 +96,7 @@ public final class BevelSetup {
             rip(angle, thickest()).bladeOut(limits.saw().bladeAbove()).as("blade out of the table"),
             saw.heightStep());
     var refusal =
-        RouterTableSetup.firstOf(
+        Refusal.firstOf(
             fenceOn == Side.RIGHT ? Optional.empty() : onTheLeft(saw, narrow.value()),
             atMost(out.set().value(), saw.greatestHeight(), saw, "The blade would stand out "));
     return refusal.isPresent()
@@ -145,7 +145,7 @@ public final class BevelSetup {
             Setting.Role.MARK,
             "on the upper face, from the reference edge to the edge of the track",
             wide.as("reference edge to the track"),
-            limits.settings().markStep().value());
+            limits.settings().markStep());
     var out =
         Setting.of(
             Setting.Role.DEPTH,

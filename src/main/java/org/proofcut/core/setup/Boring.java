@@ -200,7 +200,7 @@ final class Boring {
             ? "from the reference end"
             : "for the first hole, from the reference end; so are all the others",
         row.first().as("reference end to the first hole"),
-        limits.settings().markStep().value());
+        limits.settings().markStep());
   }
 
   /** Why this bit makes another hole than was asked for, if so. */

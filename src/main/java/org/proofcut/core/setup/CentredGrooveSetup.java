@@ -67,7 +67,7 @@ public final class CentredGrooveSetup {
             Setting.Role.FENCE,
             "to the " + edge + ", by caliper",
             exact,
-            limits.settings().fineStep().value());
+            limits.settings().fineStep());
   }
 
   /** The set-up on a router table, or why this table and cutter can't make it. */
@@ -93,7 +93,7 @@ public final class CentredGrooveSetup {
             "height of the cutter", "from the table to the top of the cutter", table.heightStep());
     var speed = Speeds.choose(table, cutter, limits);
     var refusal =
-        RouterTableSetup.firstOf(
+        Refusal.firstOf(
             RouterCuts.fits(straight, table.largestCutter(), conditions),
             widthInReach(),
             tooDeep(height),
@@ -119,7 +119,7 @@ public final class CentredGrooveSetup {
     var height = height("height of the blade", "from the table to the top tooth", saw.heightStep());
     var speed = Speeds.choose(saw, cutter, limits);
     var refusal =
-        RouterTableSetup.firstOf(
+        Refusal.firstOf(
             SawSetup.takes(saw, saw.blades(), blade, conditions),
             SawSlotSetup.knifeStays(saw),
             widthInReach(),
@@ -293,7 +293,7 @@ public final class CentredGrooveSetup {
 
   private Optional<Refusal> settable(Setting height) {
     var made = made();
-    return RouterTableSetup.firstOf(
+    return Refusal.firstOf(
         tooUneven(made),
         RouterCuts.settable(
             RouterCuts.depth(asked.depth(), limits, Setting.Role.HEIGHT),

@@ -61,14 +61,13 @@ public final class EdgeProfileSetup {
             table.heightStep());
     var speed = Speeds.choose(table, cutter, limits);
     var refusal =
-        RouterTableSetup.firstOf(
+        Refusal.firstOf(
             notOverAnOpening(),
             RouterCuts.fits(cutter, table.largestCutter(), conditions),
             shaped(height),
             alongFence
                 ? RouterTableSetup.supports(asked.work(), conditions)
-                : RouterTableSetup.firstOf(
-                    RouterTableSetup.ridesFence(asked.work(), conditions), pin()),
+                : Refusal.firstOf(RouterTableSetup.ridesFence(asked.work(), conditions), pin()),
             wideEnough(asked.work(), conditions),
             speed.refusal());
     if (refusal.isPresent()) {
@@ -111,7 +110,7 @@ public final class EdgeProfileSetup {
             router.depthStep());
     var speed = Speeds.choose(router, cutter, limits);
     var refusal =
-        RouterTableSetup.firstOf(
+        Refusal.firstOf(
             RouterCuts.fits(cutter, router.largestCutter(), conditions),
             shaped(depth),
             heldByHand(asked.work(), router, conditions),
@@ -194,7 +193,7 @@ public final class EdgeProfileSetup {
 
   /** What has to be right of cutter and height on every machine. */
   private Optional<Refusal> shaped(Setting height) {
-    return RouterTableSetup.firstOf(
+    return Refusal.firstOf(
         ofTheWidth(),
         RouterCuts.goesThrough(height, asked.work(), conditions),
         ridesTheEdge(

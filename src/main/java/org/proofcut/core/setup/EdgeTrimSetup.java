@@ -71,7 +71,7 @@ public final class EdgeTrimSetup {
             table.heightStep());
     var speed = Speeds.choose(table, cutter, limits);
     var refusal =
-        RouterTableSetup.firstOf(
+        Refusal.firstOf(
             enough(off.value(), take.value(), conditions),
             RouterCuts.fits(cutter, table.largestCutter(), conditions),
             RouterCuts.longEnough(cutter, height.set().value(), conditions),

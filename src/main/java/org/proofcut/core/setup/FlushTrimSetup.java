@@ -38,7 +38,7 @@ public final class FlushTrimSetup {
     var below = set.minus(asked.layer().value());
     var speed = Speeds.choose(router, cutter, limits);
     var refusal =
-        RouterTableSetup.firstOf(
+        Refusal.firstOf(
             RouterCuts.fits(cutter, router.largestCutter(), conditions),
             level(cutter, conditions),
             overhang(asked, cutter, conditions),

@@ -32,7 +32,7 @@ final class HandDrillSetup {
             Setting.Role.LINE,
             "struck along the reference edge, to the centre of the bit",
             row.fromEdge().as("reference edge to the line"),
-            boring.limits.settings().markStep().value());
+            boring.limits.settings().markStep());
     var place = boring.mark();
     var guide =
         Worked.entered(
@@ -57,7 +57,7 @@ final class HandDrillSetup {
     var measures = boring.measures(line, place);
     var speed = Speeds.choose(drill, boring.bit, boring.bored.material(), boring.limits);
     var refusal =
-        RouterTableSetup.firstOf(
+        Refusal.firstOf(
             boring.otherHole(),
             boring.turns(drill, drill.largestBit()),
             guided(),

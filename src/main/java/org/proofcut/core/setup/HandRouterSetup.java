@@ -77,7 +77,7 @@ public final class HandRouterSetup {
             router.depthStep());
     var measures = measures(width, accepted, depth, distance, widening, guide, slot);
     var refusal =
-        RouterTableSetup.firstOf(
+        Refusal.firstOf(
             RouterCuts.fits(cutter, router.largestCutter(), conditions),
             insideBase(),
             widening.refusal(),
@@ -203,7 +203,7 @@ public final class HandRouterSetup {
                 ? "from the reference edge; it lies between that edge and the cut"
                 : "from the reference edge; it lies beyond the cut",
             exact,
-            slot ? limits.settings().markStep().value() : limits.settings().fineStep().value());
+            slot ? limits.settings().markStep() : limits.settings().fineStep());
     var nearest =
         nearSide
             ? setting.set().value().plus(gap.value())

@@ -59,7 +59,7 @@ public final class KnifeSetup {
 
   private Answer jointing(Jointing asked, Jointer jointer) {
     var refused =
-        RouterTableSetup.firstOf(
+        Refusal.firstOf(
             stepTooCoarse(),
             asked.edge() ? Optional.empty() : tooWide(),
             tooShort(),
@@ -119,7 +119,7 @@ public final class KnifeSetup {
   private Answer planing(Planing asked, Planer planer) {
     var start = Worked.measured("thickest reading of the stock", work.thickness().most());
     var refused =
-        RouterTableSetup.firstOf(
+        Refusal.firstOf(
             stepTooCoarse(),
             tooWide(),
             tooShort(),
@@ -150,7 +150,7 @@ public final class KnifeSetup {
                 limits.knives().snipe(),
                 step()));
     var wrong =
-        RouterTableSetup.firstOf(
+        Refusal.firstOf(
             thicknessing.problems(conditions.unit()).stream().findFirst().map(KnifeSetup::refusal),
             leavesHollows(last.set().value()),
             RouterCuts.settable(measure, last.set().value(), conditions),

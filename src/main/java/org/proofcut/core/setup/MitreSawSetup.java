@@ -149,7 +149,7 @@ public final class MitreSawSetup {
             "on the good face, along the long edge, from long point to long point; the blade on the"
                 + " waste side",
             asked.size().as("long point to the mark"),
-            limits.settings().markStep().value());
+            limits.settings().markStep());
     var thickness =
         Worked.measured("thickness, middle of the readings", asked.work().thickness().middle());
     var over =
@@ -409,9 +409,9 @@ public final class MitreSawSetup {
       Optional<Refusal>... refusals) {
     var speed = Speeds.choose(saw, blade, limits);
     var refusal =
-        RouterTableSetup.firstOf(
+        Refusal.firstOf(
             SawSetup.takes(saw, saw.blades(), blade, conditions),
-            RouterTableSetup.firstOf(refusals),
+            Refusal.firstOf(refusals),
             held(place.set().value()),
             speed.refusal());
     if (refusal.isPresent()) {

@@ -61,10 +61,10 @@ public final class PocketSetup {
                 ? "from the reference edge to the middle of the pocket"
                 : "for the first pocket, from the reference edge; so are all the others",
             asked.row().first(),
-            limits.settings().markStep().value());
+            limits.settings().markStep());
     var speed = Speeds.choose(drill, bit, asked.material(), limits);
     var refusal =
-        RouterTableSetup.firstOf(
+        Refusal.firstOf(
             jig(),
             turns(),
             HandDrillSetup.collarReaches(

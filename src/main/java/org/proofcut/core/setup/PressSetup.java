@@ -46,7 +46,7 @@ final class PressSetup {
     var measures = boring.measures(fence, place);
     var speed = Speeds.choose(press, boring.bit, boring.bored.material(), boring.limits);
     var refusal =
-        RouterTableSetup.firstOf(
+        Refusal.firstOf(
             boring.otherHole(),
             boring.turns(press, press.largestBit()),
             boring.staysInside(),
@@ -86,7 +86,7 @@ final class PressSetup {
             ? "on the fence, to the centre of the bit; the reference end lies against it"
             : "for the first hole, to the centre of the bit; moved for each further one",
         row.first().as("stop to the centre of the bit"),
-        boring.limits.settings().markStep().value());
+        boring.limits.settings().markStep());
   }
 
   private Optional<Refusal> fenceReaches() {

@@ -16,6 +16,17 @@ public record Refusal(Reason reason, String what, String instead) implements Ans
     return Optional.of(new Refusal(reason, what, instead));
   }
 
+  /** The first that stands in the way, in the order that a maker would find them. */
+  @SafeVarargs
+  static Optional<Refusal> firstOf(Optional<Refusal>... refusals) {
+    for (var refusal : refusals) {
+      if (refusal.isPresent()) {
+        return refusal;
+      }
+    }
+    return Optional.empty();
+  }
+
   /** The kinds of reason, by what would have to change. */
   public enum Reason {
     CUTTER_TOO_WIDE,

@@ -40,7 +40,7 @@ final class RouterCuts {
     if (through.isPresent()) {
       return through;
     }
-    return RouterTableSetup.firstOf(
+    return Refusal.firstOf(
         longEnough(cutter, setting.set().value(), conditions),
         Depths.tooCoarse(setting, cutter, conditions));
   }
@@ -230,7 +230,7 @@ final class RouterCuts {
             Setting.Role.STRIP,
             "its thickness, about: the last pass makes the width",
             exact,
-            conditions.limits().settings().markStep().value()),
+            conditions.limits().settings().markStep()),
         1);
   }
 

@@ -63,7 +63,7 @@ public final class RouterTableSetup {
         RouterCuts.distance(
             asked.distance(), limits, Setting.Role.FENCE, widening.strip().isPresent());
     var refusal =
-        firstOf(
+        Refusal.firstOf(
             RouterCuts.fits(cutter, table.largestCutter(), conditions),
             widening.refusal(),
             RouterCuts.reaches(cutter, height, asked.work(), conditions),
@@ -148,13 +148,13 @@ public final class RouterTableSetup {
             Setting.Role.FENCE,
             "to the farthest cutting edge, turned by hand until it points away from the fence",
             asked.width().as("fence to the farthest cutting edge"),
-            limits.settings().fineStep().value());
+            limits.settings().fineStep());
     var height = height(asked.depth());
     var far = fence.set().value();
     var width = RouterCuts.width(asked.width(), asked.accepted(), Optional.of(Setting.Role.FENCE));
     var depth = RouterCuts.depth(asked.depth(), limits, Setting.Role.HEIGHT);
     var refusal =
-        firstOf(
+        Refusal.firstOf(
             RouterCuts.fits(cutter, table.largestCutter(), conditions),
             widening.refusal(),
             RouterCuts.reaches(cutter, height, asked.work(), conditions),
@@ -262,15 +262,5 @@ public final class RouterTableSetup {
         .least()
         .times(conditions.limits().router().overhangToContact().value())
         .isLessThan(work.acrossGuide().most());
-  }
-
-  @SafeVarargs
-  static Optional<Refusal> firstOf(Optional<Refusal>... refusals) {
-    for (var refusal : refusals) {
-      if (refusal.isPresent()) {
-        return refusal;
-      }
-    }
-    return Optional.empty();
   }
 }

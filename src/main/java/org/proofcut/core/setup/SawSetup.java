@@ -70,7 +70,7 @@ public final class SawSetup {
             saw.heightStep());
     var speed = Speeds.choose(saw, blade, limits);
     var refusal =
-        RouterTableSetup.firstOf(
+        Refusal.firstOf(
             takes(saw, saw.blades(), blade, conditions),
             asked.along() ? ripReach(saw) : onSled ? sledReach(saw) : gaugeReach(saw),
             settable(place),
@@ -94,7 +94,7 @@ public final class SawSetup {
             Setting.Role.MARK,
             "from the reference edge to the edge of the track",
             asked.size().as("reference edge to the track"),
-            limits.settings().markStep().value());
+            limits.settings().markStep());
     var down =
         Setting.of(
             Setting.Role.DEPTH,
@@ -106,7 +106,7 @@ public final class SawSetup {
     // crosscut.
     var run = asked.along() ? asked.work().alongGuide().most() : asked.work().acrossGuide().most();
     var refusal =
-        RouterTableSetup.firstOf(
+        Refusal.firstOf(
             takes(saw, saw.blades(), blade, conditions),
             atMost(
                 run,
@@ -268,7 +268,7 @@ public final class SawSetup {
           "A piece wider than it is long turns against the gauge",
           "Cut it on a sled or along a track");
     }
-    return RouterTableSetup.firstOf(
+    return Refusal.firstOf(
         atMost(
             size,
             gauge.stopReach(),
@@ -290,7 +290,7 @@ public final class SawSetup {
           saw.name() + " has neither sled nor mitre gauge entered",
           "Enter what the saw has in the shop, or cut along a track");
     }
-    return RouterTableSetup.firstOf(
+    return Refusal.firstOf(
         atMost(
             asked.size().value(),
             saw.sledStopReach(),

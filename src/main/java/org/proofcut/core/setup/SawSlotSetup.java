@@ -120,7 +120,7 @@ public final class SawSlotSetup {
     return slot(
         blade,
         widening,
-        RouterTableSetup.firstOf(
+        Refusal.firstOf(
             SawSetup.takes(saw, saw.blades(), blade, conditions),
             knifeStays(saw),
             widening.refusal().map(SawSlotSetup::routOrStack)));
@@ -140,7 +140,7 @@ public final class SawSlotSetup {
     return slot(
         stack,
         RouterCuts.Widening.none(),
-        RouterTableSetup.firstOf(mayStack(stack), ofTheWidth(stack), onTheArbor(stack)));
+        Refusal.firstOf(mayStack(stack), ofTheWidth(stack), onTheArbor(stack)));
   }
 
   private Optional<Refusal> ofTheWidth(StackedCutter stack) {
@@ -184,7 +184,7 @@ public final class SawSlotSetup {
         RouterCuts.distance(asked.distance(), limits, place.role(), widening.strip().isPresent());
     var speed = Speeds.choose(saw, cutter, limits);
     var refusal =
-        RouterTableSetup.firstOf(
+        Refusal.firstOf(
             atOnce,
             widening.refusal(),
             RouterCuts.goesThrough(height, asked.work(), conditions),
@@ -460,7 +460,7 @@ public final class SawSlotSetup {
   }
 
   static Optional<Refusal> sledReach(Work work, Length stop, TableSaw saw, Conditions conditions) {
-    return RouterTableSetup.firstOf(
+    return Refusal.firstOf(
         beyond(
             stop, saw.sledStopReach(), "The stop on the sled would stand", "Rout it", conditions),
         beyond(

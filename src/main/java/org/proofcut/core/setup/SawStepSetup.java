@@ -87,7 +87,7 @@ public final class SawStepSetup {
         height,
         new Band(wall.minus(blade.kerf()), wall),
         List.of(width, depth),
-        RouterTableSetup.firstOf(
+        Refusal.firstOf(
             RouterCuts.settable(width, wall, conditions),
             onSled ? sledReach(wall) : rides(),
             SawSlotSetup.heldDown(onSled, conditions)));
@@ -109,7 +109,7 @@ public final class SawStepSetup {
                 .with("what stays", asked.stays())
                 .with("what is between fence and work", between)
                 .is(asked.stays().value().plus(between.value())),
-            limits.settings().fineStep().value());
+            limits.settings().fineStep());
     var height =
         Setting.of(
             Setting.Role.HEIGHT,
@@ -138,7 +138,7 @@ public final class SawStepSetup {
         height,
         new Band(stays, stays.plus(blade.kerf())),
         List.of(size, width),
-        RouterTableSetup.firstOf(
+        Refusal.firstOf(
             RouterCuts.settable(size, stays, conditions),
             RouterCuts.settable(width, height.set().value(), conditions),
             asked.carrier().isPresent() ? inCarrier() : standsOnFence(),
@@ -154,7 +154,7 @@ public final class SawStepSetup {
       Optional<Refusal> ofThisCut) {
     var speed = Speeds.choose(saw, blade, limits);
     var refusal =
-        RouterTableSetup.firstOf(
+        Refusal.firstOf(
             SawSetup.takes(saw, saw.blades(), blade, conditions),
             SawSlotSetup.knifeStays(saw),
             cutsMeet(),

@@ -35,7 +35,7 @@ public final class SawStripSetup {
             Setting.Role.STOP,
             "from the side of the teeth away from the fence to the stop, which ends before them",
             asked.thickness().as("teeth to the stop"),
-            limits.settings().fineStep().value());
+            limits.settings().fineStep());
     var strip = stop.set();
     var fences = new ArrayList<Worked<Length>>();
     for (int i = 1; i <= asked.count(); i++) {
@@ -69,7 +69,7 @@ public final class SawStripSetup {
     var speed = Speeds.choose(saw, blade, limits);
     var left = fences.get(fences.size() - 1).value();
     var refusal =
-        RouterTableSetup.firstOf(
+        Refusal.firstOf(
             SawSetup.takes(saw, saw.blades(), blade, conditions),
             tooNarrowAtLast(asked, left, conditions),
             tooShort(asked, fences.get(0).value(), conditions),

@@ -67,18 +67,23 @@ public record Setting(
     }
   }
 
-  /** The exact figure moved onto the steps of what it is set on. */
+  /** The exact figure moved onto the steps of the machine's scale that it is set on. */
   static Setting of(Role role, String from, Worked<Length> exact, Length step) {
-    var rounded = exact.value().roundedTo(step, Rounding.NEAREST);
+    return of(role, from, exact, Worked.entered("step that can be set", step));
+  }
+
+  /** The exact figure moved onto the steps of what it is set with, such as a rule. */
+  static Setting of(Role role, String from, Worked<Length> exact, Worked<Length> step) {
+    var rounded = exact.value().roundedTo(step.value(), Rounding.NEAREST);
     var set =
         rounded.equals(exact.value())
             ? exact
             : Worked.called(exact.name() + ", as set")
                 .by("to the nearest step that can be set")
                 .with("exact figure", exact)
-                .with("step", Worked.given("step that can be set", step, exact.source()))
+                .with("step", step)
                 .is(rounded);
-    return new Setting(role, from, set, step);
+    return new Setting(role, from, set, step.value());
   }
 
   /** What the scale reads when it is set. */

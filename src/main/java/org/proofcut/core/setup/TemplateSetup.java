@@ -65,7 +65,7 @@ public final class TemplateSetup {
     var byDepth = RouterCuts.depth(asked.depth(), limits, Setting.Role.DEPTH);
     var speed = Speeds.choose(router, cutter, limits);
     var refusal =
-        RouterTableSetup.firstOf(
+        Refusal.firstOf(
             RouterCuts.fits(cutter, router.largestCutter(), conditions),
             bushAndTemplate(),
             corners(),
@@ -103,7 +103,7 @@ public final class TemplateSetup {
         role,
         "of the template's opening, " + way + ", by caliper",
         guide.opening(recess),
-        limits.settings().fineStep().value());
+        limits.settings().fineStep());
   }
 
   private Measure across(Setting opening) {

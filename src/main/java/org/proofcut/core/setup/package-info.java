@@ -14,7 +14,6 @@
       "core.evidence",
       "core.geometry",
       "core.boring",
-      "core.geometry",
       "core.stock",
       "core.feeding",
       "core.shop"

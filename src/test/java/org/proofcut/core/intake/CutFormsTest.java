@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -214,49 +215,24 @@ class CutFormsTest {
     assertEquals(setup(kind, CutsTyped.with(kind)).anglesSet(), setup(kind, withUnits).anglesSet());
   }
 
-  /** 3.175 mm is 1/8 in exactly; what is typed as one is set as the other. */
-  @Test
-  void inchesTyped_setTheSameAsTheirMillimetres() {
-    var inches =
-        CutsTyped.with(
-            "dado",
-            "unit",
-            "in",
-            "entering-thinnest",
-            "45/64",
-            "entering-thickest",
-            "45/64",
-            "depth",
-            "1/4",
-            "distance",
-            "3 3/4",
-            "thinnest",
-            "3/4",
-            "thickest",
-            "3/4",
-            "along",
-            "16",
-            "across",
-            "24");
-    var millimetres =
-        CutsTyped.with(
-            "dado",
-            "entering-thinnest",
-            "17.859375",
-            "entering-thickest",
-            "17.859375",
-            "depth",
-            "6.35",
-            "distance",
-            "95.25",
-            "thinnest",
-            "19.05",
-            "thickest",
-            "19.05",
-            "along",
-            "406.4",
-            "across",
-            "609.6");
-    assertEquals(settings("dado", millimetres), settings("dado", inches));
+  /** The same sizes in inches: 1 mm is 5/127 in exactly. */
+  @ParameterizedTest
+  @MethodSource("kinds")
+  void inchesTyped_setTheSameAsTheirMillimetres(String kind) {
+    var inches = new LinkedHashMap<>(CutsTyped.with(kind));
+    form(kind).fields(SHOP).stream()
+        .filter(field -> field.entry() == Field.Entry.LENGTH)
+        .forEach(field -> inches.computeIfPresent(field.name(), (name, text) -> inInches(text)));
+    inches.put("unit", "in");
+    assertEquals(settings(kind, CutsTyped.with(kind)), settings(kind, inches));
+    assertEquals(setup(kind, CutsTyped.with(kind)).anglesSet(), setup(kind, inches).anglesSet());
+  }
+
+  private static String inInches(String millimetres) {
+    if (millimetres.isBlank()) {
+      return millimetres;
+    }
+    var hundredths = new BigDecimal(millimetres).movePointRight(2).toBigIntegerExact();
+    return hundredths + "/2540";
   }
 }

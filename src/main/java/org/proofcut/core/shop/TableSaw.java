@@ -42,42 +42,6 @@ public record TableSaw(
     Optional<Gauge> gauge)
     implements Machine {
 
-  /** A saw whose blade is not tilted, and that has no mitre gauge. */
-  public TableSaw(
-      String id,
-      String name,
-      List<SpeedStep> speeds,
-      Length fenceReach,
-      Length fenceStep,
-      Length heightStep,
-      Length greatestHeight,
-      Band blades,
-      Length sledStopReach,
-      Length sledDepth,
-      boolean hasGuard,
-      boolean hasRivingKnife,
-      boolean hasExtraction,
-      Optional<BlindCuts> blindCuts) {
-    this(
-        id,
-        name,
-        speeds,
-        fenceReach,
-        fenceStep,
-        heightStep,
-        greatestHeight,
-        blades,
-        sledStopReach,
-        sledDepth,
-        hasGuard,
-        hasRivingKnife,
-        hasExtraction,
-        blindCuts,
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty());
-  }
-
   /**
    * What a saw allows of cuts that don't come out above, where its usual guard can't stay.
    *

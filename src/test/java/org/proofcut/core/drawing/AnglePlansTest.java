@@ -20,6 +20,7 @@ import org.proofcut.core.operation.OperationKind;
 import org.proofcut.core.operation.SingleCut;
 import org.proofcut.core.readings.Readings;
 import org.proofcut.core.setup.CutAsked;
+import org.proofcut.core.setup.SawForTests;
 import org.proofcut.core.setup.ShopsForTests;
 import org.proofcut.core.setup.Work;
 import org.proofcut.core.shop.Machine;
@@ -72,25 +73,10 @@ class AnglePlansTest {
   }
 
   private static TableSaw leaningRight() {
-    var saw = ShopsForTests.SAW;
-    return new TableSaw(
-        saw.id(),
-        saw.name(),
-        saw.speeds(),
-        saw.fenceReach(),
-        saw.fenceStep(),
-        saw.heightStep(),
-        saw.greatestHeight(),
-        saw.blades(),
-        saw.sledStopReach(),
-        saw.sledDepth(),
-        true,
-        true,
-        true,
-        Optional.empty(),
-        Optional.of(new Tilt(List.of(Side.RIGHT), Angle.ofDegrees(45), Angle.parse("0.1"))),
-        Optional.of(Length.of("300 mm")),
-        Optional.empty());
+    return new SawForTests()
+        .tilt(Optional.of(new Tilt(List.of(Side.RIGHT), Angle.ofDegrees(45), Angle.parse("0.1"))))
+        .leftReach(Optional.of(Length.of("300 mm")))
+        .made();
   }
 
   private static String plan(Operation operation, int width) {

@@ -7,7 +7,6 @@ import static org.proofcut.core.casework.CasesForTests.mm;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.proofcut.core.casework.CaseDesign;
 import org.proofcut.core.casework.CaseDesign.Joinery;
@@ -19,6 +18,7 @@ import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.plan.OperationSheet;
 import org.proofcut.core.plan.PlansForTests;
 import org.proofcut.core.setup.Guide;
+import org.proofcut.core.setup.SawForTests;
 import org.proofcut.core.setup.Setting;
 import org.proofcut.core.setup.Setup;
 import org.proofcut.core.setup.ShopsForTests;
@@ -157,23 +157,7 @@ class MachinePlanTest {
 
   @Test
   void sawWithoutGuardAndKnife_drawsNoneAndSaysSo() {
-    var saw = ShopsForTests.SAW;
-    var bare =
-        new TableSaw(
-            saw.id(),
-            saw.name(),
-            saw.speeds(),
-            saw.fenceReach(),
-            saw.fenceStep(),
-            saw.heightStep(),
-            saw.greatestHeight(),
-            saw.blades(),
-            saw.sledStopReach(),
-            saw.sledDepth(),
-            false,
-            false,
-            true,
-            Optional.empty());
+    var bare = new SawForTests().withoutGuardAndKnife().made();
     var sheet = find(ALL_MACHINES, "rip:left-side");
     var with = setup(sheet);
     var without =

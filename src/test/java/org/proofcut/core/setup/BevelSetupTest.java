@@ -41,24 +41,7 @@ class BevelSetupTest {
   }
 
   private static TableSaw tilting(Optional<Tilt> tilt, Optional<Length> leftReach) {
-    return new TableSaw(
-        SAW.id(),
-        SAW.name(),
-        SAW.speeds(),
-        SAW.fenceReach(),
-        SAW.fenceStep(),
-        SAW.heightStep(),
-        SAW.greatestHeight(),
-        SAW.blades(),
-        SAW.sledStopReach(),
-        SAW.sledDepth(),
-        true,
-        true,
-        true,
-        Optional.empty(),
-        tilt,
-        leftReach,
-        Optional.empty());
+    return new SawForTests().tilt(tilt).leftReach(leftReach).made();
   }
 
   private static Tilt to(Side side, Angle step) {

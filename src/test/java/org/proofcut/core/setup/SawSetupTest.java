@@ -248,42 +248,11 @@ class SawSetupTest {
     }
 
     private TableSaw withGauge(Length sledReach) {
-      return new TableSaw(
-          SAW.id(),
-          SAW.name(),
-          SAW.speeds(),
-          SAW.fenceReach(),
-          SAW.fenceStep(),
-          SAW.heightStep(),
-          SAW.greatestHeight(),
-          SAW.blades(),
-          sledReach,
-          SAW.sledDepth(),
-          true,
-          true,
-          true,
-          Optional.empty(),
-          Optional.empty(),
-          Optional.empty(),
-          Optional.of(new TableSaw.Gauge(Length.of("1200 mm"), Length.of("310 mm"))));
+      return new SawForTests().sledReach(sledReach).gauge("1200 mm", "310 mm").made();
     }
   }
 
   private static TableSaw saw(String fenceStep, String sledReach) {
-    return new TableSaw(
-        SAW.id(),
-        SAW.name(),
-        SAW.speeds(),
-        SAW.fenceReach(),
-        Length.of(fenceStep),
-        SAW.heightStep(),
-        SAW.greatestHeight(),
-        SAW.blades(),
-        Length.of(sledReach),
-        SAW.sledDepth(),
-        true,
-        true,
-        true,
-        Optional.empty());
+    return new SawForTests().step(Length.of(fenceStep)).sledReach(Length.of(sledReach)).made();
   }
 }

@@ -7,7 +7,6 @@ import static org.proofcut.core.setup.CutsForTests.entered;
 import static org.proofcut.core.setup.CutsForTests.setup;
 import static org.proofcut.core.setup.ShopsForTests.CONDITIONS;
 import static org.proofcut.core.setup.ShopsForTests.LIMITS;
-import static org.proofcut.core.setup.ShopsForTests.SAW;
 import static org.proofcut.core.setup.ShopsForTests.TABLE;
 
 import java.util.List;
@@ -81,21 +80,7 @@ class SetupPublishedTest {
 
   private static TableSaw inchSaw() {
     var step = Length.ofInches(1, 64);
-    return new TableSaw(
-        SAW.id(),
-        SAW.name(),
-        SAW.speeds(),
-        SAW.fenceReach(),
-        step,
-        step,
-        SAW.greatestHeight(),
-        SAW.blades(),
-        SAW.sledStopReach(),
-        SAW.sledDepth(),
-        true,
-        true,
-        true,
-        SAW.blindCuts());
+    return new SawForTests().step(step).heightStep(step).made();
   }
 
   private static SetupLimits withBladeAbove(Length above) {

@@ -311,21 +311,7 @@ public final class ShopsForTests {
   }
 
   private static TableSaw saw(Length step, Length sledReach, BlindCuts blind) {
-    return new TableSaw(
-        SAW.id(),
-        SAW.name(),
-        SAW.speeds(),
-        SAW.fenceReach(),
-        step,
-        SAW.heightStep(),
-        SAW.greatestHeight(),
-        SAW.blades(),
-        sledReach,
-        SAW.sledDepth(),
-        true,
-        true,
-        true,
-        Optional.of(blind));
+    return new SawForTests().step(step).sledReach(sledReach).blindCuts(blind).made();
   }
 
   public static StraightCutter straight(String id, String diameter) {

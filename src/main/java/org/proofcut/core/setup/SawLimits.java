@@ -12,7 +12,8 @@ import org.proofcut.core.measure.Length;
  * @param mostPassesAtSaw most passes side by side that a slot at the saw is shared into
  * @param shortestAtSaw shortest piece ripped along the saw's fence
  * @param narrowestAtSaw narrowest piece that goes between blade and fence, or stays there
- * @param shortestAtGauge shortest piece held by hand against a mitre gauge
+ * @param shortestHeldAcross shortest piece held by hand in a crosscut at the table saw
+ * @param narrowestUnderTrack least of the piece that is kept, to carry the track
  * @param shortestAtMitreSaw shortest piece held by hand at a mitre saw
  * @param lastJointOpen how far the last joint of a ring of mitres may stand open
  */
@@ -22,6 +23,7 @@ public record SawLimits(
     Worked<Integer> mostPassesAtSaw,
     Worked<Length> shortestAtSaw,
     Worked<Length> narrowestAtSaw,
-    Worked<Length> shortestAtGauge,
+    Worked<Length> shortestHeldAcross,
+    Worked<Length> narrowestUnderTrack,
     Worked<Length> shortestAtMitreSaw,
     Worked<Length> lastJointOpen) {}

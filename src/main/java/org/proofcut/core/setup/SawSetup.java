@@ -108,6 +108,7 @@ public final class SawSetup {
     var refusal =
         Refusal.firstOf(
             takes(saw, saw.blades(), blade, conditions),
+            carriesTrack(),
             atMost(
                 run,
                 saw.trackLength(),
@@ -126,6 +127,24 @@ public final class SawSetup {
       return refusal.get();
     }
     return setup(saw, Guide.TRACK, mark, down, speed.speed().orElseThrow(), Feed.ALONG_THE_TRACK);
+  }
+
+  /** The track lies on the piece that is kept; on a narrow one it tips, and no clamp holds it. */
+  private Optional<Refusal> carriesTrack() {
+    var least = limits.saw().narrowestUnderTrack().value();
+    return asked.size().value().isAtLeast(least)
+        ? Optional.empty()
+        : Refusal.because(
+            Refusal.Reason.WORK_TOO_SMALL,
+            "A piece only "
+                + conditions.shown(asked.size().value())
+                + (asked.along() ? " wide" : " long")
+                + " does not carry the track; "
+                + conditions.shown(least)
+                + " or more does",
+            asked.along()
+                ? "Rip it at the table saw, as a thin strip where it is narrow"
+                : "Cut it on a sled or at the mitre saw");
   }
 
   private Setup setup(
@@ -251,7 +270,7 @@ public final class SawSetup {
     var gauge = saw.gauge().orElseThrow();
     var across = asked.work().acrossGuide().most();
     var size = asked.size().value();
-    var shortest = limits.saw().shortestAtGauge().value();
+    var shortest = limits.saw().shortestHeldAcross().value();
     if (size.isLessThan(shortest)) {
       return Refusal.because(
           Refusal.Reason.WORK_TOO_SMALL,
@@ -289,6 +308,15 @@ public final class SawSetup {
           Refusal.Reason.AID_MISSING,
           saw.name() + " has neither sled nor mitre gauge entered",
           "Enter what the saw has in the shop, or cut along a track");
+    }
+    var shortest = limits.saw().shortestHeldAcross().value();
+    if (asked.size().value().isLessThan(shortest) && !conditions.aids().contains("clamps")) {
+      return Refusal.because(
+          Refusal.Reason.WORK_TOO_SMALL,
+          "A piece under "
+              + conditions.shown(shortest)
+              + " is clamped on the sled, and the shop has no clamps entered",
+          "Enter clamps in the shop, or cut it at the mitre saw");
     }
     return Refusal.firstOf(
         atMost(

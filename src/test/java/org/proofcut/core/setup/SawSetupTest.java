@@ -147,9 +147,21 @@ class SawSetupTest {
       assertRefused(Reason.AID_MISSING, crosscut("900 mm", "400 mm", saw("0.1 mm", "0 mm")));
     }
 
+    @Test
+    void shortPiece_wantsAClamp() {
+      setup(crosscut("50 mm", "40 mm", SAW));
+      var bare = new Conditions(CONDITIONS.limits(), List.of(), CONDITIONS.unit());
+      setup(crosscut("200 mm", "40 mm", SAW, bare));
+      assertRefused(Reason.WORK_TOO_SMALL, crosscut("199.9 mm", "40 mm", SAW, bare));
+    }
+
     private Answer crosscut(String size, String across, TableSaw saw) {
+      return crosscut(size, across, saw, CONDITIONS);
+    }
+
+    private Answer crosscut(String size, String across, TableSaw saw, Conditions conditions) {
       var asked = new Parting(entered(size), true, false, work(size, across, "17.78 mm"));
-      return SawSetup.table(asked, saw, RIP_BLADE, CONDITIONS);
+      return SawSetup.table(asked, saw, RIP_BLADE, conditions);
     }
   }
 
@@ -171,6 +183,14 @@ class SawSetupTest {
     void ripLongerThanTheTrack_isRefused() {
       setup(rip("406 mm", "2700 mm", "17.78 mm"));
       assertRefused(Reason.OUT_OF_REACH, rip("406 mm", "2700.1 mm", "17.78 mm"));
+    }
+
+    @Test
+    void pieceThatDoesNotCarryTheTrack_isRefused() {
+      setup(rip("100 mm", "900 mm", "18 mm"));
+      assertRefused(Reason.WORK_TOO_SMALL, rip("99.9 mm", "900 mm", "18 mm"));
+      setup(crosscut("100 mm", "300 mm"));
+      assertRefused(Reason.WORK_TOO_SMALL, crosscut("99.9 mm", "300 mm"));
     }
 
     @Test

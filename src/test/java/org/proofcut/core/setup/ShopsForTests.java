@@ -238,7 +238,8 @@ public final class ShopsForTests {
               Worked.given("most passes at the saw", 5, Citation.COMMON_PRACTICE),
               limit("shortest rip", "300 mm"),
               limit("narrowest at the saw", "25 mm"),
-              limit("shortest piece at the mitre gauge", "200 mm"),
+              limit("shortest held across", "200 mm"),
+              limit("narrowest under the track", "100 mm"),
               limit("shortest piece at the mitre saw", "300 mm"),
               limit("last joint open", "0.5 mm")),
           new KnifeLimits(

@@ -11,7 +11,6 @@ import org.proofcut.core.casework.SpaceCheck;
 import org.proofcut.core.checklist.Checklist;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.measure.LengthUnit;
-import org.proofcut.core.method.Choice.Refused;
 import org.proofcut.core.method.Methods;
 import org.proofcut.core.operation.Operation;
 import org.proofcut.core.operation.Operations;
@@ -174,16 +173,16 @@ public final class Planner {
               "a machine of the right kind, and a cutter that fits it",
               "Enter one in the shop"));
     }
+    var telling = operation.choice().get().telling().orElseThrow();
     return List.of(
         Problem.stops(
             "operation:" + operation.id(),
-            operation.title() + ": no machine and cutter in the shop can do it. " + last(refused),
+            operation.title()
+                + ": no machine and cutter in the shop can do it. "
+                + telling.machine()
+                + ": "
+                + telling.why().what(),
             "a way that nothing refuses",
-            refused.get(refused.size() - 1).why().instead()));
-  }
-
-  private static String last(List<Refused> refused) {
-    var last = refused.get(refused.size() - 1);
-    return last.machine() + ": " + last.why().what();
+            telling.why().instead()));
   }
 }

@@ -45,7 +45,7 @@ final class SawPlan {
   private final PlanSheet sheet;
 
   /** Work pushed across the blade, its end at a stop on the left: on a sled, or by a gauge. */
-  private final boolean sled;
+  private final boolean carried;
 
   /** Whether that is a mitre gauge. */
   private final boolean gauge;
@@ -104,9 +104,9 @@ final class SawPlan {
             : saw.hasRivingKnife();
     this.words = new PlanWords(operation, setup, unit);
     this.gauge = setup.guide() == Guide.GAUGE;
-    this.sled = gauge || setup.guide() == Guide.SLED;
+    this.carried = gauge || setup.guide() == Guide.SLED;
     this.fromLeft =
-        sled
+        carried
             || setup
                 .angle(AngleSetting.Role.BEVEL)
                 .flatMap(AngleSetting::toward)
@@ -115,7 +115,7 @@ final class SawPlan {
     // Where strips are cut, the stop on the free side comes first; the fence follows the board.
     this.place =
         setup
-            .setting(sled ? Setting.Role.STOP : Setting.Role.FENCE)
+            .setting(carried ? Setting.Role.STOP : Setting.Role.FENCE)
             .orElse(setup.settings().get(0));
     this.figure = words.figure(place);
     // A step's first cut is set to the far side of the teeth.
@@ -124,7 +124,7 @@ final class SawPlan {
         step.filter(one -> !one.onEdge()).isPresent()
             ? figureTo.minus(setup.cutter().cutWidth())
             : figureTo;
-    this.stop = sled ? Optional.empty() : setup.setting(Setting.Role.STOP);
+    this.stop = carried ? Optional.empty() : setup.setting(Setting.Role.STOP);
     this.kerf = setup.cutter().cutWidth();
     this.strip =
         setup
@@ -150,9 +150,9 @@ final class SawPlan {
     this.pixel = new Length(Math.max(1, exposed.picometres() / (sheet.narrow() ? 170 : 190)));
     // On the sled the work reaches across the blade; along the fence it comes from far in front.
     var work = setup.asked().work();
-    this.depth = sled && !slot ? work.acrossGuide().most() : work.alongGuide().most();
+    this.depth = carried && !slot ? work.acrossGuide().most() : work.alongGuide().most();
     this.front =
-        depth.minus(sled ? pixel.times(80).min(depth.half()) : exposed.plus(pixel.times(96)));
+        depth.minus(carried ? pixel.times(80).min(depth.half()) : exposed.plus(pixel.times(96)));
   }
 
   static Picture of(Operation operation, Setup setup, TableSaw saw, LengthUnit unit, int width) {
@@ -169,7 +169,7 @@ final class SawPlan {
   private Picture drawn() {
     sheet.head(
         "From above; you stand at the bottom, "
-            + (fromLeft && !sled ? "right" : "left")
+            + (fromLeft && !carried ? "right" : "left")
             + " of the blade's line.");
     long room = room();
     long kept = room - pixels(farEnd().minus(size));
@@ -182,15 +182,15 @@ final class SawPlan {
             new Band(size.minus(pixel.times(kept - byGuide - GAP)).max(Length.ZERO), farEnd()));
     // From the front of the blade down to where words, figure and the near end have room.
     var piece = front.minus(pixel.times(150)).max(Length.ZERO);
-    var top = depth.max(front.plus(exposed)).plus(pixel.times(sled ? 34 : 30));
+    var top = depth.max(front.plus(exposed)).plus(pixel.times(carried ? 34 : 30));
     along =
-        sled
+        carried
             ? Stretch.of(
                 gap, new Band(Length.ZERO, pixel.times(24).min(depth)), new Band(piece, top))
             : Stretch.of(gap, new Band(piece, top));
     sheet.field(
         pixel,
-        FEED_LANE + (sled ? 24 : fromLeft ? GUIDE : 0),
+        FEED_LANE + (carried ? 24 : fromLeft ? GUIDE : 0),
         6,
         8,
         pixels(along.extent()) + nearRoom());
@@ -211,7 +211,7 @@ final class SawPlan {
   }
 
   private long nearRoom() {
-    return (sled ? 46 : 0) + STAND;
+    return (carried ? 46 : 0) + STAND;
   }
 
   /** Where a strip that falls free ends, or whatever else is waste. */
@@ -240,7 +240,7 @@ final class SawPlan {
   }
 
   private Length shownFrom() {
-    return sled ? Length.ZERO : front.minus(pixel.times(150)).max(Length.ZERO);
+    return carried ? Length.ZERO : front.minus(pixel.times(150)).max(Length.ZERO);
   }
 
   private Length farEnd() {
@@ -258,7 +258,7 @@ final class SawPlan {
 
   /** Pixels across, from the guide to the edge of the drawing. */
   private long room() {
-    return sheet.width() - FEED_LANE - 8L - (sled ? 24 : GUIDE);
+    return sheet.width() - FEED_LANE - 8L - (carried ? 24 : GUIDE);
   }
 
   private Length workEnd() {
@@ -290,7 +290,7 @@ final class SawPlan {
   private void guide(Drawing plan) {
     if (gauge) {
       gauge(plan);
-    } else if (sled) {
+    } else if (carried) {
       long near = y(Length.ZERO);
       plan.box(
           plan.px(FEED_LANE, y(depth.max(front.plus(exposed))) - 22),
@@ -346,8 +346,8 @@ final class SawPlan {
     if (strip.isPositive()) {
       // Strips lie along the whole fence; on the sled as long as the stop.
       plan.box(
-          sled ? at(Length.ZERO, from).up(26) : at(Length.ZERO, from).down(STAND - 16),
-          sled
+          carried ? at(Length.ZERO, from).up(26) : at(Length.ZERO, from).down(STAND - 16),
+          carried
               ? at(strip, from)
               : new Point(at(strip, depth).xThousandths(), sheet.top() * 1000 + 6_000),
           Fill.SHEET,
@@ -401,13 +401,13 @@ final class SawPlan {
           fromLeft
               ? plan.at(place, Length.ZERO)
               : plan.at(across.extent().minus(place), Length.ZERO).left(GAP);
-      sheet.breakDown(y(depth) - 6, y(shownFrom()) + (sled ? 0 : 6), from, GAP);
+      sheet.breakDown(y(depth) - 6, y(shownFrom()) + (carried ? 0 : 6), from, GAP);
     }
     for (var place : along.breaks()) {
       var from = plan.at(Length.ZERO, along.extent().minus(place)).up(GAP);
       sheet.breakAcross(FEED_LANE - 4, x(farEnd()) + 8, from, GAP);
     }
-    if (!sled && shownFrom().isPositive()) {
+    if (!carried && shownFrom().isPositive()) {
       long left = Math.min(x(stripEnd()), x(Length.ZERO)) - (fromLeft ? 0 : 6);
       long right = Math.max(x(farEnd()) + 6, x(Length.ZERO));
       sheet.goesOnBelow(left, right, at(Length.ZERO, shownFrom()));
@@ -525,9 +525,11 @@ final class SawPlan {
     }
     sheet.sayOrNote(beside, words.face(), Type.NOTE);
     sheet.sayOrNote(
-        beside, words.rides() + (sled ? " against the " + leansOn() : " on the fence"), Type.NOTE);
-    long near = y(shownFrom()) + (gauge ? 21 : sled ? 5 : 0);
-    if (sled) {
+        beside,
+        words.rides() + (carried ? " against the " + leansOn() : " on the fence"),
+        Type.NOTE);
+    long near = y(shownFrom()) + (gauge ? 21 : carried ? 5 : 0);
+    if (carried) {
       sheet.plate(
           new Column(FEED_LANE + 34, blade - 30, near, near + 36, Anchor.START),
           leansOn(),
@@ -550,7 +552,7 @@ final class SawPlan {
             Math.min(blade + 120, sheet.width() - 8L),
             stand,
             stand + 34,
-            sled ? Anchor.END : Anchor.MIDDLE),
+            carried ? Anchor.END : Anchor.MIDDLE),
         "keep clear",
         Type.STRESS)) {
       sheet.note("Hatched: keep clear.");
@@ -594,7 +596,7 @@ final class SawPlan {
     }
     notes.add(
         "To scale but for what the zigzag lines leave out; "
-            + (sled ? carries() : "fence")
+            + (carried ? carries() : "fence")
             + (slot ? " and knife not to size." : ", guard, knife and waste not to size."));
     return notes;
   }
@@ -610,7 +612,7 @@ final class SawPlan {
   }
 
   private String slotLayout() {
-    return (sled
+    return (carried
             ? "The work lies on the sled, its "
                 + words.rides()
                 + " against the sled's fence, which is nearest to you, its reference edge to the stop"
@@ -620,7 +622,7 @@ final class SawPlan {
             ? (carrier().isPresent() ? "With " : "In the first pass ")
                 + strips()
                 + ": between "
-                + (sled ? "stop" : "fence")
+                + (carried ? "stop" : "fence")
                 + " and work. "
             : "")
         + "The work lies "
@@ -633,7 +635,7 @@ final class SawPlan {
     if (slot) {
       return slotLayout();
     }
-    return (sled
+    return (carried
             ? (gauge ? "The work lies on the table, its " : "The work lies on the sled, its ")
                 + words.rides()
                 + " against the "

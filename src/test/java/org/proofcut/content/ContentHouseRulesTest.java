@@ -265,6 +265,7 @@ class ContentHouseRulesTest {
             saws.stream().map(id -> new Step(id, "track-saw", saw(false))),
             Stream.of("step-flat", "step-on-edge").map(id -> new Step(id, "table-saw", blind())),
             Stream.of(new Step("thin-strip", "table-saw", saw(true))),
+            Stream.of(new Step("taper", "table-saw", onCarrier())),
             housings.stream().map(id -> new Step(id, "table-saw", blind())),
             Stream.of(new Step("dado", "table-saw", stacked())),
             housings.stream().map(id -> new Step(id, "router-table", router("fence"))),
@@ -313,6 +314,12 @@ class ContentHouseRulesTest {
     given.put(Fact.MATERIALS, List.of("plywood"));
     sizes(given, "24 mm");
     given.put(Fact.OVERHANG, Length.of("400 mm"));
+    return given;
+  }
+
+  private static Map<Fact, Object> onCarrier() {
+    var given = saw(true);
+    given.put(Fact.GUIDE, "carrier");
     return given;
   }
 

@@ -36,6 +36,10 @@ public final class MachinePlan {
     if (setup.asked() instanceof CutAsked.TemplateRecess recess) {
       return TemplatePlan.of(operation, setup, recess, unit, widthPx);
     }
+    if (setup.asked() instanceof CutAsked.Tapered tapered
+        && setup.machine() instanceof TableSaw saw) {
+      return TaperPlan.of(operation, setup, tapered, saw, unit, widthPx);
+    }
     if (setup.machine() instanceof TableSaw saw) {
       return SawPlan.of(operation, setup, saw, unit, widthPx);
     }

@@ -110,6 +110,47 @@ public record Taper(
         .is(apart.value().times(doubled, Length.HUNDREDTH, Rounding.NEAREST));
   }
 
+  /** How wide the narrow end is after a cut: with a second one to come it keeps that one's part. */
+  public Worked<Length> endAfter(boolean second) {
+    if (!bothEdges || second) {
+      return narrow;
+    }
+    return Worked.called("narrow end after the first cut")
+        .by("narrow + how far one edge runs in")
+        .with("narrow", narrow)
+        .with("how far one edge runs in", runsIn())
+        .is(narrow.value().plus(runsIn().value()));
+  }
+
+  /**
+   * Where the corner of the narrow end lies on the carrier that the cut does not take.
+   *
+   * <p>The end is square to the straight edge, so it leaves the cut's line by a right angle less
+   * the taper's; for the second of both edges it is square to the middle line, which makes the same
+   * angle with the cut. So the corner stands {@code end · cos(angle)} off the carrier's edge in
+   * either.
+   */
+  public Worked<Length> heel(boolean second) {
+    return Worked.called("carrier's edge to the corner of the narrow end")
+        .by("narrow end after this cut × cos(angle), to the nearest 0.01 mm")
+        .with("narrow end after this cut", endAfter(second))
+        .with("angle", angle())
+        .is(
+            endAfter(second)
+                .value()
+                .times(angle().value().cosine(), Length.HUNDREDTH, Rounding.NEAREST));
+  }
+
+  /**
+   * How far apart two stops, and two places to measure at, may be to lie on the taper.
+   *
+   * <p>One edge: as far as the run. The second of both is measured square to the first, which lands
+   * farther along by no more than {@code wide · tan 2a}.
+   */
+  public Length mostApart(boolean second) {
+    return second ? run.value().minus(secondStopOffset(wide).value()) : run.value();
+  }
+
   /** How wide the piece is so far along the run; a figure to measure the first piece by. */
   public Worked<Length> widthAt(Worked<Length> along) {
     if (along.value().isNegative() || along.value().isGreaterThan(run.value())) {

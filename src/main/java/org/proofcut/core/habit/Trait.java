@@ -86,6 +86,7 @@ public sealed interface Trait {
               case GAUGE -> Optional.of(STOP_ON_GAUGE);
               case FENCE,
                   FENCE_WITH_BLOCK,
+                  CARRIER,
                   STRAIGHTEDGE,
                   SAW_FENCE,
                   TRACK,
@@ -102,7 +103,8 @@ public sealed interface Trait {
         case HEIGHT -> Optional.of(HEIGHT);
         case DEPTH -> Optional.of(DEPTH);
         // Strip and shim are calipered; a straightedge is laid by what is known of base and cutter.
-        case STRIP, SHIM, OPENING_LENGTH, OPENING_WIDTH, STRAIGHTEDGE -> Optional.empty();
+        case STRIP, SHIM, OPENING_LENGTH, OPENING_WIDTH, STRAIGHTEDGE, STOP_OFFSET, STOPS_APART ->
+            Optional.empty();
         case LINE, COLLAR -> throw new AssertionError("set for holes alone");
       };
     }
@@ -114,7 +116,14 @@ public sealed interface Trait {
         case DEPTH -> Optional.of(DEPTH);
         // A mark is struck anew each time; a collar is set by caliper.
         case MARK, LINE, COLLAR -> Optional.empty();
-        case STRIP, SHIM, OPENING_LENGTH, OPENING_WIDTH, HEIGHT, STRAIGHTEDGE ->
+        case STRIP,
+            SHIM,
+            OPENING_LENGTH,
+            OPENING_WIDTH,
+            HEIGHT,
+            STRAIGHTEDGE,
+            STOP_OFFSET,
+            STOPS_APART ->
             throw new AssertionError("no hole is set by a " + role);
       };
     }

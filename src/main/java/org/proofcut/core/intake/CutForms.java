@@ -25,7 +25,9 @@ public final class CutForms {
         new Family("Holes", BoringForms.all(boring)),
         new Family(
             "Cuts at an angle",
-            Stream.concat(MitreForms.all().stream(), BevelForms.all().stream()).toList()));
+            Stream.of(MitreForms.all(), BevelForms.all(), TaperForms.all())
+                .flatMap(List::stream)
+                .toList()));
   }
 
   /** The same without their headings. */

@@ -457,7 +457,8 @@ public final class Demo {
         aid("roller-stand"),
         aid("hold-down-clamp"),
         aid("sled"),
-        aid("carrier-jig"));
+        aid("carrier-jig"),
+        aid("flat-carrier"));
   }
 
   /** The demo job. */

@@ -31,6 +31,7 @@ import org.proofcut.core.setup.CutAsked.Rabbet;
 import org.proofcut.core.setup.CutAsked.Slot;
 import org.proofcut.core.setup.CutAsked.Step;
 import org.proofcut.core.setup.CutAsked.Strips;
+import org.proofcut.core.setup.CutAsked.Tapered;
 import org.proofcut.core.setup.CutAsked.TemplateRecess;
 import org.proofcut.core.setup.DrillSetup;
 import org.proofcut.core.setup.EdgeProfileSetup;
@@ -47,6 +48,7 @@ import org.proofcut.core.setup.SawSlotSetup;
 import org.proofcut.core.setup.SawStepSetup;
 import org.proofcut.core.setup.SawStripSetup;
 import org.proofcut.core.setup.Setup;
+import org.proofcut.core.setup.TaperSetup;
 import org.proofcut.core.setup.TemplateSetup;
 import org.proofcut.core.shop.BearingCutter;
 import org.proofcut.core.shop.Bit;
@@ -163,6 +165,13 @@ public final class Methods {
               TableSaw.class,
               shop.cutters(SawBlade.class).toList(),
               (saw, blade) -> SawStripSetup.strips(strips, saw, blade, conditions)));
+    }
+    if (asked instanceof Tapered tapered) {
+      return first(
+          ways(
+              TableSaw.class,
+              shop.cutters(SawBlade.class).toList(),
+              (saw, blade) -> TaperSetup.cut(tapered, saw, blade, conditions)));
     }
     return first(partingWays((Parting) asked));
   }

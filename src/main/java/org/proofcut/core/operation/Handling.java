@@ -27,6 +27,14 @@ public record Handling(
     this(face, rides, leads, trails, breakout, Optional.empty());
   }
 
+  /** Where the edge lies that leads the work. */
+  public String led() {
+    if (rides == Edge.STRAIGHT || rides == Edge.CUT_FIRST) {
+      return rides.words() + " against both stops";
+    }
+    return rides.words() + (end.isPresent() ? " away from you" : " on the guide");
+  }
+
   /** What meets the cutter first, or where the end lies that a row of holes begins at. */
   public String first() {
     return end.orElseGet(() -> leads.words() + " leads");

@@ -100,6 +100,9 @@ final class Handlings {
 
   /** What distances are taken from on a piece that belongs to no case. */
   static Edge reference(CutAsked asked) {
+    if (asked instanceof CutAsked.Tapered tapered) {
+      return tapered.second() ? Edge.CUT_FIRST : Edge.STRAIGHT;
+    }
     return asked instanceof CutAsked.CentredGroove ? Edge.MARKED_FACE : Edge.REFERENCE;
   }
 
@@ -157,6 +160,7 @@ final class Handlings {
               : single("cut face down", Edge.REFERENCE);
       case STRAIGHTEDGE ->
           single("cut face up", isNearSide(setup) ? Edge.REFERENCE : Edge.OPPOSITE);
+      case CARRIER -> tapered((CutAsked.Tapered) setup.asked());
       case SAW_FENCE -> atSawFence(setup);
       case ROLLERS -> planed();
       case SLED, GAUGE, TRACK ->
@@ -233,6 +237,20 @@ final class Handlings {
   private static Handling ripped(Setup setup) {
     return new Handling(
         goodFace(setup), Edge.REFERENCE, Edge.LEADING, Edge.TRAILING, Optional.empty());
+  }
+
+  /**
+   * The blade comes in at the side of the wide end and goes out at the narrow one. So the waste
+   * hangs on until the cut ends, and its thick end comes free last, not a tip; the heel pushes the
+   * end, and fibres that the cut lays open run out behind it.
+   */
+  private static Handling tapered(CutAsked.Tapered asked) {
+    return new Handling(
+        asked.second() ? "turned over" : "good face up",
+        reference(asked),
+        Edge.WIDE_END,
+        Edge.NARROW_END,
+        Optional.empty());
   }
 
   /** Against a mitre saw's fence, the longest edge where they differ. */

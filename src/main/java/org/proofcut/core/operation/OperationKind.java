@@ -30,7 +30,8 @@ public enum OperationKind {
   TEMPLATE_RECESS,
   MITRE,
   COMPOUND_MITRE,
-  BEVEL_RIP;
+  BEVEL_RIP,
+  TAPER;
 
   /** As content and conditions write it. */
   public String id() {
@@ -41,7 +42,7 @@ public enum OperationKind {
   public boolean cuts() {
     return switch (this) {
       case STEP_FLAT, STEP_ON_EDGE, THIN_STRIP, FLATTEN, STRAIGHTEN, PLANE -> true;
-      case MITRE, COMPOUND_MITRE, BEVEL_RIP -> true;
+      case MITRE, COMPOUND_MITRE, BEVEL_RIP, TAPER -> true;
       case ROUGH_STRIPS,
           RIP,
           CROSSCUT,

@@ -18,6 +18,11 @@ public enum Edge {
   OPPOSITE("opposite edge"),
   /** Of a piece whose ends are cut at an angle. */
   LONG("long edge"),
+  /** Of a piece that narrows: the edge that lies against the carrier's stops, and both ends. */
+  STRAIGHT("straight edge"),
+  CUT_FIRST("edge cut first"),
+  WIDE_END("wide end"),
+  NARROW_END("narrow end"),
   LEADING("leading edge"),
   TRAILING("trailing edge"),
   REFERENCE_END("reference end"),

@@ -111,6 +111,7 @@ final class Facts {
         || asked instanceof CutAsked.Mitre
         || asked instanceof CutAsked.Bevel
         || asked instanceof CutAsked.Strips
+        || asked instanceof CutAsked.Tapered
         || asked instanceof CutAsked.Holes holes && holes.depth().isEmpty()
         || asked instanceof CutAsked.EdgeTrim
         || asked instanceof CutAsked.FlushTrim;
@@ -146,10 +147,15 @@ final class Facts {
     if (!planed.isEmpty()) {
       return planed.stream().reduce(Length.ZERO, Length::plus);
     }
-    return setup.passes().stream()
-        .map(pass -> pass.depth().value())
-        .max(Length::compareTo)
-        .orElseThrow();
+    var deepest =
+        setup.passes().stream()
+            .map(pass -> pass.depth().value())
+            .max(Length::compareTo)
+            .orElseThrow();
+    // The carrier's base covers as much of the blade.
+    return setup.asked() instanceof CutAsked.Tapered tapered
+        ? deepest.minus(tapered.carrier().base().value())
+        : deepest;
   }
 
   /** The most that any one pass takes in depth; passes at a new offset begin at the face again. */

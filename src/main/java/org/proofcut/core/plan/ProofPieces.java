@@ -21,6 +21,9 @@ final class ProofPieces {
     if (operation.asked().orElseThrow() instanceof CutAsked.Mitre mitre) {
       return mitred(operation, mitre, limits.proofPieceLength().value());
     }
+    if (operation.asked().orElseThrow() instanceof CutAsked.Tapered tapered) {
+      return tapered(operation, tapered);
+    }
     var along = along(operation.asked().orElseThrow(), limits);
     var beyond = limits.proofPieceBeyond().value();
     var pieces = new ArrayList<ProofPiece>();
@@ -58,6 +61,21 @@ final class ProofPieces {
                     atLeast.max(asked.size().value()),
                     asked.width().value(),
                     "to cut, just as wide as the piece, its first end square"))
+        .toList();
+  }
+
+  /** As wide as the piece and no shorter than the run, or the stops would not hold it so. */
+  private static List<ProofPiece> tapered(Operation operation, CutAsked.Tapered asked) {
+    return operation.cutSheets().stream()
+        .map(
+            sheet ->
+                new ProofPiece(
+                    sheet.name(),
+                    asked.work().alongGuide().least(),
+                    asked.wide(),
+                    asked.second()
+                        ? "to cut, the one whose first edge is proven"
+                        : "to cut, as long and as wide as the piece, its narrow end square"))
         .toList();
   }
 

@@ -448,7 +448,7 @@ final class Boring {
             case DEPTH -> depth.minus(task.depth().value()).plus(measure.target().value());
             case DISTANCE -> across.set().value().minus(radius);
             case FROM_END -> along.set().value().minus(radius);
-            case WIDTH, SIZE, RUN_ACROSS, RUN_THROUGH ->
+            case WIDTH, SIZE, RUN_ACROSS, RUN_THROUGH, RUN_ALONG ->
                 throw new AssertionError("no bit makes a width");
           };
       var refusal = RouterCuts.settable(measure, asSet, conditions);

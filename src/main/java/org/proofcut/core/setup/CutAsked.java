@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.proofcut.core.boring.PocketHole;
 import org.proofcut.core.evidence.Worked;
 import org.proofcut.core.geometry.Corner;
+import org.proofcut.core.geometry.Taper;
 import org.proofcut.core.measure.Angle;
 import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
@@ -317,6 +318,46 @@ public sealed interface CutAsked {
    * @param work the board along the cut; across it, from what is left of it to all of it
    */
   record Strips(Worked<Length> thickness, int count, Work work) implements CutAsked {}
+
+  /**
+   * One cut of a taper, on a carrier that rides the fence.
+   *
+   * @param second whether the other edge is tapered already
+   * @param work the pieces along their straight edge, and across it where they are widest
+   */
+  record Tapered(Taper taper, boolean second, Carrier carrier, Work work) implements CutAsked {
+
+    public Length wide() {
+      return taper.wide().value();
+    }
+
+    public Length run() {
+      return taper.run().value();
+    }
+
+    /** How far one edge runs in over the run. */
+    public Length runsIn() {
+      return taper.runsIn().value();
+    }
+
+    public Angle angle() {
+      return taper.angle().value();
+    }
+
+    /** What one stop stands farther from the carrier's edge than the other. */
+    public Worked<Length> offset() {
+      return second ? taper.secondStopOffset(carrier.apart) : taper.stopOffset(carrier.apart);
+    }
+  }
+
+  /**
+   * A flat carrier with two stops.
+   *
+   * @param width from the edge that rides the fence to the edge at the blade
+   * @param base how thick it is under the work
+   * @param apart from the heel to the side stop, along its edge
+   */
+  record Carrier(Worked<Length> width, Worked<Length> base, Worked<Length> apart) {}
 
   /**
    * A face made flat, or an edge made straight and square to it, over knives.

@@ -5,6 +5,8 @@ public enum Guide {
   FENCE("fence", "the fence"),
   /** A square block behind the work keeps a short end true to the fence. */
   FENCE_WITH_BLOCK("fence-with-block", "the fence, pushed by a square block"),
+  /** The work is clamped on it, and touches no fence. */
+  CARRIER("carrier", "the fence, the work clamped on a carrier"),
   SLED("sled", "the sled and its stop"),
   GAUGE("gauge", "the mitre gauge and the stop on its facing"),
   STRAIGHTEDGE("straightedge", "a clamped straightedge"),

@@ -161,7 +161,7 @@ public final class HandRouterSetup {
             case DEPTH -> depth.set().value();
             case DISTANCE ->
                 guide.nearSide() ? guide.nearestEdge() : guide.nearestEdge().minus(made);
-            case SIZE, RUN_ACROSS, RUN_THROUGH, DIAMETER, FROM_END ->
+            case SIZE, RUN_ACROSS, RUN_THROUGH, RUN_ALONG, DIAMETER, FROM_END ->
                 throw new AssertionError("nothing is parted or bored by a router");
           };
       var refusal = RouterCuts.settable(measure, asSet, conditions);

@@ -92,7 +92,9 @@ public record Measure(
     FROM_END("From the end"),
     /** From one end of a slanted cut to the other, seen along the piece. */
     RUN_ACROSS("Run across the width"),
-    RUN_THROUGH("Run through the thickness");
+    RUN_THROUGH("Run through the thickness"),
+    /** How much narrower a piece gets over a known length. */
+    RUN_ALONG("Run along the piece");
 
     private final String words;
 

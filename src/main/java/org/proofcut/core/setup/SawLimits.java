@@ -15,6 +15,11 @@ import org.proofcut.core.measure.Length;
  * @param shortestHeldAcross shortest piece held by hand in a crosscut at the table saw
  * @param narrowestUnderTrack least of the piece that is kept, to carry the track
  * @param shortestAtMitreSaw shortest piece held by hand at a mitre saw
+ * @param shortestOnCarrier shortest piece that stops and clamps of a carrier hold
+ * @param narrowestEnd narrowest end that the heel of a carrier pushes
+ * @param leastStopsApart least distance between the two stops of a carrier
+ * @param behindStops least of a carrier that lies behind its stops
+ * @param steepestTaper how many times as long as it runs in a taper is at least
  * @param lastJointOpen how far the last joint of a ring of mitres may stand open
  */
 public record SawLimits(
@@ -26,4 +31,9 @@ public record SawLimits(
     Worked<Length> shortestHeldAcross,
     Worked<Length> narrowestUnderTrack,
     Worked<Length> shortestAtMitreSaw,
+    Worked<Length> shortestOnCarrier,
+    Worked<Length> narrowestEnd,
+    Worked<Length> leastStopsApart,
+    Worked<Length> behindStops,
+    Worked<Integer> steepestTaper,
     Worked<Length> lastJointOpen) {}

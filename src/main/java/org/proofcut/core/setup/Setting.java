@@ -40,6 +40,10 @@ public record Setting(
     HEIGHT("Height"),
     DEPTH("Depth"),
     STOP("Stop"),
+    /** What a second stop stands farther out than the first. */
+    STOP_OFFSET("Stop offset"),
+    /** Between two stops, along what they stand on. */
+    STOPS_APART("Stops apart"),
     STRAIGHTEDGE("Straightedge"),
     MARK("Mark"),
     /** Along the reference edge, where no fence is. */
@@ -61,7 +65,7 @@ public record Setting(
     public boolean isOfDepth() {
       return switch (this) {
         case HEIGHT, DEPTH, COLLAR -> true;
-        case FENCE, STRIP, STOP, STRAIGHTEDGE, MARK, LINE -> false;
+        case FENCE, STRIP, STOP, STOP_OFFSET, STOPS_APART, STRAIGHTEDGE, MARK, LINE -> false;
         case SHIM, OPENING_LENGTH, OPENING_WIDTH -> false;
       };
     }

@@ -57,6 +57,8 @@ public record Shows(LengthUnit unit) {
       case HEIGHT -> "What do you read for the height?";
       case DEPTH -> "What do you read for the depth?";
       case STOP -> "What do you read at the stop?";
+      case STOP_OFFSET -> "How much farther out does the side stop stand?";
+      case STOPS_APART -> "What do you read from the heel to the side stop?";
       case STRAIGHTEDGE -> "What do you read at the straightedge?";
       case MARK -> "What do you read at the mark?";
       case LINE -> "What do you read from the edge to the line?";
@@ -74,6 +76,7 @@ public record Shows(LengthUnit unit) {
       case FROM_END -> "Distance from the reference end";
       case RUN_ACROSS -> "Run of the cut across the width";
       case RUN_THROUGH -> "Run of the cut through the thickness";
+      case RUN_ALONG -> "Run of the edge along the piece";
     };
   }
 }

@@ -135,9 +135,9 @@ public final class Verdicts {
 
   private static String larger(Setting.Role role) {
     return switch (role) {
-      case FENCE, STOP, STRAIGHTEDGE, MARK, LINE, COLLAR -> "farther";
+      case FENCE, STOP, STOPS_APART, STRAIGHTEDGE, MARK, LINE, COLLAR -> "farther";
       case STRIP, SHIM -> "thicker";
-      case OPENING_LENGTH, OPENING_WIDTH -> "larger";
+      case OPENING_LENGTH, OPENING_WIDTH, STOP_OFFSET -> "larger";
       case HEIGHT -> "higher";
       case DEPTH -> "deeper";
     };
@@ -145,9 +145,9 @@ public final class Verdicts {
 
   private static String smaller(Setting.Role role) {
     return switch (role) {
-      case FENCE, STOP, STRAIGHTEDGE, MARK, LINE, COLLAR -> "nearer";
+      case FENCE, STOP, STOPS_APART, STRAIGHTEDGE, MARK, LINE, COLLAR -> "nearer";
       case STRIP, SHIM -> "thinner";
-      case OPENING_LENGTH, OPENING_WIDTH -> "smaller";
+      case OPENING_LENGTH, OPENING_WIDTH, STOP_OFFSET -> "smaller";
       case HEIGHT -> "lower";
       case DEPTH -> "shallower";
     };
@@ -186,7 +186,7 @@ public final class Verdicts {
       case DEPTH -> new String[] {"too shallow", "too deep"};
       case DISTANCE, FROM_END -> new String[] {"too near", "too far"};
       case SIZE, DIAMETER -> new String[] {"too small", "too large"};
-      case RUN_ACROSS, RUN_THROUGH -> new String[] {"too little", "too much"};
+      case RUN_ACROSS, RUN_THROUGH, RUN_ALONG -> new String[] {"too little", "too much"};
     };
   }
 

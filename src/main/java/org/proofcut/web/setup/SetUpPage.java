@@ -181,9 +181,7 @@ record SetUpPage(
     return Stream.concat(
         Stream.of(
             sentence(handling.face()),
-            sentence(
-                handling.rides().words()
-                    + (handling.end().isPresent() ? " away from you" : " on the guide")),
+            sentence(handling.led()),
             sentence(
                 handling
                     .end()

@@ -40,6 +40,21 @@ class TaperTest {
     assertEquals(Length.of("10 mm"), leg.secondStopOffset(APART).value());
   }
 
+  /** cos(1.909°) = 0.999445, cos(0.955°) = 0.999861. */
+  @Test
+  void heel_standsAtTheEndOfThisCut_leanedByTheAngle() {
+    var one = new Taper(entered("600 mm"), entered("50 mm"), entered("30 mm"), false);
+    assertEquals(Length.of("29.98 mm"), one.heel(false).value());
+    assertEquals(Length.of("600 mm"), one.mostApart(false));
+    var both = new Taper(entered("600 mm"), entered("50 mm"), entered("30 mm"), true);
+    assertEquals(Length.of("40 mm"), both.endAfter(false).value());
+    assertEquals(Length.of("39.99 mm"), both.heel(false).value());
+    assertEquals(Length.of("30 mm"), both.endAfter(true).value());
+    assertEquals(Length.of("30 mm"), both.heel(true).value());
+    // 600 − 50 · 2 · 10 · 600 ÷ (600² − 10²) = 600 − 1.67
+    assertEquals(Length.of("598.33 mm"), both.mostApart(true));
+  }
+
   @Test
   void pieceThatDoesNotNarrow_orIsAMitre_isAProblem() {
     assertEquals("narrow", problem("600 mm", "50 mm", "50 mm", false));

@@ -64,7 +64,8 @@ class HoleObservationsTest {
       // The centre lies 37.25 and 95.85 from edge and end.
       case DISTANCE -> "34.7 mm";
       case FROM_END -> "93.3 mm";
-      case WIDTH, SIZE, RUN_ACROSS, RUN_THROUGH -> throw new AssertionError("no hole has it");
+      case WIDTH, SIZE, RUN_ACROSS, RUN_THROUGH, RUN_ALONG ->
+          throw new AssertionError("no hole has it");
     };
   }
 

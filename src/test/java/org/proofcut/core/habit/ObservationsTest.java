@@ -166,7 +166,7 @@ class ObservationsTest {
       case WIDTH -> wood.width();
       case DEPTH -> wood.deepest();
       case DISTANCE -> wood.nearWall();
-      case SIZE, RUN_ACROSS, RUN_THROUGH, DIAMETER, FROM_END ->
+      case SIZE, RUN_ACROSS, RUN_THROUGH, RUN_ALONG, DIAMETER, FROM_END ->
           throw new AssertionError("no slot parts or bores");
     };
   }
@@ -230,7 +230,8 @@ class ObservationsTest {
                 switch (measure.dimension()) {
                   case WIDTH -> List.of(Length.of("17.7 mm"), Length.of("17.7 mm"));
                   case DISTANCE -> List.of(Length.of("99 mm"), Length.of("101 mm"));
-                  case DEPTH, SIZE, RUN_ACROSS, RUN_THROUGH, DIAMETER, FROM_END -> List.of();
+                  case DEPTH, SIZE, RUN_ACROSS, RUN_THROUGH, RUN_ALONG, DIAMETER, FROM_END ->
+                      List.of();
                 },
             MONDAY);
     assertEquals(List.of(), none);

@@ -161,7 +161,7 @@ final class SimulatedShop {
         case DISTANCE -> millimetres(wood.orElseThrow().nearWall());
         case SIZE -> millimetres(setup.settings().get(0).set().value()) + fence;
         case DIAMETER, FROM_END -> throw new AssertionError("this shop bores nothing");
-        case RUN_ACROSS, RUN_THROUGH ->
+        case RUN_ACROSS, RUN_THROUGH, RUN_ALONG ->
             throw new AssertionError("no angle is simulated: " + measure.dimension());
       };
     }

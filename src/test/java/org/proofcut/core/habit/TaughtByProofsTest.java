@@ -47,7 +47,7 @@ class TaughtByProofsTest {
       case WIDTH -> wood.width();
       case DEPTH -> wood.deepest();
       case DISTANCE -> wood.nearWall();
-      case SIZE, RUN_ACROSS, RUN_THROUGH, DIAMETER, FROM_END ->
+      case SIZE, RUN_ACROSS, RUN_THROUGH, RUN_ALONG, DIAMETER, FROM_END ->
           throw new AssertionError("no router parts the stock");
     };
   }

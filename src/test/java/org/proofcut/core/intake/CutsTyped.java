@@ -26,7 +26,8 @@ public final class CutsTyped {
           ShopsForTests.shop().cutters(),
           List.of(),
           Stream.concat(
-                  ShopsForTests.shop().aids().stream(), Stream.of("featherboard", "carrier-jig"))
+                  ShopsForTests.shop().aids().stream(),
+                  Stream.of("featherboard", "carrier-jig", "flat-carrier"))
               .distinct()
               .toList());
 
@@ -251,6 +252,20 @@ public final class CutsTyped {
             "thinnest", "18",
             "thickest", "18.1",
             "material", "hardwood"));
+    all.put(
+        "taper",
+        typed(
+            "edge", "one",
+            "wide", "50",
+            "narrow", "30",
+            "run", "600",
+            "thinnest", "30",
+            "thickest", "30.2",
+            "along", "700",
+            "material", "hardwood",
+            "carrier", "250",
+            "base", "12",
+            "apart", "400"));
     all.put(
         "bevel-rip",
         typed(

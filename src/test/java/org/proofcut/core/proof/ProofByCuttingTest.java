@@ -142,7 +142,7 @@ class ProofByCuttingTest {
           case WIDTH -> wood.width();
           case DEPTH -> wood.deepest();
           case DISTANCE -> wood.nearWall();
-          case SIZE, RUN_ACROSS, RUN_THROUGH, DIAMETER, FROM_END ->
+          case SIZE, RUN_ACROSS, RUN_THROUGH, RUN_ALONG, DIAMETER, FROM_END ->
               throw new AssertionError("no router parts the stock");
         };
     return bench.scatter().stream().limit(measure.readings()).map(found::plus).toList();

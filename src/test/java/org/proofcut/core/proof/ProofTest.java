@@ -241,7 +241,7 @@ class ProofTest {
               case WIDTH -> readings(width, width, width);
               case DEPTH -> readings("6 mm", "6 mm", "6 mm");
               case DISTANCE -> readings(distance, distance);
-              case SIZE, RUN_ACROSS, RUN_THROUGH, DIAMETER, FROM_END ->
+              case SIZE, RUN_ACROSS, RUN_THROUGH, RUN_ALONG, DIAMETER, FROM_END ->
                   throw new AssertionError("nothing is parted");
             });
   }

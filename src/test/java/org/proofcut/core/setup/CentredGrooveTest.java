@@ -282,7 +282,7 @@ class CentredGrooveTest {
           case DISTANCE -> sides.stream().map(Length::of).toList();
           case DEPTH ->
               List.of(measure.target().value(), measure.target().value(), measure.target().value());
-          case SIZE, RUN_ACROSS, RUN_THROUGH, DIAMETER, FROM_END ->
+          case SIZE, RUN_ACROSS, RUN_THROUGH, RUN_ALONG, DIAMETER, FROM_END ->
               throw new AssertionError(setup.toString());
         };
   }

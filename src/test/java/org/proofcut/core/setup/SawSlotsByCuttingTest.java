@@ -88,7 +88,7 @@ class SawSlotsByCuttingTest {
             case WIDTH -> wood.width();
             case DEPTH -> wood.deepest();
             case DISTANCE -> wood.nearWall();
-            case SIZE, RUN_ACROSS, RUN_THROUGH, DIAMETER, FROM_END ->
+            case SIZE, RUN_ACROSS, RUN_THROUGH, RUN_ALONG, DIAMETER, FROM_END ->
                 throw new AssertionError("a slot parts nothing");
           };
       assertTrue(measure.accepted().contains(found), () -> measure + " found " + found);

@@ -96,6 +96,11 @@ class SetupPublishedTest {
             LIMITS.saw().shortestHeldAcross(),
             LIMITS.saw().narrowestUnderTrack(),
             LIMITS.saw().shortestAtMitreSaw(),
+            LIMITS.saw().shortestOnCarrier(),
+            LIMITS.saw().narrowestEnd(),
+            LIMITS.saw().leastStopsApart(),
+            LIMITS.saw().behindStops(),
+            LIMITS.saw().steepestTaper(),
             LIMITS.saw().lastJointOpen()),
         LIMITS.knives(),
         LIMITS.drill());

@@ -241,6 +241,11 @@ public final class ShopsForTests {
               limit("shortest held across", "200 mm"),
               limit("narrowest under the track", "100 mm"),
               limit("shortest piece at the mitre saw", "300 mm"),
+              limit("shortest piece on a carrier", "200 mm"),
+              limit("narrowest end on a carrier", "12 mm"),
+              limit("stops apart", "100 mm"),
+              limit("carrier behind its stops", "50 mm"),
+              Worked.given("steepest taper", 4, Citation.COMMON_PRACTICE),
               limit("last joint open", "0.5 mm")),
           new KnifeLimits(
               limit("deepest pass of knives", "1.5 mm"),

@@ -281,6 +281,7 @@ class ContentHouseRulesTest {
     return Stream.of(
         new Step("centred-groove", "table-saw", onEdge()),
         new Step("centred-groove", "router-table", onEdge()),
+        new Step("tongue", "router-table", withoutStrip()),
         new Step("template-recess", "hand-held-router", byBearing("template", true)),
         new Step("edge-trim", "router-table", byBearing("fence", false)),
         new Step("edge-profile", "router-table", byBearing("fence", false)),
@@ -290,9 +291,14 @@ class ContentHouseRulesTest {
         new Step("flush-trim", "hand-held-router", byBearing("bearing", false)));
   }
 
-  private static Map<Fact, Object> onEdge() {
+  private static Map<Fact, Object> withoutStrip() {
     var given = router("fence");
     given.put(Fact.USES_STRIP, false);
+    return given;
+  }
+
+  private static Map<Fact, Object> onEdge() {
+    var given = withoutStrip();
     // It reaches out no farther than it is thick.
     given.put(Fact.OVERHANG, Length.of("18 mm"));
     return given;

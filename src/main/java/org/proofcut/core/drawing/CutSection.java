@@ -82,6 +82,9 @@ public final class CutSection {
     if (setup.asked() instanceof CutAsked.Step step) {
       return StepSection.of(operation, setup, step, unit, widthPx);
     }
+    if (setup.asked() instanceof CutAsked.Tongue tongue) {
+      return TongueSection.of(operation, setup, tongue, unit, widthPx);
+    }
     if (setup.asked() instanceof CutAsked.Tapered tapered) {
       return TaperSection.of(operation, setup, tapered, unit, widthPx);
     }

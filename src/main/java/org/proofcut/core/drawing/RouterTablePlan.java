@@ -59,6 +59,7 @@ final class RouterTablePlan {
     this.words = new PlanWords(operation, setup, unit);
     this.rabbet =
         setup.asked() instanceof CutAsked.Rabbet
+            || setup.asked() instanceof CutAsked.Tongue
             || setup.asked() instanceof CutAsked.EdgeProfile
             || setup.asked() instanceof CutAsked.EdgeTrim;
     var pass = setup.passes().get(0);

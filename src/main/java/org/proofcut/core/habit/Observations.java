@@ -37,7 +37,8 @@ import org.proofcut.core.shop.TableSaw;
  *       rest is not where the wall comes; that half stays in {@code o}, which is one reason to keep
  *       {@code o} by cutter.)
  *   <li><b>Rabbet on the router table.</b> The fence is set to the <em>farthest</em> edge, and the
- *       last pass is without the strip: {@code w = F + o}. The cutter's width does not show.
+ *       last pass is without the strip: {@code w = F + o}. The cutter's width does not show. A
+ *       tongue's length tells the same; its thickness nothing, as that of the scrap is not known.
  *   <li><b>By hand along a straightedge</b> at {@code S} from the reference edge. What decides is
  *       {@code g}, from the base edge to the cutting edge on its side. Straightedge before the cut:
  *       the near wall is cut without the strip, {@code a = S + g}. Beyond the cut: the far wall is,
@@ -108,7 +109,7 @@ public final class Observations {
       } else if (setup.machine() instanceof TableSaw) {
         slotAtSaw();
       }
-    } else if (asked instanceof CutAsked.Rabbet) {
+    } else if (asked instanceof CutAsked.Rabbet || asked instanceof CutAsked.Tongue) {
       rabbet();
     } else if (asked instanceof CutAsked.Parting) {
       parting();

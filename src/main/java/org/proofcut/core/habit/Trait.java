@@ -56,7 +56,9 @@ public sealed interface Trait {
     /** The scale that a setting of a set-up is read on, where proofs can tell how it is off. */
     static Optional<Datum> of(Setup setup, Setting.Role role) {
       boolean toFarEdge =
-          setup.machine() instanceof RouterTable && setup.asked() instanceof CutAsked.Rabbet;
+          setup.machine() instanceof RouterTable
+              && (setup.asked() instanceof CutAsked.Rabbet
+                  || setup.asked() instanceof CutAsked.Tongue);
       boolean told =
           setup.measures().stream().anyMatch(one -> one.correctedBy().equals(Optional.of(role)));
       // Both walls come of a centred groove's fence, and a profile's stands in line with a bearing:

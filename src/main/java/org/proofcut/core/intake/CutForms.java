@@ -18,6 +18,7 @@ public final class CutForms {
     return List.of(
         new Family("Cut to size", PartingForms.all()),
         new Family("Housings", HousingForms.all(fit)),
+        new Family("Tongues on the router table", TongueForms.all(fit)),
         new Family("Rabbets and tongues in two cuts at the saw", StepForms.all(fit)),
         new Family("Boards flat, straight and of one thickness", KnifeForms.all()),
         new Family("Edges", EdgeForms.all(fit)),

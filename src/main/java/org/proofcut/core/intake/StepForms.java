@@ -38,10 +38,10 @@ final class StepForms {
 
   private static final Field DEPTH = length("depth", "Depth of the rabbet", "into the thickness");
 
-  private static final Field SLOT =
+  static final Field SLOT =
       length("slot", "Narrowest reading of the slot", "by caliper, in the slot as cut");
 
-  private static final Field TONGUE =
+  static final Field TONGUE =
       length("width", "Length of the tongue", "a little less than the slot is deep");
 
   private static final Field CARRIER =
@@ -93,27 +93,40 @@ final class StepForms {
         new CutForm.Group("The tongue", List.of(SLOT, TONGUE)),
         onEdge,
         (form, stock) -> {
-          var slot =
-              Worked.measured("narrowest reading of the slot", form.length(SLOT, THICKNESSES));
-          var accepted =
-              new Band(
-                  slot.value().minus(fit.mostRoom().value()),
-                  slot.value().minus(fit.leastRoom().value()));
-          var thinnest = stock.thickness().ends().least();
-          if (form.isSound(SLOT, THINNEST) && accepted.most().isAtLeast(thinnest)) {
-            form.problem(
-                SLOT,
-                "The piece is " + form.shown(thinnest) + ": no tongue is cut from it",
-                "a slot narrower than the piece is thick");
-          }
-          var stays =
-              Worked.called("thickness of the tongue")
-                  .by("slot − room aimed at")
-                  .with("slot", slot)
-                  .with("room aimed at", fit.targetRoom())
-                  .is(slot.value().minus(fit.targetRoom().value()));
-          return new Stays(stays, Optional.of(accepted));
+          var tongue = fitted(form, stock, fit);
+          return new Stays(tongue.thickness(), Optional.of(tongue.accepted()));
         });
+  }
+
+  /**
+   * A tongue made for a slot.
+   *
+   * @param thickness aimed at
+   * @param accepted thicknesses that leave the room a fit may have
+   */
+  record Fitted(Worked<Length> thickness, Band accepted) {}
+
+  /** The tongue for the slot that was measured, from this stock. */
+  static Fitted fitted(FormReader form, Sheet stock, FitLimits fit) {
+    var slot = Worked.measured("narrowest reading of the slot", form.length(SLOT, THICKNESSES));
+    var accepted =
+        new Band(
+            slot.value().minus(fit.mostRoom().value()),
+            slot.value().minus(fit.leastRoom().value()));
+    var thinnest = stock.thickness().ends().least();
+    if (form.isSound(SLOT, THINNEST) && accepted.most().isAtLeast(thinnest)) {
+      form.problem(
+          SLOT,
+          "The piece is " + form.shown(thinnest) + ": no tongue is cut from it",
+          "a slot narrower than the piece is thick");
+    }
+    var thickness =
+        Worked.called("thickness of the tongue")
+            .by("slot − room aimed at")
+            .with("slot", slot)
+            .with("room aimed at", fit.targetRoom())
+            .is(slot.value().minus(fit.targetRoom().value()));
+    return new Fitted(thickness, accepted);
   }
 
   /** What of the thickness stays, and what a proof may show of it. */

@@ -33,6 +33,7 @@ import org.proofcut.core.setup.CutAsked.Step;
 import org.proofcut.core.setup.CutAsked.Strips;
 import org.proofcut.core.setup.CutAsked.Tapered;
 import org.proofcut.core.setup.CutAsked.TemplateRecess;
+import org.proofcut.core.setup.CutAsked.Tongue;
 import org.proofcut.core.setup.DrillSetup;
 import org.proofcut.core.setup.EdgeProfileSetup;
 import org.proofcut.core.setup.EdgeTrimSetup;
@@ -50,6 +51,7 @@ import org.proofcut.core.setup.SawStripSetup;
 import org.proofcut.core.setup.Setup;
 import org.proofcut.core.setup.TaperSetup;
 import org.proofcut.core.setup.TemplateSetup;
+import org.proofcut.core.setup.TongueSetup;
 import org.proofcut.core.shop.BearingCutter;
 import org.proofcut.core.shop.Bit;
 import org.proofcut.core.shop.Cutter;
@@ -165,6 +167,14 @@ public final class Methods {
               TableSaw.class,
               shop.cutters(SawBlade.class).toList(),
               (saw, blade) -> SawStripSetup.strips(strips, saw, blade, conditions)));
+    }
+    if (asked instanceof Tongue tongue) {
+      // As for a rabbet, none is too wide, and the widest is the stiffest.
+      return first(
+          ways(
+              RouterTable.class,
+              straightCutters(Comparator.comparing(StraightCutter::diameter).reversed()),
+              (table, cutter) -> TongueSetup.table(tongue, table, cutter, conditions)));
     }
     if (asked instanceof Tapered tapered) {
       return first(

@@ -120,6 +120,16 @@ final class Handlings {
     if (setup.asked() instanceof CutAsked.CentredGroove) {
       return single("edge that gets the groove down", Edge.MARKED_FACE);
     }
+    if (setup.asked() instanceof CutAsked.Tongue) {
+      return new Handling(
+          "marked face down, then the other",
+          Edge.REFERENCE,
+          Edge.LEADING,
+          Edge.TRAILING,
+          Optional.of(
+              "Ends first, each with scrap behind it: what tears out there the long edges take"
+                  + " off"));
+    }
     if (setup.asked() instanceof CutAsked.Bored) {
       return bored(
           "face or end that is bored up",

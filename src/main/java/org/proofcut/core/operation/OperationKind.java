@@ -31,7 +31,8 @@ public enum OperationKind {
   MITRE,
   COMPOUND_MITRE,
   BEVEL_RIP,
-  TAPER;
+  TAPER,
+  TONGUE;
 
   /** As content and conditions write it. */
   public String id() {
@@ -42,7 +43,7 @@ public enum OperationKind {
   public boolean cuts() {
     return switch (this) {
       case STEP_FLAT, STEP_ON_EDGE, THIN_STRIP, FLATTEN, STRAIGHTEN, PLANE -> true;
-      case MITRE, COMPOUND_MITRE, BEVEL_RIP, TAPER -> true;
+      case MITRE, COMPOUND_MITRE, BEVEL_RIP, TAPER, TONGUE -> true;
       case ROUGH_STRIPS,
           RIP,
           CROSSCUT,

@@ -87,6 +87,9 @@ final class ProofPieces {
     if (asked instanceof CutAsked.Rabbet rabbet) {
       return rabbet.width().value();
     }
+    if (asked instanceof CutAsked.Tongue tongue) {
+      return tongue.length().value();
+    }
     if (asked instanceof CutAsked.EdgeProfile profile) {
       return profile.width().value();
     }

@@ -126,14 +126,15 @@ public final class Proof {
     // As near to the target as both ends allow: the target may lie to one side in the band, and a
     // setting can't be nothing or less.
     int times = measure.timesMoved().orElse(1);
-    var ideal =
+    var toNothing = setting.step().minus(setting.set().value()).times(times);
+    var wanted =
         measure
             .target()
             .value()
             .minus(ends.middle())
             .max(accepted.least().minus(ends.least()))
-            .max(setting.step().minus(setting.set().value()).times(times))
             .min(accepted.most().minus(ends.most()));
+    var ideal = times > 0 ? wanted.max(toNothing) : wanted.min(toNothing);
     for (var rounding : List.of(Rounding.NEAREST, Rounding.UP, Rounding.DOWN)) {
       var by = share(ideal, times).roundedTo(setting.step(), rounding);
       var moved = ends.movedBy(by.times(times));

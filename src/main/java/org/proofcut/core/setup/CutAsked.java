@@ -203,6 +203,17 @@ public sealed interface CutAsked {
       implements CutAsked {}
 
   /**
+   * A tongue along the edge or end that rides the guide, in the middle of the thickness.
+   *
+   * @param length from its edge to the shoulders
+   * @param thickness aimed at
+   * @param accepted thicknesses that a proof may show
+   * @param work the pieces flat: along the edge, and out from it
+   */
+  record Tongue(Worked<Length> length, Worked<Length> thickness, Band accepted, Work work)
+      implements CutAsked {}
+
+  /**
    * A rip whose edge slopes.
    *
    * @param bevel of the blade from upright

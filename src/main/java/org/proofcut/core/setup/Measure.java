@@ -17,8 +17,8 @@ import org.proofcut.core.measure.Length;
  * @param correctedBy the setting that moves it the same way; empty where only another cutter helps
  * @param counteredBy a setting that is there for another measure and moves this one too, one for
  *     one the other way; empty where none does
- * @param timesMoved how many times over a move of {@code correctedBy} shows in it; empty where it
- *     shows once
+ * @param timesMoved how many times over a move of {@code correctedBy} shows in it; below nothing
+ *     where it shows the other way, empty where it shows once
  * @param angle the angle that shows in it, which is then what corrects it; empty where none does
  */
 public record Measure(

@@ -105,7 +105,9 @@ public record Pass(
   /** Which face of a piece that is turned between passes is where. */
   public enum Lies {
     MARKED_FACE_AT_FENCE("marked face against the fence"),
-    OTHER_FACE_AT_FENCE("other face against the fence");
+    OTHER_FACE_AT_FENCE("other face against the fence"),
+    MARKED_FACE_DOWN("marked face down"),
+    OTHER_FACE_DOWN("other face down");
 
     private final String words;
 

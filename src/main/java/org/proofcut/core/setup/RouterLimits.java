@@ -15,6 +15,7 @@ import org.proofcut.core.measure.Length;
  * @param overhangToContact most times longer that the overhang may be than the edge on the fence
  * @param narrowestAtRouter narrowest piece that is fed past a router table's cutter
  * @param leastCheek thinnest wood left on each side of a groove in an edge
+ * @param leastTongue thinnest tongue along an edge
  * @param leastBearingEdge least of an edge that a bearing rides
  * @param clampRoom what clamps need of a piece beside a hand-held router's base
  * @param mostOverhang most that is trimmed flush at once
@@ -31,6 +32,7 @@ public record RouterLimits(
     Worked<Integer> overhangToContact,
     Worked<Length> narrowestAtRouter,
     Worked<Length> leastCheek,
+    Worked<Length> leastTongue,
     Worked<Length> leastBearingEdge,
     Worked<Length> clampRoom,
     Worked<Length> mostOverhang,

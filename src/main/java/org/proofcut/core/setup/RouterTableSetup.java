@@ -143,12 +143,7 @@ public final class RouterTableSetup {
   private Answer rabbet(Rabbet asked) {
     var speed = Speeds.choose(table, cutter, limits);
     var widening = RouterCuts.rabbetWidening(asked.width(), cutter, conditions);
-    var fence =
-        Setting.of(
-            Setting.Role.FENCE,
-            "to the farthest cutting edge, turned by hand until it points away from the fence",
-            asked.width().as("fence to the farthest cutting edge"),
-            limits.settings().fineStep());
+    var fence = toFarthestEdge(asked.width(), limits);
     var height = height(asked.depth());
     var far = fence.set().value();
     var width = RouterCuts.width(asked.width(), asked.accepted(), Optional.of(Setting.Role.FENCE));
@@ -189,6 +184,15 @@ public final class RouterTableSetup {
         speed.speed().orElseThrow(),
         Feed.RIGHT_TO_LEFT,
         List.of(width, depth));
+  }
+
+  /** The fence for a cut that is open at the edge and so wide. */
+  static Setting toFarthestEdge(Worked<Length> width, SetupLimits limits) {
+    return Setting.of(
+        Setting.Role.FENCE,
+        "to the farthest cutting edge, turned by hand until it points away from the fence",
+        width.as("fence to the farthest cutting edge"),
+        limits.settings().fineStep());
   }
 
   private Setting height(Worked<Length> depth) {

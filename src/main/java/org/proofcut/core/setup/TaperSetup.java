@@ -75,7 +75,7 @@ public final class TaperSetup {
   }
 
   private Answer onCarrier() {
-    var fine = limits.settings().fineStep().value();
+    var fine = limits.settings().fineStep();
     var exactHeel = asked.taper().heel(asked.second());
     var heel =
         Setting.of(
@@ -94,7 +94,7 @@ public final class TaperSetup {
             Setting.Role.STOPS_APART,
             "along the carrier's edge, from the corner of the heel to the corner of the side stop",
             apart(),
-            limits.settings().markStep().value());
+            limits.settings().markStep());
     var fence =
         Setting.of(
             Setting.Role.FENCE,

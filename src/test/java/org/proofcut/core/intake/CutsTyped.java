@@ -253,6 +253,16 @@ public final class CutsTyped {
             "thickest", "18.1",
             "material", "hardwood"));
     all.put(
+        "tongue-routed",
+        typed(
+            "slot", "6.2",
+            "width", "9",
+            "thinnest", "18",
+            "thickest", "18.06",
+            "along", "700",
+            "across", "120",
+            "material", "hardwood"));
+    all.put(
         "taper",
         typed(
             "edge", "one",

@@ -218,6 +218,7 @@ public final class ShopsForTests {
               Worked.given("overhang to contact", 3, Citation.COMMON_PRACTICE),
               limit("narrowest piece at the router table", "60 mm"),
               limit("least wood beside a groove", "4 mm"),
+              limit("thinnest tongue", "4 mm"),
               limit("least edge for a bearing", "3 mm"),
               limit("room for clamps", "50 mm"),
               limit("most overhang to trim", "3 mm"),

@@ -82,7 +82,7 @@ import org.proofcut.core.shop.TrackSaw;
  * sled they lie whole. A mitre is cut at the mitre saw. Holes are bored at a press before a drill
  * in the hands, because its fence and its column keep them in line and square, with the bit nearest
  * to their size; of two alike a brad point, which starts where it is put. Faces, edges and
- * thicknesses of boards have one kind of machine each.
+ * thicknesses of boards, tapers and tongues have one kind of machine each.
  */
 public final class Methods {
 

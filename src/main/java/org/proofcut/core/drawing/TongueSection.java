@@ -147,6 +147,6 @@ final class TongueSection {
     plan.plate(
         at(Length.ZERO, thick.plus(thick.half().half()), top).right(FENCE / 2),
         "fence",
-        Type.CAPTION);
+        Type.NOTE);
   }
 }

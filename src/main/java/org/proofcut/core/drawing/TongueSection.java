@@ -145,8 +145,6 @@ final class TongueSection {
         plan.px(from.xThousandths() / 1000, line),
         words.figure(setup.setting(Setting.Role.FENCE).orElseThrow()));
     plan.plate(
-        at(Length.ZERO, thick.plus(thick.half().half()), top).right(FENCE / 2),
-        "fence",
-        Type.NOTE);
+        at(Length.ZERO, thick.plus(thick.half().half()), top).right(FENCE / 2), "fence", Type.NOTE);
   }
 }

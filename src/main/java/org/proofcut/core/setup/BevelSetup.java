@@ -113,13 +113,12 @@ public final class BevelSetup {
   /** The fence stands right of the blade as a rule; not every one can stand left of it. */
   private Optional<Refusal> onTheLeft(TableSaw saw, Length narrow) {
     if (saw.leftReach().isEmpty()) {
-      return Optional.of(
-          new Refusal(
-              Refusal.Reason.OUT_OF_REACH,
-              "The blade of "
-                  + saw.name()
-                  + " leans to the right, over a piece at the fence: it would be trapped",
-              "Enter how far the fence reaches on the left of the blade, or cut it along a track"));
+      return Refusal.because(
+          Refusal.Reason.OUT_OF_REACH,
+          "The blade of "
+              + saw.name()
+              + " leans to the right, over a piece at the fence: it would be trapped",
+          "Enter how far the fence reaches on the left of the blade, or cut it along a track");
     }
     return atMost(narrow, saw.leftReach().get(), saw, "On the left the fence would stand ");
   }
@@ -248,28 +247,26 @@ public final class BevelSetup {
   private Optional<Refusal> angled(Machine saw, Tilt tilt, AngleSetting angle) {
     var set = angle.set().value();
     if (set.isGreaterThan(tilt.greatest())) {
-      return Optional.of(
-          new Refusal(
-              Refusal.Reason.OUT_OF_REACH,
-              "Bevel of "
-                  + angle.shown()
-                  + "; "
-                  + saw.name()
-                  + " tilts to "
-                  + conditions.degrees(tilt.greatest()),
-              "Plane the edge to its angle, or cut it on edge in a carrier jig"));
+      return Refusal.because(
+          Refusal.Reason.OUT_OF_REACH,
+          "Bevel of "
+              + angle.shown()
+              + "; "
+              + saw.name()
+              + " tilts to "
+              + conditions.degrees(tilt.greatest()),
+          "Plane the edge to its angle, or cut it on edge in a carrier jig");
     }
     if (!set.isPositive() || !accepted().contains(shown().asSet(angle))) {
-      return Optional.of(
-          new Refusal(
-              Refusal.Reason.STEP_TOO_COARSE,
-              "Bevel: "
-                  + conditions.degrees(asked.bevel().value())
-                  + " is wanted, and "
-                  + saw.name()
-                  + " can be set to "
-                  + angle.shown(),
-              "Use a saw that can be set more finely, or plane the edge to its angle"));
+      return Refusal.because(
+          Refusal.Reason.STEP_TOO_COARSE,
+          "Bevel: "
+              + conditions.degrees(asked.bevel().value())
+              + " is wanted, and "
+              + saw.name()
+              + " can be set to "
+              + angle.shown(),
+          "Use a saw that can be set more finely, or plane the edge to its angle");
     }
     return rip(angle, middle()).problems(conditions.unit()).stream()
         .findFirst()
@@ -282,10 +279,9 @@ public final class BevelSetup {
     if (is.isAtMost(most)) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.OUT_OF_REACH,
-            what + conditions.shown(is) + "; " + saw.name() + " goes to " + conditions.shown(most),
-            "Use a larger saw, or plane the edge to its angle"));
+    return Refusal.because(
+        Refusal.Reason.OUT_OF_REACH,
+        what + conditions.shown(is) + "; " + saw.name() + " goes to " + conditions.shown(most),
+        "Use a larger saw, or plane the edge to its angle");
   }
 }

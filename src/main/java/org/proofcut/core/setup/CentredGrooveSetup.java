@@ -226,30 +226,27 @@ public final class CentredGrooveSetup {
     var one = cuts.value();
     var off = limits.settings().distanceTolerance().value().times(WALLS);
     if (one.isGreaterThan(width.minus(off))) {
-      return Optional.of(
-          new Refusal(
-              Refusal.Reason.CUTTER_TOO_WIDE,
-              cutter.name()
-                  + " cuts "
-                  + conditions.caliper(one)
-                  + ", too near to the groove's "
-                  + conditions.caliper(width)
-                  + ": with the fence a little off, the second face's pass would be a climb cut",
-              "Use a cutter of " + conditions.shown(width.minus(off)) + " or less"));
+      return Refusal.because(
+          Refusal.Reason.CUTTER_TOO_WIDE,
+          cutter.name()
+              + " cuts "
+              + conditions.caliper(one)
+              + ", too near to the groove's "
+              + conditions.caliper(width)
+              + ": with the fence a little off, the second face's pass would be a climb cut",
+          "Use a cutter of " + conditions.shown(width.minus(off)) + " or less");
     }
     var least = width.plus(limits.router().leastOverlap().value()).half();
     if (one.isLessThan(least)) {
-      return Optional.of(
-          new Refusal(
-              Refusal.Reason.CUTTER_TOO_NARROW,
-              cutter.name()
-                  + " can't make a width of "
-                  + conditions.caliper(width)
-                  + " in two passes that overlap",
-              "Use a cutter of "
-                  + conditions.shown(
-                      least.roundedTo(limits.settings().markStep().value(), Rounding.UP))
-                  + " or more"));
+      return Refusal.because(
+          Refusal.Reason.CUTTER_TOO_NARROW,
+          cutter.name()
+              + " can't make a width of "
+              + conditions.caliper(width)
+              + " in two passes that overlap",
+          "Use a cutter of "
+              + conditions.shown(least.roundedTo(limits.settings().markStep().value(), Rounding.UP))
+              + " or more");
     }
     return Optional.empty();
   }
@@ -259,15 +256,14 @@ public final class CentredGrooveSetup {
     if (height.set().value().isAtMost(standing.half())) {
       return thinSides();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.TOO_DEEP,
-            "A groove "
-                + conditions.shown(height.set().value())
-                + " deep takes more than half of a piece that stands "
-                + conditions.shown(standing)
-                + " high, and leaves too little to hold",
-            "Make the groove shallower, or groove a wider piece and rip it afterwards"));
+    return Refusal.because(
+        Refusal.Reason.TOO_DEEP,
+        "A groove "
+            + conditions.shown(height.set().value())
+            + " deep takes more than half of a piece that stands "
+            + conditions.shown(standing)
+            + " high, and leaves too little to hold",
+        "Make the groove shallower, or groove a wider piece and rip it afterwards");
   }
 
   private Optional<Refusal> thinSides() {
@@ -276,15 +272,14 @@ public final class CentredGrooveSetup {
     if (side.isAtLeast(limits.router().leastCheek().value())) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.WORK_TOO_SMALL,
-            "Only "
-                + conditions.caliper(side)
-                + " of wood would stay on each side of the groove; at least "
-                + conditions.caliper(limits.router().leastCheek().value())
-                + " is wanted",
-            "Use thicker wood, or a thinner panel"));
+    return Refusal.because(
+        Refusal.Reason.WORK_TOO_SMALL,
+        "Only "
+            + conditions.caliper(side)
+            + " of wood would stay on each side of the groove; at least "
+            + conditions.caliper(limits.router().leastCheek().value())
+            + " is wanted",
+        "Use thicker wood, or a thinner panel");
   }
 
   private Optional<Refusal> tooShort(StraightCutter straight, Setting height) {
@@ -305,17 +300,16 @@ public final class CentredGrooveSetup {
     if (asked.accepted().contains(made.least()) && asked.accepted().contains(made.most())) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.STEP_TOO_COARSE,
-            "The width follows the thickness of each piece: it would come to "
-                + conditions.caliper(made.least())
-                + " in the thickest and "
-                + conditions.caliper(made.most())
-                + " in the thinnest, and may be "
-                + conditions.caliper(asked.accepted().least())
-                + " to "
-                + conditions.caliper(asked.accepted().most()),
-            "Sort the pieces by thickness, or plane them alike first"));
+    return Refusal.because(
+        Refusal.Reason.STEP_TOO_COARSE,
+        "The width follows the thickness of each piece: it would come to "
+            + conditions.caliper(made.least())
+            + " in the thickest and "
+            + conditions.caliper(made.most())
+            + " in the thinnest, and may be "
+            + conditions.caliper(asked.accepted().least())
+            + " to "
+            + conditions.caliper(asked.accepted().most()),
+        "Sort the pieces by thickness, or plane them alike first");
   }
 }

@@ -36,14 +36,13 @@ final class Depths {
         || depth.step().isAtMost(deepest) && light.isAtMost(deepest)) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.TOO_DEEP,
-            cutter.name()
-                + " bears at most "
-                + conditions.caliper(deepest)
-                + " a pass, less than the machine's depth can be shared into",
-            "Use a larger cutter"));
+    return Refusal.because(
+        Refusal.Reason.TOO_DEEP,
+        cutter.name()
+            + " bears at most "
+            + conditions.caliper(deepest)
+            + " a pass, less than the machine's depth can be shared into",
+        "Use a larger cutter");
   }
 
   /** Where the light last pass starts, on the machine's steps. */

@@ -214,18 +214,17 @@ public final class EdgeProfileSetup {
       return Optional.empty();
     }
     boolean wide = made.isGreaterThan(asked.width().value());
-    return Optional.of(
-        new Refusal(
-            wide ? Refusal.Reason.CUTTER_TOO_WIDE : Refusal.Reason.CUTTER_TOO_NARROW,
-            cutter.name()
-                + " reaches "
-                + conditions.caliper(made)
-                + " over the face with its bearing of "
-                + conditions.caliper(cutter.bearing())
-                + "; "
-                + conditions.caliper(asked.width().value())
-                + " is wanted",
-            "Use a cutter of that reach, or another bearing on this one"));
+    return Refusal.because(
+        wide ? Refusal.Reason.CUTTER_TOO_WIDE : Refusal.Reason.CUTTER_TOO_NARROW,
+        cutter.name()
+            + " reaches "
+            + conditions.caliper(made)
+            + " over the face with its bearing of "
+            + conditions.caliper(cutter.bearing())
+            + "; "
+            + conditions.caliper(asked.width().value())
+            + " is wanted",
+        "Use a cutter of that reach, or another bearing on this one");
   }
 
   /** Why a bearing would not be held by so much of an edge, if so. */
@@ -234,39 +233,36 @@ public final class EdgeProfileSetup {
     if (left.isAtLeast(least)) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.TOO_DEEP,
-            "Only "
-                + conditions.caliper(left.max(Length.ZERO))
-                + " of the edge would be left to ride; at least "
-                + conditions.caliper(least)
-                + " is wanted",
-            instead));
+    return Refusal.because(
+        Refusal.Reason.TOO_DEEP,
+        "Only "
+            + conditions.caliper(left.max(Length.ZERO))
+            + " of the edge would be left to ride; at least "
+            + conditions.caliper(least)
+            + " is wanted",
+        instead);
   }
 
   private Optional<Refusal> notOverAnOpening() {
     if (asked.edge() != EdgeKind.INSIDE) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.NOT_ALLOWED,
-            "On a router table the piece would hide the cutter inside its opening, and no fence or"
-                + " guard can stand there",
-            "Rout it by hand, clockwise round the opening"));
+    return Refusal.because(
+        Refusal.Reason.NOT_ALLOWED,
+        "On a router table the piece would hide the cutter inside its opening, and no fence or"
+            + " guard can stand there",
+        "Rout it by hand, clockwise round the opening");
   }
 
   private Optional<Refusal> pin() {
     if (conditions.aids().contains("starting-pin")) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.AID_MISSING,
-            "A curved edge can't ride the fence, and without a starting pin the cutter snatches it"
-                + " where it first meets the bearing",
-            "Rout it by hand, or fit a starting pin and enter it in the shop"));
+    return Refusal.because(
+        Refusal.Reason.AID_MISSING,
+        "A curved edge can't ride the fence, and without a starting pin the cutter snatches it"
+            + " where it first meets the bearing",
+        "Rout it by hand, or fit a starting pin and enter it in the shop");
   }
 
   /** Why so narrow a piece is not fed past a router table's cutter, if so. */
@@ -276,15 +272,14 @@ public final class EdgeProfileSetup {
     if (across.isAtLeast(least)) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.WORK_TOO_SMALL,
-            "A piece only "
-                + conditions.shown(across)
-                + " wide brings the hands to the cutter; at least "
-                + conditions.shown(least)
-                + " is wanted",
-            "Cut it on a wider piece and rip it off afterwards"));
+    return Refusal.because(
+        Refusal.Reason.WORK_TOO_SMALL,
+        "A piece only "
+            + conditions.shown(across)
+            + " wide brings the hands to the cutter; at least "
+            + conditions.shown(least)
+            + " is wanted",
+        "Cut it on a wider piece and rip it off afterwards");
   }
 
   /**
@@ -300,20 +295,19 @@ public final class EdgeProfileSetup {
     if (isAcross.isAtLeast(across) && isAlong.isAtLeast(along)) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.WORK_TOO_SMALL,
-            "A piece of "
-                + conditions.shown(isAlong)
-                + " by "
-                + conditions.shown(isAcross)
-                + " does not carry "
-                + router.name()
-                + " and its clamps; "
-                + conditions.shown(along)
-                + " along the edge and "
-                + conditions.shown(across)
-                + " out from it are wanted",
-            "Use a router table, or cut it on a larger piece and saw it off afterwards"));
+    return Refusal.because(
+        Refusal.Reason.WORK_TOO_SMALL,
+        "A piece of "
+            + conditions.shown(isAlong)
+            + " by "
+            + conditions.shown(isAcross)
+            + " does not carry "
+            + router.name()
+            + " and its clamps; "
+            + conditions.shown(along)
+            + " along the edge and "
+            + conditions.shown(across)
+            + " out from it are wanted",
+        "Use a router table, or cut it on a larger piece and saw it off afterwards");
   }
 }

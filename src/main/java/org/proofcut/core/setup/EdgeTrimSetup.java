@@ -119,13 +119,12 @@ public final class EdgeTrimSetup {
     if (take.isAtLeast(least)) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.STRIP_TOO_THIN,
-            conditions.caliper(off)
-                + " is to come off; a shim of at least "
-                + conditions.caliper(least)
-                + " stays where it is",
-            "Leave it, or take it off with a plane"));
+    return Refusal.because(
+        Refusal.Reason.STRIP_TOO_THIN,
+        conditions.caliper(off)
+            + " is to come off; a shim of at least "
+            + conditions.caliper(least)
+            + " stays where it is",
+        "Leave it, or take it off with a plane");
   }
 }

@@ -71,14 +71,13 @@ public final class FlushTrimSetup {
     if (step.abs().isAtMost(conditions.limits().settings().fineStep().value())) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            step.isPositive() ? Refusal.Reason.CUTTER_TOO_WIDE : Refusal.Reason.CUTTER_TOO_NARROW,
-            cutter.name()
-                + " and its bearing differ: it would "
-                + (step.isPositive() ? "cut into the edge by " : "leave a step of ")
-                + conditions.caliper(step.abs()),
-            "Use a bearing exactly as large as the cutter"));
+    return Refusal.because(
+        step.isPositive() ? Refusal.Reason.CUTTER_TOO_WIDE : Refusal.Reason.CUTTER_TOO_NARROW,
+        cutter.name()
+            + " and its bearing differ: it would "
+            + (step.isPositive() ? "cut into the edge by " : "leave a step of ")
+            + conditions.caliper(step.abs()),
+        "Use a bearing exactly as large as the cutter");
   }
 
   /** Beyond the cutter's centre its edges run with the feed. */
@@ -88,13 +87,12 @@ public final class FlushTrimSetup {
     if (asked.overhang().value().isAtMost(most)) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.TOO_DEEP,
-            conditions.caliper(asked.overhang().value())
-                + " stands out; at most "
-                + conditions.caliper(most)
-                + " is trimmed at once",
-            "Saw it off to less than " + conditions.shown(most) + " first"));
+    return Refusal.because(
+        Refusal.Reason.TOO_DEEP,
+        conditions.caliper(asked.overhang().value())
+            + " stands out; at most "
+            + conditions.caliper(most)
+            + " is trimmed at once",
+        "Saw it off to less than " + conditions.shown(most) + " first");
   }
 }

@@ -125,14 +125,13 @@ public final class HandRouterSetup {
     if (gap.isPositive()) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.CUTTER_DOES_NOT_FIT_MACHINE,
-            cutter.name()
-                + " would reach to the base edge or past it, into the straightedge: the centre is "
-                + conditions.shown(router.baseEdgeToCentre())
-                + " inside it",
-            "Use a smaller cutter, or measure the base of " + router.name() + " again"));
+    return Refusal.because(
+        Refusal.Reason.CUTTER_DOES_NOT_FIT_MACHINE,
+        cutter.name()
+            + " would reach to the base edge or past it, into the straightedge: the centre is "
+            + conditions.shown(router.baseEdgeToCentre())
+            + " inside it",
+        "Use a smaller cutter, or measure the base of " + router.name() + " again");
   }
 
   /** The straightedge is clamped on the piece itself, so that it lies as high as the base. */
@@ -142,14 +141,13 @@ public final class HandRouterSetup {
     if (at.isAtMost(across)) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.WORK_TOO_SMALL,
-            "The straightedge would lie "
-                + conditions.shown(at)
-                + " from the reference edge, off a piece that reaches out "
-                + conditions.shown(across),
-            "Cut it on a larger piece and cut that to size afterwards"));
+    return Refusal.because(
+        Refusal.Reason.WORK_TOO_SMALL,
+        "The straightedge would lie "
+            + conditions.shown(at)
+            + " from the reference edge, off a piece that reaches out "
+            + conditions.shown(across),
+        "Cut it on a larger piece and cut that to size afterwards");
   }
 
   private Optional<Refusal> settable(
@@ -281,10 +279,9 @@ public final class HandRouterSetup {
     if (conditions.aids().contains(kind)) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.AID_MISSING,
-            "A router in the hands needs " + words + ", and the shop has none entered",
-            "Enter " + words + " in the shop if there is one"));
+    return Refusal.because(
+        Refusal.Reason.AID_MISSING,
+        "A router in the hands needs " + words + ", and the shop has none entered",
+        "Enter " + words + " in the shop if there is one");
   }
 }

@@ -396,6 +396,6 @@ public final class KnifeSetup {
 
   private static Optional<Refusal> when(
       boolean wrong, Refusal.Reason reason, String what, String instead) {
-    return wrong ? Optional.of(new Refusal(reason, what, instead)) : Optional.empty();
+    return wrong ? Refusal.because(reason, what, instead) : Optional.empty();
   }
 }

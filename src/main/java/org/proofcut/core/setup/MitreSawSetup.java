@@ -295,19 +295,18 @@ public final class MitreSawSetup {
     if (accepted(shown, flat).contains(shown.asSet(setting))) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.STEP_TOO_COARSE,
-            setting.role().words()
-                + ": "
-                + conditions.degrees(setting.exact().value())
-                + " is wanted, and "
-                + saw.name()
-                + " can be set to "
-                + setting.shown()
-                + ": the last joint would stand open by more than "
-                + conditions.shown(limits.saw().lastJointOpen().value()),
-            "Use a saw that can be set more finely, or narrower pieces"));
+    return Refusal.because(
+        Refusal.Reason.STEP_TOO_COARSE,
+        setting.role().words()
+            + ": "
+            + conditions.degrees(setting.exact().value())
+            + " is wanted, and "
+            + saw.name()
+            + " can be set to "
+            + setting.shown()
+            + ": the last joint would stand open by more than "
+            + conditions.shown(limits.saw().lastJointOpen().value()),
+        "Use a saw that can be set more finely, or narrower pieces");
   }
 
   private Optional<Refusal> turns(AngleSetting mitre) {
@@ -318,19 +317,18 @@ public final class MitreSawSetup {
     if (!angle.set().value().isGreaterThan(greatest)) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.OUT_OF_REACH,
-            angle.role().words()
-                + " of "
-                + angle.shown()
-                + "; "
-                + saw.name()
-                + " "
-                + does
-                + " to "
-                + conditions.degrees(greatest),
-            "Make the ring of more sides, or cut it on a sled with a fence set to the angle"));
+    return Refusal.because(
+        Refusal.Reason.OUT_OF_REACH,
+        angle.role().words()
+            + " of "
+            + angle.shown()
+            + "; "
+            + saw.name()
+            + " "
+            + does
+            + " to "
+            + conditions.degrees(greatest),
+        "Make the ring of more sides, or cut it on a sled with a fence set to the angle");
   }
 
   private Optional<Refusal> width(Work work, Worked<Angle> mitre) {
@@ -353,11 +351,10 @@ public final class MitreSawSetup {
 
   private Optional<Refusal> stopReaches(Setting stop) {
     if (saw.stopReach().isZero()) {
-      return Optional.of(
-          new Refusal(
-              Refusal.Reason.AID_MISSING,
-              saw.name() + " has no stop entered",
-              "Clamp a stop to its fence and enter how far it reaches, in the shop"));
+      return Refusal.because(
+          Refusal.Reason.AID_MISSING,
+          saw.name() + " has no stop entered",
+          "Clamp a stop to its fence and enter how far it reaches, in the shop");
     }
     return atMost(
         stop.set().value(),
@@ -370,17 +367,16 @@ public final class MitreSawSetup {
     if (is.isAtMost(most)) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.OUT_OF_REACH,
-            what
-                + " "
-                + conditions.shown(is)
-                + "; "
-                + saw.name()
-                + " goes to "
-                + conditions.shown(most),
-            instead));
+    return Refusal.because(
+        Refusal.Reason.OUT_OF_REACH,
+        what
+            + " "
+            + conditions.shown(is)
+            + "; "
+            + saw.name()
+            + " goes to "
+            + conditions.shown(most),
+        instead);
   }
 
   /** A hand that holds a short piece lies beside the blade. */
@@ -389,15 +385,14 @@ public final class MitreSawSetup {
     if (!kept.isLessThan(shortest) || conditions.aids().contains(CLAMP)) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.WORK_TOO_SMALL,
-            "A piece of "
-                + conditions.shown(kept)
-                + " is too short to be held by hand beside the blade; by hand at least "
-                + conditions.shown(shortest),
-            "Hold it with the saw's hold-down clamp and enter that in the shop, or cut it on a"
-                + " table saw's sled"));
+    return Refusal.because(
+        Refusal.Reason.WORK_TOO_SMALL,
+        "A piece of "
+            + conditions.shown(kept)
+            + " is too short to be held by hand beside the blade; by hand at least "
+            + conditions.shown(shortest),
+        "Hold it with the saw's hold-down clamp and enter that in the shop, or cut it on a"
+            + " table saw's sled");
   }
 
   @SafeVarargs

@@ -24,11 +24,10 @@ final class RouterCuts {
   /** Why the cutter can't be used on a machine at all, if so. */
   static Optional<Refusal> fits(RouterCutter cutter, Length largest, Conditions conditions) {
     if (cutter.diameter().isGreaterThan(largest)) {
-      return Optional.of(
-          new Refusal(
-              Refusal.Reason.CUTTER_DOES_NOT_FIT_MACHINE,
-              cutter.name() + " is larger than the machine takes: " + conditions.shown(largest),
-              "Use a smaller cutter"));
+      return Refusal.because(
+          Refusal.Reason.CUTTER_DOES_NOT_FIT_MACHINE,
+          cutter.name() + " is larger than the machine takes: " + conditions.shown(largest),
+          "Use a smaller cutter");
     }
     return Optional.empty();
   }
@@ -50,17 +49,16 @@ final class RouterCuts {
     if (depth.isAtMost(cutter.cuttingLength())) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.CUTTER_TOO_SHORT,
-            "The edges of "
-                + cutter.name()
-                + " are "
-                + conditions.shown(cutter.cuttingLength())
-                + " long, the cut is "
-                + conditions.shown(depth)
-                + " deep",
-            "Use a cutter with longer edges"));
+    return Refusal.because(
+        Refusal.Reason.CUTTER_TOO_SHORT,
+        "The edges of "
+            + cutter.name()
+            + " are "
+            + conditions.shown(cutter.cuttingLength())
+            + " long, the cut is "
+            + conditions.shown(depth)
+            + " deep",
+        "Use a cutter with longer edges");
   }
 
   /** Why this depth, as set, is no housing in stock of this thickness, if so. */
@@ -70,15 +68,14 @@ final class RouterCuts {
     if (depth.isLessThan(thinnest)) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.TOO_DEEP,
-            "A cut "
-                + conditions.shown(depth)
-                + " deep would go through stock that is "
-                + conditions.caliper(thinnest)
-                + " at its thinnest",
-            "Make the housing shallower"));
+    return Refusal.because(
+        Refusal.Reason.TOO_DEEP,
+        "A cut "
+            + conditions.shown(depth)
+            + " deep would go through stock that is "
+            + conditions.caliper(thinnest)
+            + " at its thinnest",
+        "Make the housing shallower");
   }
 
   /** Wood has to stay beyond the cut: work cut off between cutter and guide is thrown. */
@@ -88,16 +85,15 @@ final class RouterCuts {
     if (!distance.isNegative() && distance.plus(width).isLessThan(across)) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.WORK_TOO_SMALL,
-            "A cut from "
-                + conditions.shown(distance)
-                + " to "
-                + conditions.shown(distance.plus(width))
-                + " runs off a piece that reaches out "
-                + conditions.shown(across),
-            "Move the housing, or make the piece larger"));
+    return Refusal.because(
+        Refusal.Reason.WORK_TOO_SMALL,
+        "A cut from "
+            + conditions.shown(distance)
+            + " to "
+            + conditions.shown(distance.plus(width))
+            + " runs off a piece that reaches out "
+            + conditions.shown(across),
+        "Move the housing, or make the piece larger");
   }
 
   /** What the settings come to on their own steps has to be accepted, or no proof ever would be. */
@@ -106,19 +102,18 @@ final class RouterCuts {
     if (accepted.contains(asSet)) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.STEP_TOO_COARSE,
-            measure.dimension().words()
-                + ": set on its steps it would come to "
-                + conditions.caliper(asSet)
-                + ", outside "
-                + conditions.caliper(accepted.least())
-                + " to "
-                + conditions.caliper(accepted.most()),
-            measure.dimension() == Measure.Dimension.WIDTH
-                ? "Use a cutter that needs no strip, or sort the parts by thickness"
-                : "Use a machine that can be set more finely"));
+    return Refusal.because(
+        Refusal.Reason.STEP_TOO_COARSE,
+        measure.dimension().words()
+            + ": set on its steps it would come to "
+            + conditions.caliper(asSet)
+            + ", outside "
+            + conditions.caliper(accepted.least())
+            + " to "
+            + conditions.caliper(accepted.most()),
+        measure.dimension() == Measure.Dimension.WIDTH
+            ? "Use a cutter that needs no strip, or sort the parts by thickness"
+            : "Use a machine that can be set more finely");
   }
 
   /**

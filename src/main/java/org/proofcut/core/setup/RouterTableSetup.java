@@ -207,16 +207,15 @@ public final class RouterTableSetup {
     if (fence.isAtMost(table.fenceReach())) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.OUT_OF_REACH,
-            "The fence would stand "
-                + conditions.shown(fence)
-                + " from the cutter; on "
-                + table.name()
-                + " it reaches "
-                + conditions.shown(table.fenceReach()),
-            "Rout it by hand along a straightedge"));
+    return Refusal.because(
+        Refusal.Reason.OUT_OF_REACH,
+        "The fence would stand "
+            + conditions.shown(fence)
+            + " from the cutter; on "
+            + table.name()
+            + " it reaches "
+            + conditions.shown(table.fenceReach()),
+        "Rout it by hand along a straightedge");
   }
 
   /** Why so short an edge must not ride a router table's fence, if so. */
@@ -226,15 +225,14 @@ public final class RouterTableSetup {
     if (shortest.isAtLeast(wanted)) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.WORK_TOO_SMALL,
-            "An edge of only "
-                + conditions.shown(shortest)
-                + " would ride the fence; at least "
-                + conditions.shown(wanted)
-                + " is wanted",
-            "Cut it on a longer piece and crosscut afterwards"));
+    return Refusal.because(
+        Refusal.Reason.WORK_TOO_SMALL,
+        "An edge of only "
+            + conditions.shown(shortest)
+            + " would ride the fence; at least "
+            + conditions.shown(wanted)
+            + " is wanted",
+        "Cut it on a longer piece and crosscut afterwards");
   }
 
   /** Why the work can't be led along the fence, if so. */
@@ -245,14 +243,13 @@ public final class RouterTableSetup {
       return tooShort;
     }
     if (tipsAtFence(work, conditions) && !conditions.aids().contains("square-block")) {
-      return Optional.of(
-          new Refusal(
-              Refusal.Reason.END_TOO_SHORT_ON_FENCE,
-              "An end of "
-                  + conditions.shown(shortest)
-                  + " on the fence does not guide a piece that reaches out "
-                  + conditions.shown(work.acrossGuide().most()),
-              "Push it with a square block, or rout it by hand along a straightedge"));
+      return Refusal.because(
+          Refusal.Reason.END_TOO_SHORT_ON_FENCE,
+          "An end of "
+              + conditions.shown(shortest)
+              + " on the fence does not guide a piece that reaches out "
+              + conditions.shown(work.acrossGuide().most()),
+          "Push it with a square block, or rout it by hand along a straightedge");
     }
     return Optional.empty();
   }

@@ -211,46 +211,42 @@ public final class SawSetup {
     if (blades.contains(blade.diameter())) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.CUTTER_DOES_NOT_FIT_MACHINE,
-            blade.name()
-                + " does not fit: "
-                + saw.name()
-                + " takes "
-                + conditions.shown(blades.least())
-                + " to "
-                + conditions.shown(blades.most()),
-            "Use a blade of that size"));
+    return Refusal.because(
+        Refusal.Reason.CUTTER_DOES_NOT_FIT_MACHINE,
+        blade.name()
+            + " does not fit: "
+            + saw.name()
+            + " takes "
+            + conditions.shown(blades.least())
+            + " to "
+            + conditions.shown(blades.most()),
+        "Use a blade of that size");
   }
 
   /** A rip rides the fence with its long edge, or it turns and is thrown. */
   private Optional<Refusal> ripReach(TableSaw saw) {
     var shortest = asked.work().alongGuide().least();
     if (shortest.isLessThan(limits.saw().shortestAtSaw().value())) {
-      return Optional.of(
-          new Refusal(
-              Refusal.Reason.WORK_TOO_SMALL,
-              "A piece only "
-                  + conditions.shown(shortest)
-                  + " long is too short to rip along the fence",
-              "Rip a longer piece and crosscut it afterwards"));
+      return Refusal.because(
+          Refusal.Reason.WORK_TOO_SMALL,
+          "A piece only "
+              + conditions.shown(shortest)
+              + " long is too short to rip along the fence",
+          "Rip a longer piece and crosscut it afterwards");
     }
     if (asked.size().value().isLessThan(limits.saw().narrowestAtSaw().value())) {
-      return Optional.of(
-          new Refusal(
-              Refusal.Reason.WORK_TOO_SMALL,
-              "A piece only "
-                  + conditions.shown(asked.size().value())
-                  + " wide would run between blade and fence, with no room for a push stick",
-              "Cut it as a thin strip, which falls on the free side of the blade"));
+      return Refusal.because(
+          Refusal.Reason.WORK_TOO_SMALL,
+          "A piece only "
+              + conditions.shown(asked.size().value())
+              + " wide would run between blade and fence, with no room for a push stick",
+          "Cut it as a thin strip, which falls on the free side of the blade");
     }
     if (shortest.isLessThan(asked.size().value())) {
-      return Optional.of(
-          new Refusal(
-              Refusal.Reason.END_TOO_SHORT_ON_FENCE,
-              "A piece wider than it is long would ride the fence with its short edge",
-              "Cut it on the sled or along a track"));
+      return Refusal.because(
+          Refusal.Reason.END_TOO_SHORT_ON_FENCE,
+          "A piece wider than it is long would ride the fence with its short edge",
+          "Cut it on the sled or along a track");
     }
     return atMost(
         asked.size().value(),
@@ -349,10 +345,9 @@ public final class SawSetup {
     if (is.isAtMost(most)) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            reason,
-            what + " " + conditions.shown(is) + "; this saw goes to " + conditions.shown(most),
-            instead));
+    return Refusal.because(
+        reason,
+        what + " " + conditions.shown(is) + "; this saw goes to " + conditions.shown(most),
+        instead);
   }
 }

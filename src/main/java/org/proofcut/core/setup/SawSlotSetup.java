@@ -149,15 +149,14 @@ public final class SawSlotSetup {
     if (accepted.contains(cuts)) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.NO_STACK_FITS,
-            stack.name()
-                + " cuts "
-                + conditions.caliper(cuts)
-                + "; the slot should be "
-                + widths(accepted, conditions),
-            "Take the chippers and shims of another stack"));
+    return Refusal.because(
+        Refusal.Reason.NO_STACK_FITS,
+        stack.name()
+            + " cuts "
+            + conditions.caliper(cuts)
+            + "; the slot should be "
+            + widths(accepted, conditions),
+        "Take the chippers and shims of another stack");
   }
 
   private static String widths(Band accepted, Conditions conditions) {
@@ -267,54 +266,50 @@ public final class SawSlotSetup {
     if (saw.knifeStaysInBlindCuts()) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.NOT_ALLOWED,
-            "In a cut that does not come out above, "
-                + saw.name()
-                + " has no riving knife entered that can stay: one below the top tooth",
-            "Rout it, or fit such a knife and enter it in the shop"));
+    return Refusal.because(
+        Refusal.Reason.NOT_ALLOWED,
+        "In a cut that does not come out above, "
+            + saw.name()
+            + " has no riving knife entered that can stay: one below the top tooth",
+        "Rout it, or fit such a knife and enter it in the shop");
   }
 
   private Optional<Refusal> mayStack(StackedCutter cutter) {
     if (saw.widestStack().isPresent()) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.NOT_ALLOWED,
-            saw.name()
-                + " is not entered as one that may take a stacked cutter; "
-                + cutter.name()
-                + " stays off it",
-            "Rout it; enter a stack only where manual, guarding and local rule allow it"));
+    return Refusal.because(
+        Refusal.Reason.NOT_ALLOWED,
+        saw.name()
+            + " is not entered as one that may take a stacked cutter; "
+            + cutter.name()
+            + " stays off it",
+        "Rout it; enter a stack only where manual, guarding and local rule allow it");
   }
 
   private Optional<Refusal> onTheArbor(StackedCutter stack) {
     var widest = saw.widestStack().orElse(Length.ZERO);
     if (stack.cutWidth().isGreaterThan(widest)) {
-      return Optional.of(
-          new Refusal(
-              Refusal.Reason.CUTTER_DOES_NOT_FIT_MACHINE,
-              "A stack of "
-                  + conditions.caliper(stack.cutWidth())
-                  + " is too wide: the arbor of "
-                  + saw.name()
-                  + " takes "
-                  + conditions.shown(widest)
-                  + " with its nut fully on",
-              "Rout it, or widen a narrower slot"));
+      return Refusal.because(
+          Refusal.Reason.CUTTER_DOES_NOT_FIT_MACHINE,
+          "A stack of "
+              + conditions.caliper(stack.cutWidth())
+              + " is too wide: the arbor of "
+              + saw.name()
+              + " takes "
+              + conditions.shown(widest)
+              + " with its nut fully on",
+          "Rout it, or widen a narrower slot");
     }
     if (stack.diameter().isGreaterThan(saw.blades().most())) {
-      return Optional.of(
-          new Refusal(
-              Refusal.Reason.CUTTER_DOES_NOT_FIT_MACHINE,
-              stack.name()
-                  + " does not fit: "
-                  + saw.name()
-                  + " takes up to "
-                  + conditions.shown(saw.blades().most()),
-              "Use a smaller stacked cutter"));
+      return Refusal.because(
+          Refusal.Reason.CUTTER_DOES_NOT_FIT_MACHINE,
+          stack.name()
+              + " does not fit: "
+              + saw.name()
+              + " takes up to "
+              + conditions.shown(saw.blades().most()),
+          "Use a smaller stacked cutter");
     }
     return Optional.empty();
   }
@@ -377,18 +372,17 @@ public final class SawSlotSetup {
     if (height.set().value().isAtMost(reach)) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.TOO_DEEP,
-            "The cut is "
-                + conditions.shown(height.set().value())
-                + " deep; on "
-                + saw.name()
-                + " "
-                + cutter.name()
-                + " reaches "
-                + conditions.shown(reach.max(Length.ZERO)),
-            "Rout it, or make the housing shallower"));
+    return Refusal.because(
+        Refusal.Reason.TOO_DEEP,
+        "The cut is "
+            + conditions.shown(height.set().value())
+            + " deep; on "
+            + saw.name()
+            + " "
+            + cutter.name()
+            + " reaches "
+            + conditions.shown(reach.max(Length.ZERO)),
+        "Rout it, or make the housing shallower");
   }
 
   /** A slot may lie so far off; one nearer the edge than that could run out at it. */
@@ -396,13 +390,12 @@ public final class SawSlotSetup {
     if (nearWall.isGreaterThan(limits.settings().distanceTolerance().value())) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.OUT_OF_REACH,
-            "Set on its steps the slot would begin "
-                + conditions.caliper(nearWall)
-                + " from the edge, and could run out at it",
-            "Cut it as a rabbet, or farther from the edge"));
+    return Refusal.because(
+        Refusal.Reason.OUT_OF_REACH,
+        "Set on its steps the slot would begin "
+            + conditions.caliper(nearWall)
+            + " from the edge, and could run out at it",
+        "Cut it as a rabbet, or farther from the edge");
   }
 
   /** Why so short an edge must not ride the saw's fence, if so. */
@@ -412,15 +405,14 @@ public final class SawSlotSetup {
     if (shortest.isAtLeast(wanted)) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.WORK_TOO_SMALL,
-            "An edge of only "
-                + conditions.shown(shortest)
-                + " would ride the fence; at least "
-                + conditions.shown(wanted)
-                + " is wanted",
-            "Cut it on a longer piece, on the sled with the fence off the table, or rout it"));
+    return Refusal.because(
+        Refusal.Reason.WORK_TOO_SMALL,
+        "An edge of only "
+            + conditions.shown(shortest)
+            + " would ride the fence; at least "
+            + conditions.shown(wanted)
+            + " is wanted",
+        "Cut it on a longer piece, on the sled with the fence off the table, or rout it");
   }
 
   /** Why the work can't ride the fence, if so. */
@@ -438,14 +430,13 @@ public final class SawSlotSetup {
     }
     var reach = work.acrossGuide().most();
     if (shortest.times(limits.router().overhangToContact().value()).isLessThan(reach)) {
-      return Optional.of(
-          new Refusal(
-              Refusal.Reason.END_TOO_SHORT_ON_FENCE,
-              "An end of "
-                  + conditions.shown(shortest)
-                  + " on the fence does not guide a piece that reaches out "
-                  + conditions.shown(reach),
-              "Cut it on the sled with the fence off the table, or rout it"));
+      return Refusal.because(
+          Refusal.Reason.END_TOO_SHORT_ON_FENCE,
+          "An end of "
+              + conditions.shown(shortest)
+              + " on the fence does not guide a piece that reaches out "
+              + conditions.shown(reach),
+          "Cut it on the sled with the fence off the table, or rout it");
     }
     return beyond(
         fence,
@@ -476,11 +467,10 @@ public final class SawSlotSetup {
     if (is.isAtMost(most)) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.OUT_OF_REACH,
-            what + " " + conditions.shown(is) + "; this saw goes to " + conditions.shown(most),
-            instead));
+    return Refusal.because(
+        Refusal.Reason.OUT_OF_REACH,
+        what + " " + conditions.shown(is) + "; this saw goes to " + conditions.shown(most),
+        instead);
   }
 
   /**
@@ -495,11 +485,10 @@ public final class SawSlotSetup {
     if (conditions.aids().contains("featherboard")) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.AID_MISSING,
-            "The usual guard can't stay in a cut that does not come out above, and nothing but hands"
-                + " would hold the work down",
-            "Rout it, or make a featherboard and enter it in the shop"));
+    return Refusal.because(
+        Refusal.Reason.AID_MISSING,
+        "The usual guard can't stay in a cut that does not come out above, and nothing but hands"
+            + " would hold the work down",
+        "Rout it, or make a featherboard and enter it in the shop");
   }
 }

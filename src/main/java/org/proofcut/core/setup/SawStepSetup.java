@@ -198,42 +198,39 @@ public final class SawStepSetup {
     var depth = thickness().least().minus(asked.stays().value());
     var overlap = blade.kerf().minus(limits.router().leastOverlap().value());
     if (depth.isLessThan(saw.heightStep())) {
-      return Optional.of(
-          new Refusal(
-              Refusal.Reason.WORK_TOO_SMALL,
-              "At its thinnest the stock is "
-                  + conditions.caliper(thickness().least())
-                  + ": beside what stays, "
-                  + conditions.caliper(asked.stays().value())
-                  + ", nothing is left to cut",
-              "Take thicker stock, or let less of it stay"));
+      return Refusal.because(
+          Refusal.Reason.WORK_TOO_SMALL,
+          "At its thinnest the stock is "
+              + conditions.caliper(thickness().least())
+              + ": beside what stays, "
+              + conditions.caliper(asked.stays().value())
+              + ", nothing is left to cut",
+          "Take thicker stock, or let less of it stay");
     }
     if (thickness().extent().isLessThan(overlap)) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.STEP_TOO_COARSE,
-            "The stock varies by "
-                + conditions.caliper(thickness().extent())
-                + ": in the thickest piece the two cuts would not meet",
-            "Sort the parts by thickness"));
+    return Refusal.because(
+        Refusal.Reason.STEP_TOO_COARSE,
+        "The stock varies by "
+            + conditions.caliper(thickness().extent())
+            + ": in the thickest piece the two cuts would not meet",
+        "Sort the parts by thickness");
   }
 
   private Optional<Refusal> narrowerThanTheKerf() {
     if (asked.width().value().isGreaterThan(blade.kerf())) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.CUTTER_TOO_WIDE,
-            blade.name()
-                + " cuts "
-                + conditions.caliper(blade.kerf())
-                + ", and the step is only "
-                + conditions.caliper(asked.width().value())
-                + " wide: the blade would cut the fence",
-            "Rout it"));
+    return Refusal.because(
+        Refusal.Reason.CUTTER_TOO_WIDE,
+        blade.name()
+            + " cuts "
+            + conditions.caliper(blade.kerf())
+            + ", and the step is only "
+            + conditions.caliper(asked.width().value())
+            + " wide: the blade would cut the fence",
+        "Rout it");
   }
 
   /** Why the edge can't ride the fence as it lies flat, if so. */
@@ -248,15 +245,14 @@ public final class SawStepSetup {
   private Optional<Refusal> standsOnFence() {
     var shortest = asked.work().alongGuide().least();
     if (shortest.isLessThan(limits.saw().shortestAtSaw().value())) {
-      return Optional.of(
-          new Refusal(
-              Refusal.Reason.WORK_TOO_SMALL,
-              "An edge of only "
-                  + conditions.shown(shortest)
-                  + " does not stand safely on the table; at least "
-                  + conditions.shown(limits.saw().shortestAtSaw().value())
-                  + " is wanted",
-              "Clamp it in a carrier jig that rides the fence, or rout it"));
+      return Refusal.because(
+          Refusal.Reason.WORK_TOO_SMALL,
+          "An edge of only "
+              + conditions.shown(shortest)
+              + " does not stand safely on the table; at least "
+              + conditions.shown(limits.saw().shortestAtSaw().value())
+              + " is wanted",
+          "Clamp it in a carrier jig that rides the fence, or rout it");
     }
     return SawSlotSetup.heldDown(false, conditions);
   }
@@ -265,11 +261,10 @@ public final class SawStepSetup {
     if (conditions.aids().contains("carrier-jig")) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.AID_MISSING,
-            "There is no carrier jig in the shop to clamp the work upright in",
-            "Make one that rides the fence and enter it in the shop, or rout it"));
+    return Refusal.because(
+        Refusal.Reason.AID_MISSING,
+        "There is no carrier jig in the shop to clamp the work upright in",
+        "Make one that rides the fence and enter it in the shop, or rout it");
   }
 
   private Optional<Refusal> reach(Length fence) {

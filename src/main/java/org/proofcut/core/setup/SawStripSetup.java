@@ -133,37 +133,32 @@ public final class SawStripSetup {
     if (left.isAtLeast(least)) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.WORK_TOO_SMALL,
-            "After the last of "
-                + asked.count()
-                + " the board between blade and fence would be "
-                + (left.isPositive() ? conditions.shown(left) + " wide" : "gone")
-                + "; at least "
-                + conditions.shown(least)
-                + " takes a push stick",
-            "Cut fewer strips of this board, or start with a wider one"));
+    return Refusal.because(
+        Refusal.Reason.WORK_TOO_SMALL,
+        "After the last of "
+            + asked.count()
+            + " the board between blade and fence would be "
+            + (left.isPositive() ? conditions.shown(left) + " wide" : "gone")
+            + "; at least "
+            + conditions.shown(least)
+            + " takes a push stick",
+        "Cut fewer strips of this board, or start with a wider one");
   }
 
   private static Optional<Refusal> tooShort(Strips asked, Length onFence, Conditions conditions) {
     var length = asked.work().alongGuide().least();
     var least = conditions.limits().saw().shortestAtSaw().value();
     if (length.isLessThan(least)) {
-      return Optional.of(
-          new Refusal(
-              Refusal.Reason.WORK_TOO_SMALL,
-              "A board only "
-                  + conditions.shown(length)
-                  + " long is too short to rip along the fence",
-              "Cut the strips off a longer board and crosscut them afterwards"));
+      return Refusal.because(
+          Refusal.Reason.WORK_TOO_SMALL,
+          "A board only " + conditions.shown(length) + " long is too short to rip along the fence",
+          "Cut the strips off a longer board and crosscut them afterwards");
     }
     if (length.isLessThan(onFence)) {
-      return Optional.of(
-          new Refusal(
-              Refusal.Reason.END_TOO_SHORT_ON_FENCE,
-              "A board wider than it is long would ride the fence with its short edge",
-              "Rip the board narrower first, on the sled or along a track"));
+      return Refusal.because(
+          Refusal.Reason.END_TOO_SHORT_ON_FENCE,
+          "A board wider than it is long would ride the fence with its short edge",
+          "Rip the board narrower first, on the sled or along a track");
     }
     return Optional.empty();
   }

@@ -154,8 +154,7 @@ public final class Speeds {
   record Choice(Optional<Speed> speed, Optional<Refusal> refusal) {
 
     static Choice no(String what, String instead) {
-      return new Choice(
-          Optional.empty(), Optional.of(new Refusal(Refusal.Reason.TOO_FAST, what, instead)));
+      return new Choice(Optional.empty(), Refusal.because(Refusal.Reason.TOO_FAST, what, instead));
     }
   }
 }

@@ -207,13 +207,12 @@ public final class TaperSetup {
     if (conditions.aids().contains("flat-carrier")) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.AID_MISSING,
-            "There is no flat carrier in the shop. A taper is never cut free-hand, nor with the"
-                + " fence alone: the work would turn into the blade",
-            "Make a carrier with a heel, a side stop and clamps, and enter it in the shop; or "
-                + PLANE));
+    return Refusal.because(
+        Refusal.Reason.AID_MISSING,
+        "There is no flat carrier in the shop. A taper is never cut free-hand, nor with the"
+            + " fence alone: the work would turn into the blade",
+        "Make a carrier with a heel, a side stop and clamps, and enter it in the shop; or "
+            + PLANE);
   }
 
   private Optional<Refusal> noTaper() {
@@ -230,15 +229,14 @@ public final class TaperSetup {
     if (asked.taper().run().value().isAtLeast(in.times(times))) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.OUT_OF_REACH,
-            "The edge runs in by "
-                + conditions.shown(in)
-                + ": over less than "
-                + conditions.shown(in.times(times))
-                + " that is steeper than stops hold",
-            "Cut it along a track laid on the line"));
+    return Refusal.because(
+        Refusal.Reason.OUT_OF_REACH,
+        "The edge runs in by "
+            + conditions.shown(in)
+            + ": over less than "
+            + conditions.shown(in.times(times))
+            + " that is steeper than stops hold",
+        "Cut it along a track laid on the line");
   }
 
   private Optional<Refusal> tooShort() {
@@ -247,15 +245,14 @@ public final class TaperSetup {
     if (shortest.isAtLeast(least)) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.WORK_TOO_SMALL,
-            "A piece of "
-                + conditions.shown(shortest)
-                + " is too short for stops and clamps; at least "
-                + conditions.shown(least)
-                + " is wanted",
-            "Taper a longer piece and cut it to length afterwards, or " + PLANE));
+    return Refusal.because(
+        Refusal.Reason.WORK_TOO_SMALL,
+        "A piece of "
+            + conditions.shown(shortest)
+            + " is too short for stops and clamps; at least "
+            + conditions.shown(least)
+            + " is wanted",
+        "Taper a longer piece and cut it to length afterwards, or " + PLANE);
   }
 
   private Optional<Refusal> tooNarrow() {
@@ -264,15 +261,14 @@ public final class TaperSetup {
     if (wide.isAtLeast(least)) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.WORK_TOO_SMALL,
-            "A piece "
-                + conditions.shown(wide)
-                + " wide leaves no room for a clamp beside the blade; at least "
-                + conditions.shown(least)
-                + " does",
-            "Taper the edge of a wider board and rip the piece off it, or " + PLANE));
+    return Refusal.because(
+        Refusal.Reason.WORK_TOO_SMALL,
+        "A piece "
+            + conditions.shown(wide)
+            + " wide leaves no room for a clamp beside the blade; at least "
+            + conditions.shown(least)
+            + " does",
+        "Taper the edge of a wider board and rip the piece off it, or " + PLANE);
   }
 
   private Optional<Refusal> thinEnd() {
@@ -281,50 +277,46 @@ public final class TaperSetup {
     if (end.isAtLeast(least)) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.WORK_TOO_SMALL,
-            "An end only "
-                + conditions.shown(end)
-                + " wide breaks at the heel; at least "
-                + conditions.shown(least)
-                + " holds",
-            "Taper a longer piece and cut its thin end off afterwards, or saw it wider and "
-                + PLANE));
+    return Refusal.because(
+        Refusal.Reason.WORK_TOO_SMALL,
+        "An end only "
+            + conditions.shown(end)
+            + " wide breaks at the heel; at least "
+            + conditions.shown(least)
+            + " holds",
+        "Taper a longer piece and cut its thin end off afterwards, or saw it wider and " + PLANE);
   }
 
   private Optional<Refusal> stopsOffTheTaper() {
     var least = limits.saw().leastStopsApart().value();
     var most = asked.taper().mostApart(asked.second());
     if (most.isLessThan(least)) {
-      return Optional.of(
-          new Refusal(
-              Refusal.Reason.WORK_TOO_SMALL,
-              "The taper holds stops "
-                  + (most.isPositive() ? conditions.shown(most) + " apart at most" : "nowhere")
-                  + "; closer than "
-                  + conditions.shown(least)
-                  + " they give no direction",
-              "Taper a longer piece and cut it to length afterwards, or " + PLANE));
+      return Refusal.because(
+          Refusal.Reason.WORK_TOO_SMALL,
+          "The taper holds stops "
+              + (most.isPositive() ? conditions.shown(most) + " apart at most" : "nowhere")
+              + "; closer than "
+              + conditions.shown(least)
+              + " they give no direction",
+          "Taper a longer piece and cut it to length afterwards, or " + PLANE);
     }
     var apart = apart().value();
     if (apart.isAtLeast(least) && apart.isAtMost(most)) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.OUT_OF_REACH,
-            "Stops "
-                + conditions.shown(apart)
-                + " apart "
-                + (apart.isLessThan(least)
-                    ? "give the work no direction"
-                    : "lie beyond the taper, where it can't be measured"),
-            "Set them between "
-                + conditions.shown(least)
-                + " and "
-                + conditions.shown(most)
-                + " apart"));
+    return Refusal.because(
+        Refusal.Reason.OUT_OF_REACH,
+        "Stops "
+            + conditions.shown(apart)
+            + " apart "
+            + (apart.isLessThan(least)
+                ? "give the work no direction"
+                : "lie beyond the taper, where it can't be measured"),
+        "Set them between "
+            + conditions.shown(least)
+            + " and "
+            + conditions.shown(most)
+            + " apart");
   }
 
   private Optional<Refusal> carrierWideEnough(Length farthestStop) {
@@ -333,14 +325,13 @@ public final class TaperSetup {
     if (width.isAtLeast(least)) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.OUT_OF_REACH,
-            "The side stop stands "
-                + conditions.shown(farthestStop)
-                + " from the edge of a carrier that is "
-                + conditions.shown(width)
-                + " wide",
-            "Make the carrier at least " + conditions.shown(least) + " wide"));
+    return Refusal.because(
+        Refusal.Reason.OUT_OF_REACH,
+        "The side stop stands "
+            + conditions.shown(farthestStop)
+            + " from the edge of a carrier that is "
+            + conditions.shown(width)
+            + " wide",
+        "Make the carrier at least " + conditions.shown(least) + " wide");
   }
 }

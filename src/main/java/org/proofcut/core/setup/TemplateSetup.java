@@ -134,16 +134,15 @@ public final class TemplateSetup {
     if (radius.isAtMost(asked.corner().value())) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.CUTTER_TOO_WIDE,
-            cutter.name()
-                + " leaves a radius of "
-                + conditions.caliper(radius)
-                + " in the corners; at most "
-                + conditions.caliper(asked.corner().value())
-                + " is wanted",
-            "Use a smaller cutter, or square the corners with a chisel"));
+    return Refusal.because(
+        Refusal.Reason.CUTTER_TOO_WIDE,
+        cutter.name()
+            + " leaves a radius of "
+            + conditions.caliper(radius)
+            + " in the corners; at most "
+            + conditions.caliper(asked.corner().value())
+            + " is wanted",
+        "Use a smaller cutter, or square the corners with a chisel");
   }
 
   /** The cutter goes in, with room for the rounds to widen against the feed. */
@@ -159,13 +158,12 @@ public final class TemplateSetup {
     if (recess.isLessThan(piece)) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.WORK_TOO_SMALL,
-            "A recess of "
-                + conditions.shown(recess)
-                + " leaves no wood round it in a piece of "
-                + conditions.shown(piece),
-            "Make the recess smaller, or the piece larger"));
+    return Refusal.because(
+        Refusal.Reason.WORK_TOO_SMALL,
+        "A recess of "
+            + conditions.shown(recess)
+            + " leaves no wood round it in a piece of "
+            + conditions.shown(piece),
+        "Make the recess smaller, or the piece larger");
   }
 }

@@ -157,15 +157,14 @@ public final class TongueSetup {
     if (asked.thickness().value().isAtLeast(least)) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.WORK_TOO_SMALL,
-            "A tongue of "
-                + conditions.caliper(asked.thickness().value())
-                + " breaks, and rides the fence badly above the cutter; at least "
-                + conditions.caliper(least)
-                + " is wanted",
-            "Make slot and tongue thicker, or groove both edges and put a loose strip in"));
+    return Refusal.because(
+        Refusal.Reason.WORK_TOO_SMALL,
+        "A tongue of "
+            + conditions.caliper(asked.thickness().value())
+            + " breaks, and rides the fence badly above the cutter; at least "
+            + conditions.caliper(least)
+            + " is wanted",
+        "Make slot and tongue thicker, or groove both edges and put a loose strip in");
   }
 
   private Optional<Refusal> noCheek() {
@@ -173,15 +172,14 @@ public final class TongueSetup {
     if (cheek.isAtLeast(table.heightStep())) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.WORK_TOO_SMALL,
-            "At its thinnest the stock is "
-                + conditions.caliper(asked.work().thickness().least())
-                + ": beside a tongue of "
-                + conditions.caliper(asked.thickness().value())
-                + " nothing is left to cut",
-            "Take thicker stock, or let the whole edge into the slot"));
+    return Refusal.because(
+        Refusal.Reason.WORK_TOO_SMALL,
+        "At its thinnest the stock is "
+            + conditions.caliper(asked.work().thickness().least())
+            + ": beside a tongue of "
+            + conditions.caliper(asked.thickness().value())
+            + " nothing is left to cut",
+        "Take thicker stock, or let the whole edge into the slot");
   }
 
   private Optional<Refusal> tooNarrow() {
@@ -189,16 +187,13 @@ public final class TongueSetup {
     if (cutter.diameter().isAtLeast(least)) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.CUTTER_TOO_NARROW,
-            cutter.name()
-                + " does not cover a tongue of "
-                + conditions.shown(asked.length().value())
-                + " and run off its edge",
-            "Use a cutter of "
-                + conditions.shown(least)
-                + " or more, or cut the tongue at the saw"));
+    return Refusal.because(
+        Refusal.Reason.CUTTER_TOO_NARROW,
+        cutter.name()
+            + " does not cover a tongue of "
+            + conditions.shown(asked.length().value())
+            + " and run off its edge",
+        "Use a cutter of " + conditions.shown(least) + " or more, or cut the tongue at the saw");
   }
 
   private Optional<Refusal> tooUneven(Length height) {
@@ -207,21 +202,20 @@ public final class TongueSetup {
       return Optional.empty();
     }
     boolean varies = made.extent().isGreaterThan(asked.accepted().extent());
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.STEP_TOO_COARSE,
-            "The tongue follows the thickness of each piece: it would come to "
-                + conditions.caliper(made.least())
-                + " in the thinnest and "
-                + conditions.caliper(made.most())
-                + " in the thickest, and may be "
-                + conditions.caliper(asked.accepted().least())
-                + " to "
-                + conditions.caliper(asked.accepted().most()),
-            (varies
-                    ? "Sort the pieces by thickness, or plane them alike first"
-                    : "Use a table that can be set more finely")
-                + "; at the saw a tongue is set from one face, whatever the thickness"));
+    return Refusal.because(
+        Refusal.Reason.STEP_TOO_COARSE,
+        "The tongue follows the thickness of each piece: it would come to "
+            + conditions.caliper(made.least())
+            + " in the thinnest and "
+            + conditions.caliper(made.most())
+            + " in the thickest, and may be "
+            + conditions.caliper(asked.accepted().least())
+            + " to "
+            + conditions.caliper(asked.accepted().most()),
+        (varies
+                ? "Sort the pieces by thickness, or plane them alike first"
+                : "Use a table that can be set more finely")
+            + "; at the saw a tongue is set from one face, whatever the thickness");
   }
 
   private Optional<Refusal> hands() {
@@ -230,14 +224,13 @@ public final class TongueSetup {
     if (narrowest.isAtLeast(least)) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Refusal(
-            Refusal.Reason.WORK_TOO_SMALL,
-            "A piece "
-                + conditions.shown(narrowest)
-                + " wide brings the hands to the cutter; at least "
-                + conditions.shown(least)
-                + " is wanted",
-            "Cut the tongue on a wider board and rip it afterwards"));
+    return Refusal.because(
+        Refusal.Reason.WORK_TOO_SMALL,
+        "A piece "
+            + conditions.shown(narrowest)
+            + " wide brings the hands to the cutter; at least "
+            + conditions.shown(least)
+            + " is wanted",
+        "Cut the tongue on a wider board and rip it afterwards");
   }
 }

@@ -17,8 +17,9 @@ public final class CutForms {
   public static List<Family> families(FitLimits fit, BoringLimits boring) {
     return List.of(
         new Family("Cut to size", PartingForms.all()),
-        new Family("Housings", HousingForms.all(fit)),
-        new Family("Tongues on the router table", TongueForms.all(fit)),
+        new Family(
+            "Housings and tongues",
+            Stream.concat(HousingForms.all(fit).stream(), TongueForms.all(fit).stream()).toList()),
         new Family("Rabbets and tongues in two cuts at the saw", StepForms.all(fit)),
         new Family("Boards flat, straight and of one thickness", KnifeForms.all()),
         new Family("Edges", EdgeForms.all(fit)),

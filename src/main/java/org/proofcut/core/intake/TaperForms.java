@@ -38,9 +38,9 @@ final class TaperForms {
           "edge",
           "This cut",
           List.of(
-              new Field.Choice("one", "the one edge that is tapered"),
-              new Field.Choice(FIRST, "the first of both edges"),
-              new Field.Choice(SECOND, "the second of both edges")));
+              new Field.Choice("one", "the only tapered edge"),
+              new Field.Choice(FIRST, "first of both edges"),
+              new Field.Choice(SECOND, "second of both edges")));
 
   private static final Field WIDE =
       length("wide", "Wide end", "how wide it is where the taper begins");

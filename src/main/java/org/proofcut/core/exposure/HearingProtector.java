@@ -33,8 +33,7 @@ public record HearingProtector(Worked<Integer> rating) {
 
   private static final String APPENDIX = "29 CFR 1910.95, Occupational noise exposure";
 
-  private static final Citation AS_RATED =
-      new Citation(Citation.Kind.LAW, APPENDIX, "Appendix B");
+  private static final Citation AS_RATED = new Citation(Citation.Kind.LAW, APPENDIX, "Appendix B");
 
   /** Seen in secondary copies. */
   private static final Citation HALVED =
@@ -78,9 +77,7 @@ public record HearingProtector(Worked<Integer> rating) {
         .with("level under the better one", alone)
         .with("what a second adds", SECOND)
         .from(HALVED)
-        .is(
-            new Amount(
-                alone.value().value().subtract(BigDecimal.valueOf(SECOND.value())), "dBA"));
+        .is(new Amount(alone.value().value().subtract(BigDecimal.valueOf(SECOND.value())), "dBA"));
   }
 
   private int taken(Weighting weighting) {
@@ -101,8 +98,6 @@ public record HearingProtector(Worked<Integer> rating) {
       throw new IllegalArgumentException(
           level.name() + " is not in " + weighting.unit() + ": " + level.value());
     }
-    return working
-        .with("level", level)
-        .is(new Amount(level.value().value().subtract(less), "dBA"));
+    return working.with("level", level).is(new Amount(level.value().value().subtract(less), "dBA"));
   }
 }

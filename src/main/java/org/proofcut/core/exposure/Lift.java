@@ -108,9 +108,7 @@ public record Lift(
     }
 
     private BigDecimal of(Length length) {
-      return this == INCH
-          ? length.inInches()
-          : length.inMillimetres().divide(CENTIMETRES, DIGITS);
+      return this == INCH ? length.inInches() : length.inMillimetres().divide(CENTIMETRES, DIGITS);
     }
   }
 
@@ -132,9 +130,7 @@ public record Lift(
         form.nearest + " ÷ how far out the hands are",
         "how far out the hands are",
         horizontal,
-        h.compareTo(form.farthest) > 0
-            ? BigDecimal.ZERO
-            : form.nearest.divide(h, DIGITS));
+        h.compareTo(form.farthest) > 0 ? BigDecimal.ZERO : form.nearest.divide(h, DIGITS));
   }
 
   /** Best where the knuckles hang: {@code VM}. */
@@ -215,8 +211,7 @@ public record Lift(
             .by(form.load + " " + form.unit + " × all multipliers")
             .from(EQUATION);
     for (var one :
-        List.of(
-            nearness(unit), height(unit), way(unit), straightness(), seldomness(), hold())) {
+        List.of(nearness(unit), height(unit), way(unit), straightness(), seldomness(), hold())) {
       working = working.with(one);
       product = product.multiply(one.value(), DIGITS);
     }

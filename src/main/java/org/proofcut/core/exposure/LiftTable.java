@@ -5,8 +5,8 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * The two tables of the lifting equation. Table 5 is as printed at the rows that its test names; its
- * other rows, and the grips good and poor of Table 7, are from memory.
+ * The two tables of the lifting equation. Table 5 is as printed at the rows that its test names;
+ * its other rows, and the grips good and poor of Table 7, are from memory.
  */
 public final class LiftTable {
 

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -129,7 +130,7 @@ class LiftPublishedTest {
 
   /** Multipliers are printed to two places. */
   private static void assertPrinted(String printed, Worked<BigDecimal> multiplier) {
-    assertSame(printed, multiplier.value().setScale(2, java.math.RoundingMode.HALF_UP));
+    assertSame(printed, multiplier.value().setScale(2, RoundingMode.HALF_UP));
   }
 
   private static void assertNear(String printed, Lift lift) {

@@ -6,7 +6,9 @@ import static org.proofcut.core.exposure.NoiseRule.PERMITTED_US;
 import static org.proofcut.core.exposure.NoiseRule.RECOMMENDED;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.Duration;
+import java.util.Locale;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -24,9 +26,25 @@ class NoisePublishedTest {
    */
   @ParameterizedTest
   @CsvSource({
-    "80, 32", "82, 24.3", "85, 16", "87, 12.1", "88, 10.6", "90, 8", "92, 6.1", "95, 4", "97, 3.0",
-    "98, 2.6", "100, 2", "102, 1.5", "105, 1", "107, 0.76", "110, 0.5", "112, 0.38", "115, 0.25",
-    "120, 0.125", "130, 0.031"
+    "80, 32",
+    "82, 24.3",
+    "85, 16",
+    "87, 12.1",
+    "88, 10.6",
+    "90, 8",
+    "92, 6.1",
+    "95, 4",
+    "97, 3.0",
+    "98, 2.6",
+    "100, 2",
+    "102, 1.5",
+    "105, 1",
+    "107, 0.76",
+    "110, 0.5",
+    "112, 0.38",
+    "115, 0.25",
+    "120, 0.125",
+    "130, 0.031"
   })
   void permitted_isThatOfTheTable(int level, String hours) {
     var printed = new BigDecimal(hours);
@@ -72,8 +90,15 @@ class NoisePublishedTest {
   /** The same appendix, Table A-1: from memory, the formula found. */
   @ParameterizedTest
   @CsvSource({
-    "10, 73.4", "25, 80.0", "50, 85.0", "75, 87.9", "100, 90.0", "150, 92.9", "200, 95.0",
-    "400, 100.0", "999, 106.6"
+    "10, 73.4",
+    "25, 80.0",
+    "50, 85.0",
+    "75, 87.9",
+    "100, 90.0",
+    "150, 92.9",
+    "200, 95.0",
+    "400, 100.0",
+    "999, 106.6"
   })
   void steadyLevel_isThatOfTheTable(String dose, String level) {
     var percent = Worked.entered("dose", new Amount(new BigDecimal(dose), "%"));
@@ -87,7 +112,9 @@ class NoisePublishedTest {
     assertNear("92.0", RECOMMENDED.steadyLevel(percent), "0.05");
   }
 
-  /** Examples of the appendix's B method and of inspectors' half of it, found in secondary copies. */
+  /**
+   * Examples of the appendix's B method and of inspectors' half of it, found in secondary copies.
+   */
   @Test
   void protector_letsThroughWhatTheExamplesSay() {
     assertNear("82", protector(25).asRated(dba(100), Weighting.A), "0");
@@ -99,7 +126,7 @@ class NoisePublishedTest {
   }
 
   private static final BigDecimal TWO = BigDecimal.valueOf(2);
-  private static final java.math.RoundingMode HALF = java.math.RoundingMode.HALF_UP;
+  private static final RoundingMode HALF = RoundingMode.HALF_UP;
 
   private static Worked<Amount> dose(String... stays) {
     return PERMITTED_US.dose(Stream.of(stays).map(NoisePublishedTest::stay).toList());
@@ -107,7 +134,7 @@ class NoisePublishedTest {
 
   private static Stay stay(String levelAndTime) {
     var parts = levelAndTime.split(" ");
-    var time = Duration.parse("PT" + parts[1].toUpperCase(java.util.Locale.ROOT));
+    var time = Duration.parse("PT" + parts[1].toUpperCase(Locale.ROOT));
     return new Stay(dba(Integer.parseInt(parts[0])), Worked.entered("time", time));
   }
 

@@ -1,0 +1,140 @@
+package org.proofcut.core.exposure;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.proofcut.core.evidence.Worked;
+import org.proofcut.core.exposure.LiftTable.Grip;
+import org.proofcut.core.exposure.LiftTable.Span;
+import org.proofcut.core.measure.Angle;
+import org.proofcut.core.measure.Length;
+import org.proofcut.core.measure.LengthUnit;
+
+/** The lifting equation as printed in NIOSH 94-110, revised 2021. */
+class LiftPublishedTest {
+
+  /** Table 5, the rows that were found. Both columns: below 30 in, and from there on. */
+  @ParameterizedTest
+  @CsvSource({
+    "ONE_HOUR, 0.2, 1.00, 1.00", "ONE_HOUR, 0.5, .97, .97", "ONE_HOUR, 1, .94, .94",
+    "ONE_HOUR, 2, .91, .91", "ONE_HOUR, 3, .88, .88", "ONE_HOUR, 4, .84, .84",
+    "ONE_HOUR, 5, .80, .80", "ONE_HOUR, 6, .75, .75", "ONE_HOUR, 7, .70, .70",
+    "ONE_HOUR, 8, .60, .60", "ONE_HOUR, 9, .52, .52", "ONE_HOUR, 10, .45, .45",
+    "TWO_HOURS, 0.2, .95, .95", "TWO_HOURS, 1, .88, .88", "TWO_HOURS, 3, .79, .79",
+    "TWO_HOURS, 5, .60, .60", "TWO_HOURS, 8, .35, .35", "TWO_HOURS, 11, .00, .23",
+    "EIGHT_HOURS, 0.2, .85, .85", "EIGHT_HOURS, 1, .75, .75", "EIGHT_HOURS, 3, .55, .55",
+    "EIGHT_HOURS, 5, .35, .35", "EIGHT_HOURS, 8, .18, .18", "EIGHT_HOURS, 9, .00, .15",
+    "EIGHT_HOURS, 10, .00, .13", "EIGHT_HOURS, 11, .00, .00"
+  })
+  void seldomness_isThatOfTheTable(Span span, String often, String low, String high) {
+    assertSame(low, LiftTable.frequency(new BigDecimal(often), span, true));
+    assertSame(high, LiftTable.frequency(new BigDecimal(often), span, false));
+  }
+
+  /** Example 4 at its origin (found): multipliers 1.0, .94, .87, 1.0, .88, .95; 34.9 lb. */
+  @Test
+  void example4_origin() {
+    var lift = lift("10", "22", "37", "3");
+    assertPrinted("1.00", lift.nearness(LengthUnit.INCH));
+    assertPrinted("0.94", lift.height(LengthUnit.INCH));
+    assertPrinted("0.87", lift.way(LengthUnit.INCH));
+    assertPrinted("1.00", lift.straightness());
+    assertPrinted("0.88", lift.seldomness());
+    assertPrinted("0.95", lift.hold());
+    // Printed from multipliers that were rounded first: a tenth may be between.
+    assertNear("34.9", lift);
+  }
+
+  /** The same at its destination: 15.2 lb and its height found, 20 in out from memory. */
+  @Test
+  void example4_destination() {
+    var lift = lift("20", "59", "37", "3");
+    assertPrinted("0.50", lift.nearness(LengthUnit.INCH));
+    assertPrinted("0.78", lift.height(LengthUnit.INCH));
+    assertPrinted("1.00", lift.hold());
+    assertNear("15.2", lift);
+  }
+
+  /** Page 7: 23 kg or 51 lb where everything is at its best. */
+  @Test
+  void bestConditions_giveTheLoadConstant() {
+    var inches = lift("10", "30", "10", "0.2");
+    assertEquals("51.0 lb", inches.most(LengthUnit.INCH).value().text());
+    var metric =
+        new Lift(
+            length("250 mm"),
+            length("750 mm"),
+            length("250 mm"),
+            ahead(),
+            often("0.2"),
+            Span.ONE_HOUR,
+            Grip.GOOD);
+    assertEquals("23.0 kg", metric.most(LengthUnit.MILLIMETRE).value().text());
+  }
+
+  /** Page 7: nothing beyond 25 in out, 70 in high, 70 in of way or 135° of turn. */
+  @Test
+  void beyondTheLimits_nothingIsLifted() {
+    assertSame("1.00", lift("10", "30", "10", "0.2").nearness(LengthUnit.INCH).value());
+    assertSame("0.4", lift("25", "30", "10", "0.2").nearness(LengthUnit.INCH).value());
+    assertSame("0", lift("25.01", "30", "10", "0.2").nearness(LengthUnit.INCH).value());
+    assertSame("0.70", lift("10", "70", "10", "0.2").height(LengthUnit.INCH).value());
+    assertSame("0", lift("10", "70.01", "10", "0.2").height(LengthUnit.INCH).value());
+    assertSame("0", lift("10", "30", "70.01", "0.2").way(LengthUnit.INCH).value());
+    assertSame("0.5680", turned(Angle.ofDegrees(135)).straightness().value());
+    assertSame("0", turned(Angle.parse("135.01°")).straightness().value());
+  }
+
+  private static Lift lift(String out, String high, String way, String often) {
+    return new Lift(
+        length(out + " in"),
+        length(high + " in"),
+        length(way + " in"),
+        ahead(),
+        often(often),
+        Span.ONE_HOUR,
+        Grip.FAIR);
+  }
+
+  private static Lift turned(Angle turn) {
+    return new Lift(
+        length("10 in"),
+        length("30 in"),
+        length("10 in"),
+        Worked.entered("turn", turn),
+        often("0.2"),
+        Span.ONE_HOUR,
+        Grip.GOOD);
+  }
+
+  private static Worked<Length> length(String text) {
+    return Worked.entered("length", Length.of(text));
+  }
+
+  private static Worked<Angle> ahead() {
+    return Worked.entered("turn", Angle.ZERO);
+  }
+
+  private static Worked<BigDecimal> often(String often) {
+    return Worked.entered("lifts in a minute", new BigDecimal(often));
+  }
+
+  private static void assertSame(String expected, BigDecimal actual) {
+    assertEquals(0, new BigDecimal(expected).compareTo(actual), () -> expected + ": " + actual);
+  }
+
+  /** Multipliers are printed to two places. */
+  private static void assertPrinted(String printed, Worked<BigDecimal> multiplier) {
+    assertSame(printed, multiplier.value().setScale(2, RoundingMode.HALF_UP));
+  }
+
+  private static void assertNear(String printed, Lift lift) {
+    var off = lift.most(LengthUnit.INCH).value().value().subtract(new BigDecimal(printed)).abs();
+    assertTrue(off.compareTo(new BigDecimal("0.1")) <= 0, () -> printed + " printed: " + lift);
+  }
+}

@@ -107,6 +107,7 @@ class DeskLookTest {
                     "60",
                     "found-run_across-2",
                     "60")));
+    pages.put("rules", "rules?words=saw");
     pages.put("not-there", "no/such/page");
     return pages;
   }

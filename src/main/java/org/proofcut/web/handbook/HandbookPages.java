@@ -1,0 +1,39 @@
+package org.proofcut.web.handbook;
+
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.ws.rs.DefaultValue;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.MediaType;
+import org.proofcut.bench.House;
+
+/** All rules, by machine, with what they are for and where they are written. */
+@Path("/rules")
+@Produces(MediaType.TEXT_HTML)
+public class HandbookPages {
+
+  /** What is sought stands in the address: nobody types more than this to find a rule. */
+  private static final int LONGEST = 200;
+
+  private final House house;
+
+  HandbookPages(House house) {
+    this.house = house;
+  }
+
+  @CheckedTemplate(basePath = "handbook")
+  static class Templates {
+    private Templates() {}
+
+    static native TemplateInstance rules(Handbook handbook, String sought);
+  }
+
+  @GET
+  public TemplateInstance rules(@QueryParam("words") @DefaultValue("") String words) {
+    var sought = words.length() > LONGEST ? words.substring(0, LONGEST) : words;
+    return Templates.rules(Handbook.of(house.content(), sought), sought);
+  }
+}

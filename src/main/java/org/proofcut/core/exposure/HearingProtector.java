@@ -38,13 +38,21 @@ public record HearingProtector(Worked<Integer> rating) {
   /** Seen in secondary copies. */
   private static final Citation HALVED =
       new Citation(
-          Citation.Kind.HANDBOOK, "inspectors' practice, half of the rating", "as told of OSHA");
+          Citation.Kind.HANDBOOK,
+          "practice of OSHA's inspectors, as seen in secondary copies",
+          "half of the rating");
+
+  private static final Citation BOTH =
+      new Citation(
+          Citation.Kind.HANDBOOK,
+          "practice of OSHA's inspectors, as seen in secondary copies",
+          "plugs and muffs together");
 
   private static final Worked<Integer> DIFFERENCE =
       Worked.given("difference between dBC and dBA", 7, AS_RATED);
 
   private static final Worked<Integer> SECOND =
-      Worked.given("what a second protector adds", 5, HALVED);
+      Worked.given("what a second protector adds", 5, BOTH);
 
   /** The one that lets less through alone. */
   public HearingProtector better(HearingProtector other) {
@@ -76,7 +84,7 @@ public record HearingProtector(Worked<Integer> rating) {
         .by("level under the better one − what a second adds")
         .with("level under the better one", alone)
         .with("what a second adds", SECOND)
-        .from(HALVED)
+        .from(BOTH)
         .is(new Amount(alone.value().value().subtract(BigDecimal.valueOf(SECOND.value())), "dBA"));
   }
 

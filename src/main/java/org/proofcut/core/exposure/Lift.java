@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.Optional;
 import org.proofcut.core.evidence.Amount;
 import org.proofcut.core.evidence.Citation;
 import org.proofcut.core.evidence.Worked;
@@ -26,6 +27,7 @@ import org.proofcut.core.measure.LengthUnit;
  * @param often lifts in a minute, over a quarter of an hour
  * @param span how long a day it goes on
  * @param grip how the load can be held
+ * @param notCovered what of it the equation was not made for
  */
 public record Lift(
     Worked<Length> horizontal,
@@ -34,7 +36,8 @@ public record Lift(
     Worked<Angle> turn,
     Worked<BigDecimal> often,
     LiftTable.Span span,
-    LiftTable.Grip grip) {
+    LiftTable.Grip grip,
+    List<NotCovered> notCovered) {
 
   static final Citation EQUATION =
       new Citation(
@@ -113,6 +116,7 @@ public record Lift(
   }
 
   public Lift {
+    notCovered = List.copyOf(notCovered);
     if (horizontal.value().isNegative()
         || vertical.value().isNegative()
         || travel.value().isNegative()
@@ -202,8 +206,14 @@ public record Lift(
     return vertical.value().isLessThan(Length.ofInches(30, 1));
   }
 
-  /** The weight that is recommended as most, to a tenth downward; zero where it is out of reach. */
-  public Worked<Amount> most(LengthUnit unit) {
+  /**
+   * The weight that is recommended as most, to a tenth downward; zero where it is out of reach.
+   * Empty where the equation was not made for such a lift.
+   */
+  public Optional<Worked<Amount>> most(LengthUnit unit) {
+    if (!notCovered.isEmpty()) {
+      return Optional.empty();
+    }
     var form = form(unit);
     var product = form.load;
     var working =
@@ -215,7 +225,7 @@ public record Lift(
       working = working.with(one);
       product = product.multiply(one.value(), DIGITS);
     }
-    return working.is(new Amount(product.setScale(1, RoundingMode.DOWN), form.unit));
+    return Optional.of(working.is(new Amount(product.setScale(1, RoundingMode.DOWN), form.unit)));
   }
 
   private static Form form(LengthUnit unit) {

@@ -85,70 +85,22 @@ public record Setup(
 
   /** The same set-up, made from what proof cuts have taught of its cutter. */
   Setup using(Optional<List<Taught>> taught) {
-    return new Setup(
-        asked,
-        machine,
-        cutter,
-        guide,
-        settings,
-        passes,
-        speed,
-        feed,
-        measures,
-        taught,
-        angles,
-        knifeMarks);
+    return copy(settings, passes, taught, angles, knifeMarks);
   }
 
   /** The same set-up with these angles set besides. */
   Setup at(List<AngleSetting> set) {
-    return new Setup(
-        asked,
-        machine,
-        cutter,
-        guide,
-        settings,
-        passes,
-        speed,
-        feed,
-        measures,
-        learned,
-        Optional.of(set),
-        knifeMarks);
+    return copy(settings, passes, learned, Optional.of(set), knifeMarks);
   }
 
   /** The same set-up, of knives that leave these marks. */
   Setup leaving(KnifeMarks marks) {
-    return new Setup(
-        asked,
-        machine,
-        cutter,
-        guide,
-        settings,
-        passes,
-        speed,
-        feed,
-        measures,
-        learned,
-        angles,
-        Optional.of(marks));
+    return copy(settings, passes, learned, angles, Optional.of(marks));
   }
 
   /** The same set-up with these passes in place of its own. */
   Setup with(List<Pass> others) {
-    return new Setup(
-        asked,
-        machine,
-        cutter,
-        guide,
-        settings,
-        others,
-        speed,
-        feed,
-        measures,
-        learned,
-        angles,
-        knifeMarks);
+    return copy(settings, others, learned, angles, knifeMarks);
   }
 
   /**
@@ -157,16 +109,9 @@ public record Setup(
    */
   public Setup movedBy(Setting.Role role, Length by) {
     boolean deeper = role.isOfDepth();
-    return new Setup(
-        asked,
-        machine,
-        cutter,
-        guide,
+    return copy(
         settings.stream().map(one -> one.role() == role ? one.movedBy(by) : one).toList(),
         deeper ? passes.stream().map(pass -> pass.deeperBy(by)).toList() : passes,
-        speed,
-        feed,
-        measures,
         learned,
         angles,
         knifeMarks);
@@ -174,19 +119,34 @@ public record Setup(
 
   /** The same set-up, its figures read on scales that proof cuts have shown to be off. */
   Setup readAs(Function<Setting, Optional<Taught>> taught) {
+    return copy(
+        settings.stream().map(setting -> setting.readAs(taught.apply(setting))).toList(),
+        passes,
+        learned,
+        angles,
+        knifeMarks);
+  }
+
+  /** The same cut on the same machine, with these in place of its own. */
+  private Setup copy(
+      List<Setting> otherSettings,
+      List<Pass> otherPasses,
+      Optional<List<Taught>> otherLearned,
+      Optional<List<AngleSetting>> otherAngles,
+      Optional<KnifeMarks> otherMarks) {
     return new Setup(
         asked,
         machine,
         cutter,
         guide,
-        settings.stream().map(setting -> setting.readAs(taught.apply(setting))).toList(),
-        passes,
+        otherSettings,
+        otherPasses,
         speed,
         feed,
         measures,
-        learned,
-        angles,
-        knifeMarks);
+        otherLearned,
+        otherAngles,
+        otherMarks);
   }
 
   /** What the scale of height or depth reads when it is set for a pass. */

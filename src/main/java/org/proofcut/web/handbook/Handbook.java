@@ -51,7 +51,13 @@ record Handbook(List<Chapter> chapters, int found, int all) {
     var machines = content.facts().get(Fact.MACHINE).words();
     var chapters =
         Stream.concat(
-                Stream.of(chapter("all", "At every machine", found, of -> of.isEmpty(), content)),
+                Stream.of(
+                    chapter(
+                        "all",
+                        "At every machine, and by hand",
+                        found,
+                        of -> of.isEmpty(),
+                        content)),
                 machines.stream()
                     .map(
                         machine ->

@@ -5,9 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.proofcut.core.evidence.Worked;
 import org.proofcut.core.exposure.LiftTable.Grip;
 import org.proofcut.core.exposure.LiftTable.Span;
@@ -64,7 +67,7 @@ class LiftPublishedTest {
   @Test
   void bestConditions_giveTheLoadConstant() {
     var inches = lift("10", "30", "10", "0.2");
-    assertEquals("51.0 lb", inches.most(LengthUnit.INCH).value().text());
+    assertEquals("51.0 lb", inches.most(LengthUnit.INCH).orElseThrow().value().text());
     var metric =
         new Lift(
             length("250 mm"),
@@ -73,8 +76,9 @@ class LiftPublishedTest {
             ahead(),
             often("0.2"),
             Span.ONE_HOUR,
-            Grip.GOOD);
-    assertEquals("23.0 kg", metric.most(LengthUnit.MILLIMETRE).value().text());
+            Grip.GOOD,
+            List.of());
+    assertEquals("23.0 kg", metric.most(LengthUnit.MILLIMETRE).orElseThrow().value().text());
   }
 
   /** Page 7: nothing beyond 25 in out, 70 in high, 70 in of way or 135° of turn. */
@@ -90,6 +94,24 @@ class LiftPublishedTest {
     assertSame("0", turned(Angle.parse("135.01°")).straightness().value());
   }
 
+  /** Page 6: there is no figure for what the equation was not made for. */
+  @ParameterizedTest
+  @EnumSource(Lift.NotCovered.class)
+  void whatIsNotCovered_getsNoFigure(Lift.NotCovered one) {
+    var good = lift("10", "30", "10", "0.2");
+    var lift =
+        new Lift(
+            good.horizontal(),
+            good.vertical(),
+            good.travel(),
+            good.turn(),
+            good.often(),
+            good.span(),
+            good.grip(),
+            List.of(one));
+    assertEquals(Optional.empty(), lift.most(LengthUnit.INCH));
+  }
+
   private static Lift lift(String out, String high, String way, String often) {
     return new Lift(
         length(out + " in"),
@@ -98,7 +120,8 @@ class LiftPublishedTest {
         ahead(),
         often(often),
         Span.ONE_HOUR,
-        Grip.FAIR);
+        Grip.FAIR,
+        List.of());
   }
 
   private static Lift turned(Angle turn) {
@@ -109,7 +132,8 @@ class LiftPublishedTest {
         Worked.entered("turn", turn),
         often("0.2"),
         Span.ONE_HOUR,
-        Grip.GOOD);
+        Grip.GOOD,
+        List.of());
   }
 
   private static Worked<Length> length(String text) {
@@ -134,7 +158,13 @@ class LiftPublishedTest {
   }
 
   private static void assertNear(String printed, Lift lift) {
-    var off = lift.most(LengthUnit.INCH).value().value().subtract(new BigDecimal(printed)).abs();
+    var off =
+        lift.most(LengthUnit.INCH)
+            .orElseThrow()
+            .value()
+            .value()
+            .subtract(new BigDecimal(printed))
+            .abs();
     assertTrue(off.compareTo(new BigDecimal("0.1")) <= 0, () -> printed + " printed: " + lift);
   }
 }

@@ -10,6 +10,7 @@ import java.util.UUID;
 import java.util.stream.Stream;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.intake.Demo;
+import org.proofcut.core.intake.Field;
 import org.proofcut.core.intake.ItemForm;
 import org.proofcut.core.intake.Read;
 import org.proofcut.core.intake.ShopForms;
@@ -52,7 +53,24 @@ public class ShopFloor {
         .filter(item -> item.shelf() == Shelf.SHOP)
         .findFirst()
         .map(ShopItem::typed)
-        .orElse(Map.of("name", "My shop", "unit", "mm"));
+        .orElse(Map.of("name", "My shop", "unit", "mm", REGION, Shop.ELSEWHERE));
+  }
+
+  /** The fields of the shop itself. */
+  public List<Field> aboutFields() {
+    return List.of(ShopForms.SHOP_NAME, ShopForms.SHOP_UNIT, region());
+  }
+
+  private Field region() {
+    return ShopForms.region(
+        house.content().regions().values().stream()
+            .map(region -> new Field.Choice(region.id(), region.name()))
+            .toList());
+  }
+
+  /** What was typed of the shop itself, or what is wrong with it; nothing is kept. */
+  public Read<ShopForms.About> readAbout(Map<String, String> typed) {
+    return ShopForms.about(typed, region());
   }
 
   /** The unit that bare numbers take in the shop's forms. */
@@ -77,7 +95,17 @@ public class ShopFloor {
         case SHOP -> {}
       }
     }
-    return new Shop(about().getOrDefault("name", "My shop"), machines, cutters, gear, aids);
+    var about = about();
+    return new Shop(
+        about.getOrDefault("name", "My shop"),
+        // A shop that was kept before this was asked, or whose region content no longer knows.
+        Optional.ofNullable(about.get(REGION))
+            .filter(house.content().regions()::containsKey)
+            .orElse(Shop.ELSEWHERE),
+        machines,
+        cutters,
+        gear,
+        aids);
   }
 
   /** What was kept was read before it was kept; its unit is kept with it. */
@@ -96,6 +124,7 @@ public class ShopFloor {
   }
 
   private static final String UNIT = "unit";
+  private static final String REGION = "region";
 
   /** The form for a kind of thing, if there is such a kind. */
   public Optional<ItemForm<?>> form(Shelf shelf, String kind) {
@@ -163,14 +192,20 @@ public class ShopFloor {
     }
   }
 
-  /** Name and unit of the shop. */
-  public void keepAbout(String name, LengthUnit unit) {
+  /** Keeps what is known of the shop itself. */
+  public void keepAbout(ShopForms.About about) {
     logbook.keep(
         new ShopItem(
             SHOP,
             Shelf.SHOP,
             "",
-            Map.of("name", name, "unit", unit == LengthUnit.INCH ? "in" : "mm")));
+            Map.of(
+                "name",
+                about.name(),
+                UNIT,
+                about.unit() == LengthUnit.INCH ? "in" : "mm",
+                REGION,
+                about.region())));
   }
 
   /** Whether nobody has used this shop yet. */

@@ -22,6 +22,7 @@ import org.proofcut.rulebook.CelRulebook;
  * Content.bundled().limits(FitLimits.class)}.
  *
  * @param sources the published sources that rules and limits cite
+ * @param regions where a shop can stand, by id
  * @param wording operations, gear, aids and cutter changes, in words
  * @param trouble what to do when something has gone wrong, by id
  * @param limitRecords limits as other rooms take them, by class; see {@link #limits}
@@ -32,6 +33,7 @@ import org.proofcut.rulebook.CelRulebook;
 public record Content(
     CelRulebook rulebook,
     Map<String, Source> sources,
+    Map<String, Region> regions,
     Wording wording,
     Map<String, Trouble> trouble,
     Map<Class<?>, Record> limitRecords,

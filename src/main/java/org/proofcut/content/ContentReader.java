@@ -51,6 +51,7 @@ final class ContentReader {
   private final Map<String, Located<Source>> sources = new LinkedHashMap<>();
   private final Set<String> cited = new HashSet<>();
   private final Set<String> paths;
+  private Regions regions = new Regions(Map.of());
 
   static Loaded read(ContentSource source, List<LimitFolder> limitFolders) {
     return new ContentReader(source).read(limitFolders);
@@ -71,7 +72,7 @@ final class ContentReader {
             Arrays.stream(Fact.values()).collect(Collectors.toMap(Fact::id, Function.identity())))
         .text(
             Quantity.class,
-            "a length with its unit (18 mm), a speed (18000 per minute) or a whole number (3)",
+            "a length (18 mm), a speed (18000 per minute), a weight (25 kg), a level (85 dBA) or a number (3)",
             Quantity::of)
         .via(Because.Entry.class, Because.class, resolve)
         .via(
@@ -93,6 +94,7 @@ final class ContentReader {
 
   private Loaded read(List<LimitFolder> limitFolders) {
     var facts = facts();
+    regions();
     sources();
     var gear = byId("shop/gear.yaml", GearKind.class);
     var aids = byId("shop/aids.yaml", WorkAid.class);
@@ -105,7 +107,7 @@ final class ContentReader {
     under("safety/limits/").forEach(file -> addById(file, Limit.class, limits));
     var vocabulary =
         vocabulary(facts, gear.keySet(), aids.keySet(), allLimits(limits, limitRecords.values()));
-    var rules = new RuleReader(binder, faults, vocabulary, gear.keySet());
+    var rules = new RuleReader(binder, faults, vocabulary, gear.keySet(), regions);
     rules.read(under("safety/"), paths);
     refuseUnread();
     // What was not understood may have used them, so this can be said only when all was.
@@ -116,6 +118,7 @@ final class ContentReader {
         ? new Content(
             new CelRulebook(vocabulary, rules.rules()),
             values(sources),
+            regions.byId(),
             new Wording(operations, gear, aids, changes),
             trouble,
             limitRecords,
@@ -146,10 +149,39 @@ final class ContentReader {
     return facts;
   }
 
+  private void regions() {
+    regions = new Regions(byId("regions.yaml", Region.class));
+    regions
+        .byId()
+        .values()
+        .forEach(region -> region.within().ifPresent(larger -> refuseWithin(region, larger)));
+  }
+
+  private void refuseWithin(Region region, Located<String> larger) {
+    faults.refuseUnknown(larger, "region", regions.byId().keySet());
+    var outer = regions.byId().get(larger.value());
+    if (outer != null && (outer.id().equals(region.id()) || outer.within().isPresent())) {
+      faults.add(
+          larger.spot(),
+          "\"%s\" lies within another region itself".formatted(outer.id()),
+          "a region that lies within none",
+          "Name the largest region.");
+    }
+  }
+
   private void sources() {
     for (var file : under("sources/")) {
       addById(file, Source.class, sources);
     }
+    sources
+        .values()
+        .forEach(
+            source ->
+                source
+                    .value()
+                    .jurisdiction()
+                    .forEach(
+                        region -> faults.refuseUnknown(region, "region", regions.byId().keySet())));
   }
 
   private Map<String, OperationWording> operations() {
@@ -186,7 +218,7 @@ final class ContentReader {
     return all;
   }
 
-  private static Vocabulary vocabulary(
+  private Vocabulary vocabulary(
       Map<Fact, FactEntry> facts,
       Collection<String> gear,
       Collection<String> aids,
@@ -202,6 +234,7 @@ final class ContentReader {
         });
     words.put(Fact.GEAR_AT_HAND, List.copyOf(gear));
     words.put(Fact.AIDS_AT_HAND, List.copyOf(aids));
+    words.put(Fact.REGION, List.copyOf(regions.byId().keySet()));
     return new Vocabulary(words, alwaysOn, limits);
   }
 
@@ -221,7 +254,7 @@ final class ContentReader {
     var says = entry.says().orElse("");
     var place = entry.place().orElse("");
     if (UNPUBLISHED.containsKey(entry.source())) {
-      return Optional.of(new Because(UNPUBLISHED.get(entry.source()), says));
+      return Optional.of(new Because(UNPUBLISHED.get(entry.source()), says, List.of()));
     }
     var source = sources.get(entry.source());
     if (source == null) {
@@ -238,7 +271,11 @@ final class ContentReader {
       return Optional.empty();
     }
     var published = source.value();
-    return Optional.of(new Because(new Citation(published.kind(), published.cited(), place), says));
+    return Optional.of(
+        new Because(
+            new Citation(published.kind(), published.cited(), place),
+            says,
+            regions.spread(published.jurisdiction().stream().map(Located::value).toList())));
   }
 
   private List<String> sourceNames() {
@@ -317,9 +354,9 @@ final class ContentReader {
                 Spot.of("facts.yaml")));
   }
 
-  /** These two are asked for by every rule's {@code applies-to}. */
+  /** These are asked for by every rule's {@code applies-to}. */
   private static boolean isScope(Fact fact) {
-    return fact == Fact.OPERATION || fact == Fact.MACHINE;
+    return fact == Fact.OPERATION || fact == Fact.MACHINE || fact == Fact.REGION;
   }
 
   private void refuseUnless(boolean used, String kind, String id, Spot spot) {

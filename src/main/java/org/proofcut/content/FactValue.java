@@ -26,6 +26,7 @@ final class FactValue {
           case YES_NO -> yesOrNo(written.toString());
           case COUNT, SPEED -> Long.valueOf(written.toString());
           case LENGTH -> Length.of(written.toString());
+          case WEIGHT, LEVEL -> AmountText.read(type, written.toString());
         });
   }
 
@@ -45,6 +46,8 @@ final class FactValue {
       case COUNT -> "a whole number, such as 2";
       case SPEED -> "turns per minute as a whole number, such as 18000";
       case LENGTH -> "a length with its unit, such as 18.25 mm or 23/32 in";
+      case WEIGHT -> AmountText.WEIGHT;
+      case LEVEL -> AmountText.LEVEL;
     };
   }
 }

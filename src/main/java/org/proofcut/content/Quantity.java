@@ -6,7 +6,8 @@ import org.proofcut.core.safety.Fact;
 import org.proofcut.rulebook.Limit;
 
 /**
- * The number of a limit, with what it measures: {@code 18 mm}, {@code 18000 per minute}, {@code 3}.
+ * The number of a limit, with what it measures: {@code 18 mm}, {@code 18000 per minute}, {@code 25
+ * kg}, {@code 85 dBA}, {@code 3}.
  */
 record Quantity(Fact.Type type, Object value) {
 
@@ -21,12 +22,16 @@ record Quantity(Fact.Type type, Object value) {
   }
 
   /**
-   * @throws IllegalArgumentException if the text is none of the three
+   * @throws IllegalArgumentException if the text is none of these
    */
   static Quantity of(String text) {
     if (text.endsWith(PER_MINUTE)) {
       var number = text.substring(0, text.length() - PER_MINUTE.length());
       return new Quantity(Fact.Type.SPEED, Long.valueOf(number));
+    }
+    var amount = AmountText.type(text);
+    if (amount.isPresent()) {
+      return new Quantity(amount.get(), AmountText.read(amount.get(), text));
     }
     return text.matches("\\d+")
         ? new Quantity(Fact.Type.COUNT, Long.valueOf(text))

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.proofcut.content.yaml.Binder;
 import org.proofcut.content.yaml.Faults;
 import org.proofcut.content.yaml.Located;
@@ -17,6 +18,7 @@ import org.proofcut.content.yaml.YamlFile;
 import org.proofcut.core.safety.Fact;
 import org.proofcut.core.safety.Finding;
 import org.proofcut.core.safety.GearNeed;
+import org.proofcut.core.safety.Ground;
 import org.proofcut.core.safety.SignalWord;
 import org.proofcut.rulebook.Condition;
 import org.proofcut.rulebook.ConditionFault;
@@ -33,12 +35,19 @@ final class RuleReader {
   private final Faults faults;
   private final Vocabulary vocabulary;
   private final Collection<String> gear;
+  private final Regions regions;
   private final Conditions conditions;
   private final List<Rule> rules = new ArrayList<>();
   private final List<RuleCase> cases = new ArrayList<>();
   private final Map<String, Spot> names = new HashMap<>();
 
-  RuleReader(Binder binder, Faults faults, Vocabulary vocabulary, Collection<String> gear) {
+  RuleReader(
+      Binder binder,
+      Faults faults,
+      Vocabulary vocabulary,
+      Collection<String> gear,
+      Regions regions) {
+    this.regions = regions;
     this.binder = binder;
     this.faults = faults;
     this.vocabulary = vocabulary;
@@ -142,8 +151,10 @@ final class RuleReader {
             entry.was(),
             operations,
             machines,
+            regions(scope.regions()),
             condition,
             entry.effect().orElse(Finding.Effect.CAUTION),
+            entry.harm(),
             SignalWord.of(entry.severity(), entry.likelihood()),
             entry.hazard(),
             entry.doThis(),
@@ -151,8 +162,19 @@ final class RuleReader {
                 .map(need -> new GearNeed(need.kind().value(), need.state()))
                 .toList(),
             entry.checks(),
-            entry.because().citation(),
-            entry.because().says()));
+            entry.at(),
+            grounds(entry)));
+  }
+
+  /** What binds in a region binds within it too. */
+  private List<String> regions(List<Located<String>> named) {
+    return regions.spread(known(named, Fact.REGION));
+  }
+
+  private static List<Ground> grounds(RuleEntry entry) {
+    return Stream.concat(Stream.of(entry.because()), entry.also().stream())
+        .map(Because::ground)
+        .toList();
   }
 
   private List<String> known(List<Located<String>> names, Fact fact) {

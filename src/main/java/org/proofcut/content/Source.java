@@ -1,13 +1,16 @@
 package org.proofcut.content;
 
+import java.util.List;
 import java.util.Optional;
+import org.proofcut.content.yaml.Located;
+import org.proofcut.core.evidence.AtLeastOne;
 import org.proofcut.core.evidence.Citation;
 
 /**
  * A published source.
  *
  * @param kind how far it binds
- * @param jurisdiction where it binds; elsewhere it is advice
+ * @param jurisdiction ids of the regions where it binds; elsewhere it is advice
  * @param known how its words are known to us; shown with it, so that nobody takes a memory for a
  *     quotation
  * @param link where it can be read
@@ -18,7 +21,7 @@ public record Source(
     Optional<String> edition,
     String publisher,
     Citation.Kind kind,
-    String jurisdiction,
+    @AtLeastOne List<Located<String>> jurisdiction,
     String known,
     Optional<String> link) {
 

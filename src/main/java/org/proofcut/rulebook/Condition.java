@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
-import org.proofcut.core.measure.Length;
 import org.proofcut.core.safety.Fact;
 import org.proofcut.core.safety.Finding.Seen;
 import org.proofcut.core.safety.StepFacts;
@@ -65,15 +64,11 @@ public final class Condition {
     return seen;
   }
 
-  /** The facts of a step as a condition sees them: a length is its whole number of picometres. */
+  /** The facts of a step as a condition sees them: a measure is a whole number. */
   static Map<String, Object> values(StepFacts step) {
     var values = new HashMap<String, Object>();
     for (var fact : Fact.values()) {
-      step.value(fact)
-          .ifPresent(
-              value ->
-                  values.put(
-                      fact.id(), value instanceof Length length ? length.picometres() : value));
+      step.value(fact).ifPresent(value -> values.put(fact.id(), Scaled.of(value)));
     }
     return values;
   }

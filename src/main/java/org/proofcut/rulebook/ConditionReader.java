@@ -241,6 +241,8 @@ final class ConditionReader {
       case COUNT -> "a count";
       case SPEED -> "a speed";
       case LENGTH -> "a length";
+      case WEIGHT -> "a weight";
+      case LEVEL -> "a level of noise";
     };
   }
 

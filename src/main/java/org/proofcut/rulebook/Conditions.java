@@ -128,7 +128,7 @@ public final class Conditions {
       case TEXT -> SimpleType.STRING;
       case TEXTS -> ListType.create(SimpleType.STRING);
       case YES_NO -> SimpleType.BOOL;
-      case COUNT, SPEED, LENGTH -> SimpleType.INT;
+      case COUNT, SPEED, LENGTH, WEIGHT, LEVEL -> SimpleType.INT;
     };
   }
 

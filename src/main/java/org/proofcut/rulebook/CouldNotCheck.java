@@ -1,6 +1,7 @@
 package org.proofcut.rulebook;
 
 import java.util.List;
+import java.util.Optional;
 import org.proofcut.core.evidence.Citation;
 import org.proofcut.core.safety.Control;
 import org.proofcut.core.safety.Finding;
@@ -34,6 +35,9 @@ final class CouldNotCheck {
         List.of(),
         because,
         "",
-        seen);
+        seen,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty());
   }
 }

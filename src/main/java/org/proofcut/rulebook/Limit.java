@@ -1,5 +1,6 @@
 package org.proofcut.rulebook;
 
+import org.proofcut.core.evidence.Amount;
 import org.proofcut.core.evidence.Citation;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.safety.Fact;
@@ -8,12 +9,13 @@ import org.proofcut.core.safety.Fact;
  * A number that a condition may compare a fact with.
  *
  * @param type what it counts or measures; a fact of another type can't be compared with it
- * @param value a {@link Length}, or a {@link Long} for a count or turns per minute
+ * @param value a {@link Length}, an {@link Amount} of weight or level, or a {@link Long} for a
+ *     count or turns per minute
  */
 public record Limit(String name, Fact.Type type, Object value, Citation because) {
 
   /** The whole number that stands for it in a condition. */
   long number() {
-    return value instanceof Length length ? length.picometres() : (Long) value;
+    return (Long) Scaled.of(value);
   }
 }

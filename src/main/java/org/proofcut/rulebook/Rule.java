@@ -11,6 +11,8 @@ import org.proofcut.core.safety.Control;
 import org.proofcut.core.safety.Fact;
 import org.proofcut.core.safety.Finding;
 import org.proofcut.core.safety.GearNeed;
+import org.proofcut.core.safety.Ground;
+import org.proofcut.core.safety.Harm;
 import org.proofcut.core.safety.SignalWord;
 import org.proofcut.core.safety.StepFacts;
 
@@ -21,22 +23,27 @@ import org.proofcut.core.safety.StepFacts;
  * @param was ids it had before; a record of work may still hold them
  * @param operations the operations it is for; all if empty
  * @param machines the machines it is for; all if empty
+ * @param regions where it holds, those within named ones included; everywhere if empty
  * @param when empty if it fires on every step that it is for
+ * @param at the pause at which it matters most; where its checks are asked, if it does not say
+ * @param grounds what it stands on, the first one first; at least one
  */
 public record Rule(
     String id,
     List<String> was,
     List<String> operations,
     List<String> machines,
+    List<String> regions,
     Optional<Condition> when,
     Finding.Effect effect,
+    Harm harm,
     SignalWord word,
     String hazard,
     List<Control> controls,
     List<GearNeed> gear,
     List<Check> checks,
-    Citation because,
-    String sourceSays) {
+    Optional<Check.Pause> at,
+    List<Ground> grounds) {
 
   /** The rule for fewer machines first, then for fewer operations; by id where that is the same. */
   static final Comparator<Rule> NARROWEST_FIRST =
@@ -48,16 +55,58 @@ public record Rule(
     was = List.copyOf(was);
     operations = List.copyOf(operations);
     machines = List.copyOf(machines);
+    regions = List.copyOf(regions);
     controls = controls.stream().sorted(Comparator.comparing(Control::kind)).toList();
     gear = List.copyOf(gear);
     checks = List.copyOf(checks);
+    grounds = List.copyOf(grounds);
+  }
+
+  /** The first of its grounds, which stands where none is law. */
+  public Citation because() {
+    return grounds.get(0).citation();
+  }
+
+  /** What the first of its grounds says. */
+  public String sourceSays() {
+    return grounds.get(0).says();
+  }
+
+  /** The law where the shop stands, if it is one of its grounds; else the first. */
+  private Ground groundIn(String region) {
+    return grounds.stream()
+        .filter(ground -> ground.isLawIn(region))
+        .findFirst()
+        .orElse(grounds.get(0));
+  }
+
+  /** The same rule with another condition. */
+  public Rule with(Condition other) {
+    return new Rule(
+        id,
+        was,
+        operations,
+        machines,
+        regions,
+        Optional.of(other),
+        effect,
+        harm,
+        word,
+        hazard,
+        controls,
+        gear,
+        checks,
+        at,
+        grounds);
   }
 
   /**
    * @param values the same facts as a condition sees them
    */
   Optional<Finding> judge(StepFacts step, Map<String, Object> values) {
-    if (!isFor(operations, step, Fact.OPERATION) || !isFor(machines, step, Fact.MACHINE)) {
+    if (!isFor(operations, step, Fact.OPERATION)
+        || !isFor(machines, step, Fact.MACHINE)
+        || !isFor(regions, step, Fact.REGION)) {
       return Optional.empty();
     }
     try {
@@ -80,7 +129,22 @@ public record Rule(
 
   private Finding finding(StepFacts step) {
     var seen = when.map(condition -> condition.seen(step)).orElse(List.of());
-    return new Finding(id, effect, word, hazard, controls, gear, checks, because, sourceSays, seen);
+    var region = (String) step.value(Fact.REGION).orElseThrow();
+    var ground = groundIn(region);
+    return new Finding(
+        id,
+        effect,
+        word,
+        hazard,
+        controls,
+        gear,
+        checks,
+        ground.citation(),
+        ground.says(),
+        seen,
+        Optional.of(harm),
+        at,
+        Optional.of(ground.isLawIn(region)));
   }
 
   private Finding couldNotCheck(StepFacts step, Map<String, Object> values) {
@@ -88,6 +152,6 @@ public record Rule(
     var missing =
         condition.facts().stream().map(Fact::id).filter(id -> !values.containsKey(id)).toList();
     return CouldNotCheck.finding(
-        id, word, hazard, String.join(", ", missing), because, condition.seen(step));
+        id, word, hazard, String.join(", ", missing), because(), condition.seen(step));
   }
 }

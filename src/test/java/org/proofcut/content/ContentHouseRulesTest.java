@@ -22,6 +22,7 @@ import org.proofcut.core.safety.Check;
 import org.proofcut.core.safety.Control;
 import org.proofcut.core.safety.Fact;
 import org.proofcut.core.safety.Finding;
+import org.proofcut.core.safety.Ground;
 import org.proofcut.core.safety.SignalWord;
 import org.proofcut.core.setup.RouterLimits;
 import org.proofcut.core.setup.SpeedBand;
@@ -239,15 +240,17 @@ class ContentHouseRulesTest {
               List.of(),
               List.of(operation),
               List.of(machine),
+              List.of(),
               Optional.empty(),
+              null,
               null,
               null,
               "",
               List.of(),
               List.of(),
               List.of(),
-              Citation.COMMON_PRACTICE,
-              "");
+              Optional.empty(),
+              List.of(Ground.COMMON_PRACTICE));
       return rulebook.judge(NeutralStep.of(scope, given));
     }
 

@@ -86,7 +86,7 @@ class ContentMutationTest {
 
   /** The cases that come out another way with this condition. */
   private List<String> noticed(Rule rule, Condition condition) {
-    var changed = with(rule, condition);
+    var changed = rule.with(condition);
     var book = new CelRulebook(vocabulary, List.of(changed));
     return cases.getOrDefault(rule.id(), List.of()).stream()
         .filter(
@@ -120,22 +120,5 @@ class ContentMutationTest {
                 Length.of(length.isLessThan(Length.of("20 mm")) ? "0.1 mm" : "1 mm").times(steps))
             : (Object) ((Long) limit.value() + steps * (limit.type() == Fact.Type.COUNT ? 1 : 100));
     return new Limit(limit.name(), limit.type(), value, limit.because());
-  }
-
-  private static Rule with(Rule rule, Condition when) {
-    return new Rule(
-        rule.id(),
-        rule.was(),
-        rule.operations(),
-        rule.machines(),
-        Optional.of(when),
-        rule.effect(),
-        rule.word(),
-        rule.hazard(),
-        rule.controls(),
-        rule.gear(),
-        rule.checks(),
-        rule.because(),
-        rule.sourceSays());
   }
 }

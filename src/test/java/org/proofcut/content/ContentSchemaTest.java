@@ -30,6 +30,7 @@ class ContentSchemaTest {
   Stream<DynamicTest> schemas() {
     var schemas = new LinkedHashMap<String, Map<String, Object>>();
     schemas.put("facts", schema.byId("content/facts.yaml", FactEntry.class));
+    schemas.put("regions", schema.byId("content/regions.yaml", Region.class));
     schemas.put("sources", schema.byId("content/sources/*.yaml", Source.class));
     schemas.put("gear", schema.byId("content/shop/gear.yaml", GearKind.class));
     schemas.put("aids", schema.byId("content/shop/aids.yaml", WorkAid.class));

@@ -29,7 +29,9 @@ class FactsMatchTest {
 
   @Test
   void facts_numbers_haveAUnit() {
-    var numbers = List.of(Fact.Type.COUNT, Fact.Type.SPEED, Fact.Type.LENGTH);
+    var numbers =
+        List.of(
+            Fact.Type.COUNT, Fact.Type.SPEED, Fact.Type.LENGTH, Fact.Type.WEIGHT, Fact.Type.LEVEL);
     content
         .facts()
         .forEach(

@@ -15,6 +15,7 @@ final class NeutralStep {
   static {
     NEUTRAL.put(Fact.GUIDE, "none");
     NEUTRAL.put(Fact.THROUGH_CUT, false);
+    NEUTRAL.put(Fact.REGION, "elsewhere");
     NEUTRAL.put(Fact.MATERIALS, List.of());
     NEUTRAL.put(Fact.PARTS, 1L);
     NEUTRAL.put(Fact.USES_STRIP, false);
@@ -39,6 +40,9 @@ final class NeutralStep {
     step.with(Fact.OPERATION, rule.operations().isEmpty() ? "dado" : rule.operations().get(0));
     step.with(Fact.MACHINE, rule.machines().isEmpty() ? "none" : rule.machines().get(0));
     NEUTRAL.forEach(step::with);
+    if (!rule.regions().isEmpty()) {
+      step.with(Fact.REGION, rule.regions().get(0));
+    }
     given.forEach(step::with);
     return step.build();
   }

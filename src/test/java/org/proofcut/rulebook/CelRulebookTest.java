@@ -16,6 +16,8 @@ import org.proofcut.core.safety.Fact;
 import org.proofcut.core.safety.Finding;
 import org.proofcut.core.safety.Finding.Effect;
 import org.proofcut.core.safety.Finding.Seen;
+import org.proofcut.core.safety.Ground;
+import org.proofcut.core.safety.Harm;
 import org.proofcut.core.safety.SignalWord;
 import org.proofcut.core.safety.StepFacts;
 
@@ -116,15 +118,17 @@ class CelRulebookTest {
             List.of(),
             List.of("dado"),
             wide.machines(),
+            List.of(),
             Optional.empty(),
             wide.effect(),
+            wide.harm(),
             wide.word(),
             wide.hazard(),
             wide.controls(),
             List.of(),
             List.of(),
-            wide.because(),
-            "");
+            Optional.empty(),
+            wide.grounds());
 
     assertEquals(
         List.of("z-narrow", "a-wide"),
@@ -220,15 +224,17 @@ class CelRulebookTest {
         List.of(),
         List.of(),
         List.of("router-table"),
+        List.of(),
         when,
         effect,
+        Harm.THROWN,
         word,
         "It hurts.",
         List.of(new Control(Control.Kind.REMOVE, "Take it away.")),
         List.of(),
         List.of(),
-        Citation.COMMON_PRACTICE,
-        "");
+        Optional.empty(),
+        List.of(Ground.COMMON_PRACTICE));
   }
 
   private static StepFacts.Builder step(String machine) {
@@ -237,6 +243,7 @@ class CelRulebookTest {
         .with(Fact.MACHINE, machine)
         .with(Fact.GUIDE, "fence")
         .with(Fact.THROUGH_CUT, false)
+        .with(Fact.REGION, "elsewhere")
         .with(Fact.MATERIALS, List.of())
         .with(Fact.PARTS, 1)
         .with(Fact.USES_STRIP, false)

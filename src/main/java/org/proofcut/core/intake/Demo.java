@@ -30,7 +30,7 @@ public final class Demo {
 
   /** Name and unit of the demo shop. */
   public static Map<String, String> shop() {
-    return typed("name", "The long shed", "unit", "mm");
+    return typed("name", "The long shed", "unit", "mm", "region", "gb");
   }
 
   /** All that stands in the demo shop. */

@@ -32,6 +32,15 @@ public final class ShopForms {
   public static final Field SHOP_UNIT =
       Field.choice("unit", "What is entered from now on, without a unit, is in", JobForm.UNITS);
 
+  /**
+   * Where the shop itself stands.
+   *
+   * @param regions that content knows
+   */
+  public static Field region(List<Field.Choice> regions) {
+    return Field.choice("region", "Where the shop stands", regions);
+  }
+
   /** Kinds of machine. */
   public static final List<ItemForm<? extends Machine>> MACHINES =
       List.of(
@@ -56,15 +65,21 @@ public final class ShopForms {
 
   private ShopForms() {}
 
-  /** The shop itself: its name, and the unit that bare numbers of new things take. */
-  public record About(String name, LengthUnit unit) {}
+  /**
+   * The shop itself.
+   *
+   * @param unit that bare numbers of new things take
+   * @param region id of where it stands: what is law there
+   */
+  public record About(String name, LengthUnit unit, String region) {}
 
   /** What was typed of the shop itself, or what is wrong with it. */
-  public static Read<About> about(Map<String, String> typed) {
+  public static Read<About> about(Map<String, String> typed, Field region) {
     var form = new FormReader(typed, LengthUnit.MILLIMETRE);
     var name = form.text(SHOP_NAME);
     var unit = form.choice(SHOP_UNIT).equals("in") ? LengthUnit.INCH : LengthUnit.MILLIMETRE;
-    return form.result(() -> new About(name, unit));
+    var stands = form.choice(region);
+    return form.result(() -> new About(name, unit, stands));
   }
 
   /** The form of a kind of machine or cutter. */

@@ -37,6 +37,7 @@ final class Facts {
             .with(Fact.MACHINE, setup.map(one -> one.machine().kind()).orElse("none"))
             .with(Fact.GUIDE, setup.map(one -> one.guide().id()).orElse("none"))
             .with(Fact.THROUGH_CUT, operation.asked().map(Facts::isThrough).orElse(false))
+            .with(Fact.REGION, shop.region())
             .with(Fact.MATERIALS, materials(operation))
             .with(Fact.PARTS, operation.parts().size())
             .with(Fact.USES_STRIP, setup.map(Setup::usesStrip).orElse(false))

@@ -1,5 +1,6 @@
 package org.proofcut.core.safety;
 
+import org.proofcut.core.evidence.Amount;
 import org.proofcut.core.measure.Length;
 
 /**
@@ -14,6 +15,8 @@ public enum Fact {
   /** What guides the work or the machine: fence, sled, straightedge, track, none. */
   GUIDE("guide", Type.TEXT, false),
   THROUGH_CUT("through_cut", Type.YES_NO, false),
+  /** Where the shop stands, for whose law binds there. */
+  REGION("region", Type.TEXT, false),
   MATERIALS("materials", Type.TEXTS, false),
   PARTS("parts", Type.COUNT, false),
   PASSES("passes", Type.COUNT, true),
@@ -64,7 +67,11 @@ public enum Fact {
     /** Turns per minute. */
     SPEED(Long.class),
     /** An exact whole number of picometres in the condition. */
-    LENGTH(Length.class);
+    LENGTH(Length.class),
+    /** An {@link Amount} in kg, g or lb; a whole number of micrograms in the condition. */
+    WEIGHT(Amount.class),
+    /** An {@link Amount} in dBA; a whole number of hundredths of a decibel in the condition. */
+    LEVEL(Amount.class);
 
     private final Class<?> javaType;
 

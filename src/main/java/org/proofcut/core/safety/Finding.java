@@ -2,6 +2,7 @@ package org.proofcut.core.safety;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.proofcut.core.evidence.Citation;
 
 /**
@@ -17,6 +18,9 @@ import org.proofcut.core.evidence.Citation;
  * @param because the source
  * @param sourceSays what the source says, in our words; empty where the trade says it
  * @param seen the facts and limits that made it fire, as {@code name} and value
+ * @param harm how it hurts; empty where nothing could be judged
+ * @param at the pause at which it matters most, where the rule says so
+ * @param law whether what it stands on is the law where the shop stands
  */
 public record Finding(
     String rule,
@@ -28,7 +32,10 @@ public record Finding(
     List<Check> checks,
     Citation because,
     String sourceSays,
-    List<Seen> seen) {
+    List<Seen> seen,
+    Optional<Harm> harm,
+    Optional<Check.Pause> at,
+    Optional<Boolean> law) {
 
   public enum Effect {
     /** The step must not be done so. */
@@ -48,5 +55,10 @@ public record Finding(
     gear = List.copyOf(gear);
     checks = List.copyOf(checks);
     seen = List.copyOf(seen);
+  }
+
+  /** Whether no reason of a person can set it aside. */
+  public boolean restsOnLaw() {
+    return law.orElse(false);
   }
 }

@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.proofcut.core.evidence.Amount;
 import org.proofcut.core.measure.Length;
 
 /** What is true of one step, for the rules to judge. Every fact is present or declared optional. */
@@ -47,6 +48,10 @@ public final class StepFacts {
 
     public Builder with(Fact fact, Length length) {
       return with(fact, (Object) length);
+    }
+
+    public Builder with(Fact fact, Amount amount) {
+      return with(fact, (Object) amount);
     }
 
     public StepFacts build() {

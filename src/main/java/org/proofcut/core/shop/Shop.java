@@ -7,14 +7,29 @@ import java.util.stream.Stream;
 /**
  * One shop: what there is to cut with, to hold with, and to wear.
  *
+ * @param region id of where it stands, as in {@code content/regions.yaml}
  * @param aids ids of the kinds of work aid at hand, such as {@code push-stick}
  */
 public record Shop(
     String name,
+    String region,
     List<Machine> machines,
     List<Cutter> cutters,
     List<OwnedGear> gear,
     List<String> aids) {
+
+  /** Where no law is known to us. */
+  public static final String ELSEWHERE = "elsewhere";
+
+  /** A shop where no law is known to us. */
+  public Shop(
+      String name,
+      List<Machine> machines,
+      List<Cutter> cutters,
+      List<OwnedGear> gear,
+      List<String> aids) {
+    this(name, ELSEWHERE, machines, cutters, gear, aids);
+  }
 
   public Shop {
     machines = List.copyOf(machines);
@@ -37,6 +52,7 @@ public record Shop(
   public Shop with(Optional<String> machineId, Optional<String> cutterId) {
     return new Shop(
         name,
+        region,
         machines.stream().filter(one -> isChosen(machineId, one.id())).toList(),
         cutters.stream().filter(one -> isChosen(cutterId, one.id())).toList(),
         gear,

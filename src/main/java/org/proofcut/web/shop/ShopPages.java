@@ -92,15 +92,17 @@ public class ShopPages {
     return shown(floor.about(), List.of());
   }
 
-  /** Name and unit of the shop. */
+  /** Name and unit of the shop, and where it stands. */
   @POST
   public Response keepAbout(String form) {
     var typed = Sent.typed(form);
-    var read = ShopForms.about(typed);
+    var read = floor.readAbout(typed);
     if (read.value().isEmpty()) {
       return refused(shown(typed, read.problems()));
     }
-    floor.keepAbout(read.value().get().name(), read.value().get().unit());
+    floor.keepAbout(read.value().get());
+    // What is law may have changed with where the shop stands.
+    bench.planAllAgain();
     return toShop("");
   }
 
@@ -188,7 +190,7 @@ public class ShopPages {
 
   private TemplateInstance shown(Map<String, String> about, List<Problem> refused) {
     var fields =
-        Stream.of(ShopForms.SHOP_NAME, ShopForms.SHOP_UNIT)
+        floor.aboutFields().stream()
             .map(field -> Asked.of(field, about, refused, floor.unit()))
             .toList();
     return Templates.shop(

@@ -21,6 +21,7 @@ import org.proofcut.core.safety.Control;
 import org.proofcut.core.safety.Fact;
 import org.proofcut.core.safety.Finding;
 import org.proofcut.core.safety.GearNeed;
+import org.proofcut.core.safety.Harm;
 import org.proofcut.core.safety.Rulebook;
 import org.proofcut.core.safety.SignalWord;
 import org.proofcut.core.setup.ShopsForTests;
@@ -74,7 +75,10 @@ public final class PlansForTests {
         List.of(new Check(Pause.BEFORE_POWER, "What lies on the table?", "Only the work")),
         Citation.COMMON_PRACTICE,
         "",
-        List.of());
+        List.of(),
+        Optional.of(Harm.THROWN),
+        Optional.empty(),
+        Optional.of(false));
   }
 
   private static Wording wording() {

@@ -4,9 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.proofcut.core.evidence.Amount;
 import org.proofcut.core.measure.Length;
 
 class StepFactsTest {
@@ -60,6 +62,8 @@ class StepFactsTest {
       case YES_NO -> true;
       case COUNT, SPEED -> 2L;
       case LENGTH -> Length.of("18 mm");
+      case WEIGHT -> new Amount(BigDecimal.TEN, "kg");
+      case LEVEL -> new Amount(BigDecimal.valueOf(85), "dBA");
     };
   }
 }

@@ -1,0 +1,39 @@
+package org.proofcut.content;
+
+import java.math.BigDecimal;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import org.proofcut.core.evidence.Amount;
+import org.proofcut.core.safety.Fact;
+
+/** A weight or a level as content writes it: {@code 25 kg}, {@code 51 lb}, {@code 85 dBA}. */
+final class AmountText {
+
+  static final String WEIGHT = "a weight with its unit, such as 25 kg or 51 lb";
+  static final String LEVEL = "a level with its unit, such as 85 dBA";
+
+  private static final Pattern AMOUNT =
+      Pattern.compile("(\\d{1,6}(?:\\.\\d{1,3})?) (?:(kg|g|lb)|(dBA))");
+
+  private AmountText() {}
+
+  /** What it measures; empty if it is no amount. */
+  static Optional<Fact.Type> type(String text) {
+    var found = AMOUNT.matcher(text);
+    if (!found.matches()) {
+      return Optional.empty();
+    }
+    return Optional.of(found.group(2) == null ? Fact.Type.LEVEL : Fact.Type.WEIGHT);
+  }
+
+  /**
+   * @throws IllegalArgumentException if the text is no amount of this type
+   */
+  static Amount read(Fact.Type type, String text) {
+    if (!type(text).equals(Optional.of(type))) {
+      throw new IllegalArgumentException(text);
+    }
+    int space = text.indexOf(' ');
+    return new Amount(new BigDecimal(text.substring(0, space)), text.substring(space + 1));
+  }
+}

@@ -66,6 +66,7 @@ public final class Hand {
   public static Act next(SheetProgress progress) {
     return switch (progress.stage()) {
       case SET -> confirm(progress, Pause.SET);
+      case MACHINE -> confirm(progress, Pause.MACHINE);
       case BEFORE_POWER -> confirm(progress, Pause.BEFORE_POWER);
       case PROOF ->
           progress.verdicts().stream()

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.proofcut.core.operation.Operation;
 import org.proofcut.core.safety.Check;
 import org.proofcut.core.safety.Check.Pause;
@@ -22,12 +23,25 @@ import org.proofcut.core.shop.Shop;
 /**
  * The items of one operation, in the order they are asked.
  *
- * @param items at most nine at a pause: a test over the demo jobs holds the content to it
+ * @param items what is asked, at most {@link #MOST} at a pause
+ * @param unasked looks of less grave rules for which there was no room: they can be read
  */
-public record Checklist(List<Item> items) {
+public record Checklist(List<Item> items, Optional<List<Item.Look>> unasked) {
+
+  /**
+   * As many as a person takes in at one pause, less one, so that the gravest caution stands beside
+   * them: nine things in all. Lists that surgeons and pilots use hold as few.
+   */
+  public static final int MOST = 8;
 
   public Checklist {
     items = List.copyOf(items);
+    unasked = unasked.map(List::copyOf);
+  }
+
+  /** What can be read at a pause and is not asked. */
+  public List<Item.Look> unaskedAt(Pause pause) {
+    return unasked.orElse(List.of()).stream().filter(look -> look.pause() == pause).toList();
   }
 
   /** The items of one pause. */
@@ -42,27 +56,36 @@ public record Checklist(List<Item> items) {
 
   /**
    * The checklist of an operation: at the set pause what was already there to look at, then the
-   * figures; before power the gear in the order it is put on, then the checks; safe leaving last.
+   * figures; then the machine itself; before power the gear in the order it is put on, then the
+   * checks; safe leaving last.
    */
   public static Checklist of(
       Operation operation, List<Finding> findings, Shop shop, Wording wording) {
-    var items = new ArrayList<Item>();
+    var asked = new ArrayList<Item>();
+    var unasked = new ArrayList<Item.Look>();
     var looks = looks(operation, findings, wording);
-    items.addAll(at(looks, Pause.SET));
-    operation
-        .setup()
-        .ifPresent(
+    for (var pause : Pause.values()) {
+      // What is set and what is worn is always asked; looks, gravest first, as there is room.
+      var figures = pause == Pause.SET ? figures(operation) : List.<Item>of();
+      var gear = pause == Pause.BEFORE_POWER ? gear(findings, shop, wording) : List.<Item>of();
+      var own = looks.stream().filter(look -> look.pause() == pause).toList();
+      int room = Math.min(own.size(), Math.max(0, MOST - figures.size() - gear.size()));
+      asked.addAll(gear);
+      asked.addAll(own.subList(0, room));
+      asked.addAll(figures);
+      unasked.addAll(own.subList(room, own.size()));
+    }
+    return new Checklist(asked, unasked.isEmpty() ? Optional.empty() : Optional.of(unasked));
+  }
+
+  private static List<Item> figures(Operation operation) {
+    return operation.setup().stream()
+        .flatMap(
             setup ->
-                setup.settings().stream()
-                    .map(Setting::role)
-                    .map(Item.Figure::new)
-                    .forEach(items::add));
-    operation.setup().ifPresent(setup -> items.addAll(angles(setup)));
-    items.addAll(gear(findings, shop, wording));
-    items.addAll(at(looks, Pause.BEFORE_POWER));
-    items.addAll(at(looks, Pause.PROOF));
-    items.addAll(at(looks, Pause.LEAVE_SAFE));
-    return new Checklist(items);
+                Stream.concat(
+                    setup.settings().stream().map(Setting::role).<Item>map(Item.Figure::new),
+                    angles(setup).stream()))
+        .toList();
   }
 
   private static List<Item> angles(Setup setup) {
@@ -82,9 +105,10 @@ public record Checklist(List<Item> items) {
         .toList();
   }
 
-  private static List<Item> looks(Operation operation, List<Finding> findings, Wording wording) {
+  private static List<Item.Look> looks(
+      Operation operation, List<Finding> findings, Wording wording) {
     // The same look asked for by two rules is asked once.
-    var byAsk = new LinkedHashMap<String, Item>();
+    var byAsk = new LinkedHashMap<String, Item.Look>();
     var kind = operation.kind().id();
     int number = 1;
     for (var check : wording.operations().get(kind).checks()) {
@@ -99,13 +123,9 @@ public record Checklist(List<Item> items) {
     return List.copyOf(byAsk.values());
   }
 
-  private static void put(LinkedHashMap<String, Item> byAsk, Check check, String id) {
+  private static void put(LinkedHashMap<String, Item.Look> byAsk, Check check, String id) {
     byAsk.putIfAbsent(
         check.pause() + check.ask(), new Item.Look(id, check.pause(), check.ask(), check.answer()));
-  }
-
-  private static List<Item> at(List<Item> items, Pause pause) {
-    return items.stream().filter(item -> item.pause() == pause).toList();
   }
 
   /** Forbidden gear comes off even where another rule wants it on: at a cutter it maims. */

@@ -51,9 +51,4 @@ public sealed interface Item {
       return Pause.BEFORE_POWER;
     }
   }
-
-  /** Whether this is asked again after an interruption: gear, and what comes before power. */
-  default boolean fades() {
-    return pause() == Pause.BEFORE_POWER;
-  }
 }

@@ -21,6 +21,23 @@ final class BenchClock {
     return then.atZone(zone).toLocalDate().equals(now.atZone(zone).toLocalDate());
   }
 
+  /** Whether nothing was done for so long since an act that work began anew after it. */
+  boolean hadABreakSince(Entry act) {
+    if (!isToday(act.at())) {
+      return true;
+    }
+    var before = act.at();
+    for (var entry : entries) {
+      if (entry.at().isAfter(before)) {
+        if (before.plus(Progress.BREAK).isBefore(entry.at())) {
+          return true;
+        }
+        before = entry.at();
+      }
+    }
+    return before.plus(Progress.BREAK).isBefore(now);
+  }
+
   /** Whether the bench was left, or another tablet taken up, between an act and now. */
   boolean wasLeftSince(Entry act) {
     if (!isToday(act.at())) {

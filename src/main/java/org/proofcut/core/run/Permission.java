@@ -134,8 +134,9 @@ public record Permission(SheetProgress progress, LengthUnit unit) {
     boolean early =
         switch (item.pause()) {
           case SET -> false;
-          case BEFORE_POWER -> stage == Stage.SET;
-          case PROOF -> stage == Stage.SET || stage == Stage.BEFORE_POWER;
+          case MACHINE -> stage == Stage.SET;
+          case BEFORE_POWER -> stage == Stage.SET || stage == Stage.MACHINE;
+          case PROOF -> stage == Stage.SET || stage == Stage.MACHINE || stage == Stage.BEFORE_POWER;
           case LEAVE_SAFE -> stage != Stage.LEAVE_SAFE;
         };
     if (early) {

@@ -27,6 +27,9 @@ public record Progress(List<SheetProgress> sheets) {
   /** After a pause this long, gear and what comes before power are asked again (our choice). */
   public static final Duration INTERRUPTION = Duration.ofMinutes(10);
 
+  /** After a break this long, work at a machine begins anew (our choice). */
+  public static final Duration BREAK = Duration.ofMinutes(60);
+
   public Progress {
     sheets = List.copyOf(sheets);
   }
@@ -43,9 +46,12 @@ public record Progress(List<SheetProgress> sheets) {
     var sheets = new ArrayList<SheetProgress>();
     var clock = new BenchClock(entries, now, zone);
     String blockedBy = "";
+    var machineWork = MachineWork.NONE;
     for (var sheet : plan.sheets()) {
       var own = entries.stream().filter(entry -> entry.operation().equals(sheet.id())).toList();
-      var progress = new SheetReader(sheet, earlier, own, clock).read(blockedBy);
+      var reader = new SheetReader(sheet, earlier, own, clock, machineWork);
+      var progress = reader.read(blockedBy);
+      machineWork = reader.machineWork();
       sheets.add(progress);
       if (blockedBy.isEmpty() && !progress.isDone()) {
         blockedBy = "Sheet " + sheet.number() + " is not signed off yet";

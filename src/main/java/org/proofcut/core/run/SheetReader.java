@@ -26,6 +26,7 @@ final class SheetReader {
   private final Map<String, Marks> earlier;
   private final List<Entry> entries;
   private final BenchClock clock;
+  private final MachineWork before;
   private final String fingerprint;
 
   private final Map<String, Entry> confirmedBy = new LinkedHashMap<>();
@@ -42,8 +43,16 @@ final class SheetReader {
   private boolean held;
   private boolean signedOff;
 
+  /**
+   * @param before what was looked at on the machine of the sheet before this one
+   */
   SheetReader(
-      OperationSheet sheet, Map<String, Marks> earlier, List<Entry> entries, BenchClock clock) {
+      OperationSheet sheet,
+      Map<String, Marks> earlier,
+      List<Entry> entries,
+      BenchClock clock,
+      MachineWork before) {
+    this.before = before;
     this.sheet = sheet;
     this.earlier = earlier;
     this.entries = entries;
@@ -60,6 +69,7 @@ final class SheetReader {
         takeOfEarlierPlan(entry.act());
       }
     }
+    takeWhatWasLookedAt();
     forget();
     var verdicts = verdicts();
     var proof = proof();
@@ -77,6 +87,28 @@ final class SheetReader {
         cut,
         held,
         entries.isEmpty() ? Optional.empty() : Optional.of(entries.get(entries.size() - 1).at()));
+  }
+
+  /** What is known of the machine once this sheet is read, for the sheet after it. */
+  MachineWork machineWork() {
+    var looked = new LinkedHashMap<String, MachineWork.Looked>();
+    for (var item : sheet.checklist().at(Pause.MACHINE)) {
+      if (answers.containsKey(item.id())) {
+        looked.put(
+            item.id(), new MachineWork.Looked(answers.get(item.id()), confirmedBy.get(item.id())));
+      }
+    }
+    return new MachineWork(setup.map(MachineWork.At::of), looked);
+  }
+
+  private void takeWhatWasLookedAt() {
+    var held = before.holdsFor(setup);
+    for (var item : sheet.checklist().at(Pause.MACHINE)) {
+      var looked = held.get(item.id());
+      if (looked != null && !answers.containsKey(item.id())) {
+        answer(looked.by(), item.id(), looked.answer());
+      }
+    }
   }
 
   private boolean cameToTheSame(Entry entry) {
@@ -191,14 +223,22 @@ final class SheetReader {
     }
   }
 
-  /** Gear and what comes before power do not outlast an interruption. */
+  /** Gear and what comes before power do not outlast an interruption, nor the machine a break. */
   private void forget() {
     for (var item : sheet.checklist().items()) {
       var by = confirmedBy.get(item.id());
-      if (item.fades() && by != null && clock.wasLeftSince(by)) {
+      if (by != null && isForgotten(item, by)) {
         askAgain(item.id());
       }
     }
+  }
+
+  private boolean isForgotten(Item item, Entry by) {
+    return switch (item.pause()) {
+      case BEFORE_POWER -> clock.wasLeftSince(by);
+      case MACHINE -> clock.hadABreakSince(by);
+      case SET, PROOF, LEAVE_SAFE -> false;
+    };
   }
 
   private List<Verdict> verdicts() {
@@ -264,6 +304,9 @@ final class SheetReader {
     boolean allCut = sheet.operation().parts().stream().allMatch(part -> cut.contains(part.id()));
     if (allCut) {
       return Stage.LEAVE_SAFE;
+    }
+    if (isOpenAt(Pause.MACHINE)) {
+      return Stage.MACHINE;
     }
     if (isOpenAt(Pause.BEFORE_POWER)) {
       return Stage.BEFORE_POWER;

@@ -6,6 +6,8 @@ public enum Stage {
   LOCKED,
   /** Power off: figures and checks. */
   SET,
+  /** Power off: the machine itself. */
+  MACHINE,
   /** Gear and checks before power. */
   BEFORE_POWER,
   /** Proof cut: measure, correct. */

@@ -12,6 +12,7 @@
       "core.measure",
       "core.measure.display",
       "core.evidence",
+      "core.shop",
       "core.part",
       "core.casework",
       "core.setup",

@@ -9,10 +9,12 @@ package org.proofcut.core.safety;
  */
 public record Check(Pause pause, String ask, String answer) {
 
-  /** The four pauses of an operation. */
+  /** The pauses of an operation. */
   public enum Pause {
     /** Power off: cutter, fence, guard. */
     SET,
+    /** Power still off: the machine itself, once while work at it goes on with one cutter. */
+    MACHINE,
     /** Gear, clear table, hold-down, push aids. */
     BEFORE_POWER,
     /** Measure, enter, correct. */

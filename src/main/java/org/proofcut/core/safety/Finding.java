@@ -57,6 +57,25 @@ public record Finding(
     seen = List.copyOf(seen);
   }
 
+  /** The pause at which it matters most: as the rule says, else where its first check is asked. */
+  public Check.Pause matters() {
+    return at.or(() -> checks.stream().map(Check::pause).findFirst())
+        .orElseGet(() -> gear.isEmpty() ? byHarm() : Check.Pause.BEFORE_POWER);
+  }
+
+  /** What comes with the running cutter is for the moment before it runs through wood. */
+  private Check.Pause byHarm() {
+    return harm.map(
+            one ->
+                switch (one) {
+                  case CUT, THROWN, CAUGHT -> Check.Pause.PROOF;
+                  case NOISE, DUST -> Check.Pause.BEFORE_POWER;
+                  case POWER, STRUCK, STRAIN, SPOILT -> Check.Pause.SET;
+                  case VAPOUR, FIRE -> Check.Pause.LEAVE_SAFE;
+                })
+        .orElse(Check.Pause.SET);
+  }
+
   /** Whether no reason of a person can set it aside. */
   public boolean restsOnLaw() {
     return law.orElse(false);

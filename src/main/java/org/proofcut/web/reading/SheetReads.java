@@ -8,16 +8,13 @@ import org.proofcut.core.checklist.Wording;
 import org.proofcut.core.drawing.CutSection;
 import org.proofcut.core.drawing.MachinePlan;
 import org.proofcut.core.drawing.Picture;
-import org.proofcut.core.drawing.Sign;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.display.Degrees;
 import org.proofcut.core.measure.display.Scale;
 import org.proofcut.core.measure.display.Shown;
 import org.proofcut.core.operation.Operation;
 import org.proofcut.core.plan.OperationSheet;
-import org.proofcut.core.safety.Control;
-import org.proofcut.core.safety.Finding;
-import org.proofcut.core.safety.SignalWord;
+import org.proofcut.core.safety.Check.Pause;
 import org.proofcut.core.setup.AngleSetting;
 import org.proofcut.core.setup.CutAsked;
 import org.proofcut.core.setup.Feed;
@@ -40,10 +37,10 @@ import org.proofcut.web.part.WorkingLine;
  * @param section the cut in section; null where none is drawn
  * @param feed which way it moves; null where nothing does
  * @param refused ways tried first, and why not
- * @param cautions all of them, the gravest first
+ * @param cautions all of them, those in full first
  */
 public record SheetReads(
-    List<Caution> stops,
+    List<Cautions.Caution> stops,
     List<Figure> figures,
     List<Angled> angles,
     List<Fact> facts,
@@ -58,10 +55,7 @@ public record SheetReads(
     List<String> cutterChange,
     List<String> refused,
     List<String> proofPieces,
-    List<Caution> cautions) {
-
-  /** Cautions that stand in full on a sheet; the rest is one tap away. */
-  private static final int IN_FULL = 3;
+    Cautions cautions) {
 
   private static final int WIDE = 600;
   private static final int NARROW = 350;
@@ -85,10 +79,6 @@ public record SheetReads(
   /** One drawing in the two widths of the tag {@code drawing}. */
   public record Drawn(Picture wide, Picture narrow) {}
 
-  /** What can hurt, and what to do about it. */
-  public record Caution(
-      SignalWord word, String hazard, List<String> actions, String source, String why, Sign sign) {}
-
   /**
    * What is read off a sheet.
    *
@@ -99,7 +89,7 @@ public record SheetReads(
     var operation = sheet.operation();
     var machine = setup.map(one -> one.machine().kind()).orElse("none");
     return new SheetReads(
-        cautions(sheet, Finding.Effect.STOP, shows),
+        Cautions.stops(sheet.findings(), shows),
         setup.map(one -> figures(operation, one, shows)).orElse(List.of()),
         setup.map(one -> angles(one, shows)).orElse(List.of()),
         setup.map(one -> facts(one, shows)).orElse(List.of()),
@@ -116,17 +106,37 @@ public record SheetReads(
             .orElse(List.of()),
         refused(operation),
         proofPieces(sheet, shows),
-        cautions(sheet, Finding.Effect.CAUTION, shows));
+        Cautions.of(sheet.findings(), shows));
   }
 
-  /** The gravest cautions, which stand in full. */
-  public List<Caution> first() {
-    return cautions.subList(0, Math.min(IN_FULL, cautions.size()));
+  /**
+   * The same sheet as it is read at a pause of the work.
+   *
+   * @param before the sheet before this one: what is new since then says so
+   */
+  public SheetReads at(
+      Pause now, OperationSheet sheet, Optional<OperationSheet> before, Shows shows) {
+    return with(Cautions.at(now, sheet, before, shows));
   }
 
-  /** The others. */
-  public List<Caution> more() {
-    return cautions.subList(Math.min(IN_FULL, cautions.size()), cautions.size());
+  private SheetReads with(Cautions others) {
+    return new SheetReads(
+        stops,
+        figures,
+        angles,
+        facts,
+        learned,
+        positions,
+        passes,
+        plan,
+        section,
+        feed,
+        feedWhy,
+        hold,
+        cutterChange,
+        refused,
+        proofPieces,
+        others);
   }
 
   /** The same sheet with what is read on the case, where no machine is set or drawn. */
@@ -335,37 +345,5 @@ public record SheetReads(
                     + " out from it: "
                     + piece.purpose())
         .toList();
-  }
-
-  // ---- what can hurt -------------------------------------------------------------------------
-
-  private static List<Caution> cautions(OperationSheet sheet, Finding.Effect effect, Shows shows) {
-    return sheet.findings().stream()
-        .filter(finding -> finding.effect() == effect)
-        .map(finding -> caution(finding, shows))
-        .toList();
-  }
-
-  private static Caution caution(Finding finding, Shows shows) {
-    boolean gearAlone =
-        finding.controls().stream().allMatch(control -> control.kind() == Control.Kind.GEAR);
-    var actions = finding.controls().stream().map(Control::action).toList();
-    var seen =
-        finding.seen().stream()
-            .map(one -> one.name().replace('_', ' ') + " " + seen(one.value(), shows))
-            .toList();
-    return new Caution(
-        finding.word(),
-        finding.hazard() + (gearAlone ? " Only gear stands between it and you." : ""),
-        actions,
-        finding.sourceSays().isEmpty()
-            ? finding.because().text()
-            : finding.sourceSays() + " (" + finding.because().text() + ")",
-        "Rule " + finding.rule() + (seen.isEmpty() ? "" : ": " + String.join(", ", seen)),
-        Sign.GENERAL_WARNING);
-  }
-
-  private static String seen(Object value, Shows shows) {
-    return value instanceof Length length ? shows.text(length) : String.valueOf(value);
   }
 }

@@ -68,6 +68,11 @@ final class NowViews {
       case LOCKED -> locked();
       case SET ->
           items(cuts() ? "Set, power off" : "Get ready", Pause.SET, lostProof() + corrected());
+      case MACHINE ->
+          items(
+              "The machine, power off",
+              Pause.MACHINE,
+              "Asked once while you go on at this machine, and again after a cutter change.");
       case BEFORE_POWER ->
           items(
               cuts() ? "Before power" : "Before you begin",

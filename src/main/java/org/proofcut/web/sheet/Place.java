@@ -11,11 +11,23 @@ final class Place {
   static String of(SheetProgress progress) {
     return switch (progress.stage()) {
       case SET -> item(progress, Pause.SET);
+      case MACHINE -> item(progress, Pause.MACHINE);
       case BEFORE_POWER -> item(progress, Pause.BEFORE_POWER);
       case PROOF -> reading(progress);
       case CUT -> part(progress);
       case LEAVE_SAFE -> item(progress, Pause.LEAVE_SAFE);
       case LOCKED, DONE -> "";
+    };
+  }
+
+  /** The pause that a stage belongs to: proof and cut are one stretch of work. */
+  static Pause pause(SheetProgress progress) {
+    return switch (progress.stage()) {
+      case LOCKED, SET -> Pause.SET;
+      case MACHINE -> Pause.MACHINE;
+      case BEFORE_POWER -> Pause.BEFORE_POWER;
+      case PROOF, CUT -> Pause.PROOF;
+      case LEAVE_SAFE, DONE -> Pause.LEAVE_SAFE;
     };
   }
 

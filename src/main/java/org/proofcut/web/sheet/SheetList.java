@@ -54,6 +54,7 @@ record SheetList(
       case LOCKED -> progress.sheet().isStopped() ? "stopped by a rule" : "not open yet";
       case SET ->
           progress.proof() instanceof ProofState.Lost ? "proof lost, set again" : "to be set";
+      case MACHINE -> "the machine itself";
       case BEFORE_POWER -> "before power";
       case PROOF -> "to be proven";
       case CUT -> "parts to cut";
@@ -66,7 +67,7 @@ record SheetList(
     return switch (progress.stage()) {
       case DONE -> "shape-done";
       case LOCKED -> progress.sheet().isStopped() ? "shape-stop" : "shape-open";
-      case SET, BEFORE_POWER, PROOF, CUT, LEAVE_SAFE -> "shape-now";
+      case SET, MACHINE, BEFORE_POWER, PROOF, CUT, LEAVE_SAFE -> "shape-now";
     };
   }
 

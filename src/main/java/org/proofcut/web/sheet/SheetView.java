@@ -14,6 +14,7 @@ import org.proofcut.web.reading.Verdicts.VerdictView;
  * @param workFirst whether what is to be done stands before figures, drawings and cautions
  * @param gearFirst whether gear is what is to be done
  * @param cutting whether scrap or parts pass the cutter next
+ * @param also what can be looked at besides at this pause and is not asked
  * @param openNumber the sheet that is open, where it is another one; else null
  */
 record SheetView(
@@ -36,6 +37,7 @@ record SheetView(
     List<PartView> parts,
     List<String> steps,
     Now now,
+    List<String> also,
     List<Problem> problems,
     String action,
     List<Carried> carries) {

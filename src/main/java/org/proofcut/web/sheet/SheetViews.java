@@ -19,6 +19,7 @@ import org.proofcut.core.operation.PartCut;
 import org.proofcut.core.plan.OperationSheet;
 import org.proofcut.core.run.SheetProgress;
 import org.proofcut.core.run.Stage;
+import org.proofcut.core.safety.Check.Pause;
 import org.proofcut.core.setup.Setup;
 import org.proofcut.web.part.Carried;
 import org.proofcut.web.part.WorkingLine;
@@ -77,6 +78,7 @@ final class SheetViews {
         parts(),
         wording.steps(),
         now,
+        also(),
         problems(now),
         action(),
         carries());
@@ -99,6 +101,14 @@ final class SheetViews {
     return sheet.operation().kind().cuts();
   }
 
+  private List<String> also() {
+    return isOpen()
+        ? sheet.checklist().unaskedAt(Place.pause(progress)).stream()
+            .map(look -> look.ask() + " " + look.answer() + ".")
+            .toList()
+        : List.of();
+  }
+
   /** In a word where to go on, above figures that may fill the page. */
   private String nextThing() {
     if (!isOpen() || workFirst()) {
@@ -110,7 +120,7 @@ final class SheetViews {
   /** Once the machine is set, what is done comes before what is read. */
   private boolean workFirst() {
     return switch (progress.stage()) {
-      case BEFORE_POWER, PROOF, CUT, LEAVE_SAFE, DONE -> true;
+      case MACHINE, BEFORE_POWER, PROOF, CUT, LEAVE_SAFE, DONE -> true;
       case LOCKED, SET -> false;
     };
   }
@@ -130,7 +140,9 @@ final class SheetViews {
   // ---- what is read --------------------------------------------------------------------------
 
   private SheetReads reads(Optional<Setup> setup) {
-    var reads = SheetReads.of(sheet, setup, content.wording(), shows);
+    var reads =
+        SheetReads.of(sheet, setup, content.wording(), shows)
+            .at(Place.pause(progress), sheet, work.plan().sheet(sheet.number() - 1), shows);
     return setup.isPresent() ? reads : reads.onTheCase(caseFigures(), elevation());
   }
 
@@ -236,6 +248,9 @@ final class SheetViews {
     var stage = progress.stage();
     var pauses = new ArrayList<PauseView>();
     pauses.add(pause(cuts() ? "Set" : "Get ready", stage, Stage.SET));
+    if (!sheet.checklist().at(Pause.MACHINE).isEmpty()) {
+      pauses.add(pause("The machine", stage, Stage.MACHINE));
+    }
     pauses.add(pause(cuts() ? "Before power" : "Begin", stage, Stage.BEFORE_POWER));
     var third = sheet.needsProof() ? "Proof, then parts" : cuts() ? "Parts" : "Assemble";
     // The proof and the real parts are one stretch of work between two pauses.

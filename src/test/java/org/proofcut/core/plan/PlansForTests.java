@@ -72,7 +72,9 @@ public final class PlansForTests {
         List.of(
             new GearNeed("glasses", GearNeed.State.REQUIRED),
             new GearNeed("gloves", GearNeed.State.FORBIDDEN)),
-        List.of(new Check(Pause.BEFORE_POWER, "What lies on the table?", "Only the work")),
+        List.of(
+            new Check(Pause.BEFORE_POWER, "What lies on the table?", "Only the work"),
+            new Check(Pause.MACHINE, "Try the guard by hand. What does it do?", "It comes back")),
         Citation.COMMON_PRACTICE,
         "",
         List.of(),

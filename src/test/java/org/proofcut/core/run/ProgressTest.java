@@ -53,6 +53,8 @@ class ProgressTest {
       stages.add(bench.stage(DADO));
       bench.confirm(DADO, Pause.SET);
       stages.add(bench.stage(DADO));
+      bench.confirm(DADO, Pause.MACHINE);
+      stages.add(bench.stage(DADO));
       bench.confirm(DADO, Pause.BEFORE_POWER);
       stages.add(bench.stage(DADO));
       bench.prove(DADO);
@@ -64,7 +66,13 @@ class ProgressTest {
       stages.add(bench.stage(DADO));
       assertEquals(
           List.of(
-              Stage.SET, Stage.BEFORE_POWER, Stage.PROOF, Stage.CUT, Stage.LEAVE_SAFE, Stage.DONE),
+              Stage.SET,
+              Stage.MACHINE,
+              Stage.BEFORE_POWER,
+              Stage.PROOF,
+              Stage.CUT,
+              Stage.LEAVE_SAFE,
+              Stage.DONE),
           stages);
     }
 
@@ -140,6 +148,7 @@ class ProgressTest {
     void nextDay_oneReadingIsAskedBeforeTheProofCounts() {
       bench.toTheCut(DADO);
       bench.wait(Duration.ofDays(1));
+      bench.confirm(DADO, Pause.MACHINE);
       bench.confirm(DADO, Pause.BEFORE_POWER);
       assertEquals(new ProofState.ReadAgainFirst(), bench.sheet(DADO).proof());
       assertEquals(Stage.PROOF, bench.stage(DADO));
@@ -223,6 +232,7 @@ class ProgressTest {
     void glovesAtTheCutter_areRefusedWhateverTheReason() {
       bench.signOffAllBefore(DADO);
       bench.confirm(DADO, Pause.SET);
+      bench.confirm(DADO, Pause.MACHINE);
       assertRefused(new Act.WentWithout("gear:gloves:off", "cold hands"));
       assertAllowed(new Act.WentWithout("gear:glasses:on", "they fogged up"));
     }
@@ -255,6 +265,90 @@ class ProgressTest {
 
     private void assertAllowed(Act act) {
       assertEquals(Optional.empty(), refuse(act));
+    }
+  }
+
+  @Nested
+  class TheMachineItself {
+
+    private static final Duration LESS_THAN_A_BREAK = Duration.ofMinutes(59);
+
+    private final String first = pair(true).get(0).id();
+    private final String second = pair(true).get(1).id();
+
+    @Test
+    void nextSheet_atTheSameMachineWithTheSameCutter_doesNotAskAgain() {
+      workThrough(first);
+      assertEquals(List.of(), bench.sheet(second).open(Pause.MACHINE));
+      bench.confirm(second, Pause.SET);
+      assertEquals(Stage.BEFORE_POWER, bench.stage(second));
+      assertEquals(
+          bench.sheet(first).answers().get(item()), bench.sheet(second).answers().get(item()));
+    }
+
+    @Test
+    void nextSheet_withAnotherCutterOrMachine_asks() {
+      var other = pair(false);
+      workThrough(other.get(0).id());
+      assertEquals(1, bench.sheet(other.get(1).id()).open(Pause.MACHINE).size());
+    }
+
+    @Test
+    void nextSheet_afterOneThatWasSignedOffUnlooked_asks() {
+      bench.signOffAllBefore(second);
+      assertEquals(1, bench.sheet(second).open(Pause.MACHINE).size());
+    }
+
+    @Test
+    void shortInterruption_asksForGearAgainAndNotForTheMachine() {
+      bench.signOffAllBefore(first);
+      bench.confirm(first, Pause.SET);
+      bench.confirm(first, Pause.MACHINE);
+      bench.confirm(first, Pause.BEFORE_POWER);
+      bench.wait(LESS_THAN_A_BREAK);
+      assertEquals(Stage.BEFORE_POWER, bench.stage(first));
+      bench.confirm(first, Pause.BEFORE_POWER);
+      bench.wait(LESS_THAN_A_BREAK);
+      assertEquals(List.of(), bench.sheet(first).open(Pause.MACHINE));
+    }
+
+    @Test
+    void breakOfAnHour_andTheNextMorning_askForTheMachineAgain() {
+      workThrough(first);
+      bench.wait(LESS_THAN_A_BREAK.plusMinutes(2));
+      assertEquals(1, bench.sheet(second).open(Pause.MACHINE).size());
+      bench.confirm(second, Pause.SET);
+      bench.confirm(second, Pause.MACHINE);
+      bench.wait(Duration.ofHours(20));
+      assertEquals(Stage.MACHINE, bench.stage(second));
+    }
+
+    private String item() {
+      return bench.sheet(first).sheet().checklist().at(Pause.MACHINE).get(0).id();
+    }
+
+    private void workThrough(String operation) {
+      bench.signOffAllBefore(operation);
+      bench.confirm(operation, Pause.SET);
+      bench.confirm(operation, Pause.MACHINE);
+      bench.act(operation, new Act.SignedOff());
+    }
+
+    /** Two sheets that follow each other, with the same machine and cutter or with another. */
+    private List<OperationSheet> pair(boolean same) {
+      var sheets = bench.plan.sheets();
+      for (int i = 1; i < sheets.size(); i++) {
+        var one = sheets.get(i - 1).operation().setup();
+        var other = sheets.get(i).operation().setup();
+        if (one.isPresent()
+            && other.isPresent()
+            && same
+                == (one.get().machine().equals(other.get().machine())
+                    && one.get().cutter().equals(other.get().cutter()))) {
+          return sheets.subList(i - 1, i + 1);
+        }
+      }
+      throw new AssertionError("no two such sheets in the plan");
     }
   }
 
@@ -362,6 +456,7 @@ class ProgressTest {
     void toTheProof(String operation) {
       signOffAllBefore(operation);
       confirm(operation, Pause.SET);
+      confirm(operation, Pause.MACHINE);
       confirm(operation, Pause.BEFORE_POWER);
     }
 

@@ -197,6 +197,7 @@ class WorkResourceTest {
       finish(current());
     }
     confirm(sheet, "set");
+    confirm(sheet, "machine");
     confirm(sheet, "before-power");
     Map<String, Object> measure = measures(sheet).get(0);
     Map<String, Object> target = map(measure.get("target"));
@@ -328,6 +329,7 @@ class WorkResourceTest {
 
   private void finish(String sheet) {
     confirm(sheet, "set");
+    confirm(sheet, "machine");
     confirm(sheet, "before-power");
     prove(sheet);
     cutAll(sheet);

@@ -99,6 +99,7 @@ class WorkResourceTest {
     }
     assertEquals("not-yet", sheet(first).get("proof.type"));
     confirm(first, "set");
+    confirm(first, "machine");
     confirm(first, "before-power");
     assertEquals("proof", sheet(first).get("stage"));
     prove(first);

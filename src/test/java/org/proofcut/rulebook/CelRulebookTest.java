@@ -1,6 +1,7 @@
 package org.proofcut.rulebook;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -137,6 +138,40 @@ class CelRulebookTest {
             .toList());
   }
 
+  @Test
+  void judge_ruleOfARegion_speaksThereAlone() {
+    var here = inRegions(List.of("us", "us-washington"), List.of(Ground.COMMON_PRACTICE));
+    assertEquals(1, book(here).judge(stepIn("us-washington")).size());
+    assertEquals(List.of(), book(here).judge(stepIn("gb")));
+  }
+
+  @Test
+  void judge_ruleWithALaw_namesItWhereItBindsAndElseItsFirstGround() {
+    var law =
+        new Ground(
+            new Citation(Citation.Kind.LAW, "Rule of the place", "1"), "So be it.", List.of("us"));
+    var both = inRegions(List.of(), List.of(Ground.COMMON_PRACTICE, law));
+
+    var there = book(both).judge(stepIn("us")).get(0);
+    assertEquals(law.citation(), there.because());
+    assertEquals("So be it.", there.sourceSays());
+    assertTrue(there.restsOnLaw());
+
+    var elsewhere = book(both).judge(stepIn("gb")).get(0);
+    assertEquals(Citation.COMMON_PRACTICE, elsewhere.because());
+    assertFalse(elsewhere.restsOnLaw());
+  }
+
+  /** A handbook of the place is advice there too. */
+  @Test
+  void judge_ruleWithAHandbookOfThePlace_doesNotRestOnLaw() {
+    var handbook =
+        new Ground(
+            new Citation(Citation.Kind.HANDBOOK, "Advice", "1"), "Better so.", List.of("us"));
+    assertFalse(
+        book(inRegions(List.of(), List.of(handbook))).judge(stepIn("us")).get(0).restsOnLaw());
+  }
+
   @Nested
   class Compile {
 
@@ -235,6 +270,30 @@ class CelRulebookTest {
         List.of(),
         Optional.empty(),
         List.of(Ground.COMMON_PRACTICE));
+  }
+
+  private static Rule inRegions(List<String> regions, List<Ground> grounds) {
+    var rule = always("of-a-place", Effect.STOP, SignalWord.WARNING);
+    return new Rule(
+        rule.id(),
+        rule.was(),
+        rule.operations(),
+        rule.machines(),
+        regions,
+        rule.when(),
+        rule.effect(),
+        rule.harm(),
+        rule.word(),
+        rule.hazard(),
+        rule.controls(),
+        rule.gear(),
+        rule.checks(),
+        rule.at(),
+        grounds);
+  }
+
+  private static StepFacts stepIn(String region) {
+    return step("router-table").with(Fact.REGION, region).build();
   }
 
   private static StepFacts.Builder step(String machine) {

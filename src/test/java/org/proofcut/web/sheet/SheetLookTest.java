@@ -47,6 +47,8 @@ class SheetLookTest {
       look(tablet, address, "set", faults);
       hand.until(now -> asksFigure(now));
       look(tablet, address, "read-back", faults);
+      hand.until(now -> now.stage() == Stage.MACHINE);
+      look(tablet, address, "machine", faults);
       hand.until(now -> now.stage() == Stage.BEFORE_POWER);
       look(tablet, address, "before-power", faults);
       var proof = hand.until(now -> now.stage() == Stage.PROOF);

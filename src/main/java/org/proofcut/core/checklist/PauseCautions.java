@@ -42,6 +42,7 @@ public record PauseCautions(List<Finding> open, Map<Pause, List<Finding>> later)
             .sorted(
                 Comparator.comparing((Finding finding) -> !stands(finding, now))
                     .thenComparing(Finding.GRAVEST_FIRST)
+                    .thenComparing(finding -> isAskedAbout(finding, now))
                     .thenComparing(finding -> known.contains(finding.rule())))
             .toList();
     return parted(ranked, Math.max(1, Math.min(MOST_OPEN, THINGS - asked)), now);
@@ -68,6 +69,12 @@ public record PauseCautions(List<Finding> open, Map<Pause, List<Finding>> later)
     }
     later.values().removeIf(List::isEmpty);
     return new PauseCautions(ranked.subList(0, open), later);
+  }
+
+  /** Of two that are as grave, the one that no item of this pause brings up says more. */
+  private static boolean isAskedAbout(Finding finding, Pause now) {
+    return finding.checks().stream().anyMatch(check -> check.pause() == now)
+        || now == Pause.BEFORE_POWER && !finding.gear().isEmpty();
   }
 
   /** Danger stands open at every pause; the rest where it matters. */

@@ -2,7 +2,6 @@ package org.proofcut.content;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -45,20 +44,18 @@ final class MatrixReader {
 
   HarmMatrix read(List<Way> ways, Map<String, Located<NoneHere>> lines) {
     var rows = new ArrayList<HarmMatrix.Row>();
-    var used = new HashMap<String, Integer>();
     for (var way : ways) {
       var cells = new EnumMap<Harm, HarmMatrix.Cell>(Harm.class);
       for (var harm : Harm.values()) {
-        cells.put(harm, cell(way, harm, lines, used));
+        cells.put(harm, cell(way, harm, lines));
       }
       rows.add(new HarmMatrix.Row(way, cells));
     }
-    lines.forEach((id, line) -> refuseIdle(id, line, used));
+    lines.values().forEach(line -> refuseIdle(line.value(), ways));
     return new HarmMatrix(rows);
   }
 
-  private HarmMatrix.Cell cell(
-      Way way, Harm harm, Map<String, Located<NoneHere>> lines, Map<String, Integer> used) {
+  private HarmMatrix.Cell cell(Way way, Harm harm, Map<String, Located<NoneHere>> lines) {
     var speaking =
         rules.stream()
             .filter(rule -> rule.harm() == harm && canSpeak(rule, way))
@@ -69,7 +66,6 @@ final class MatrixReader {
             .filter(line -> line.value().harms().contains(harm))
             .filter(line -> line.value().isFor(way.kind().id(), way.machine()))
             .toList();
-    saying.forEach(line -> used.merge(line.value().id(), 1, Integer::sum));
     var where = "%s on %s, %s".formatted(way.kind().id(), way.machine(), harm.words());
     if (!speaking.isEmpty()) {
       saying.forEach(line -> refuseStale(line, where, speaking));
@@ -111,14 +107,33 @@ final class MatrixReader {
         "Take the place out of one of the two.");
   }
 
-  /** A line that stands for no cell at all; and each name in it that adds none. */
-  private void refuseIdle(String id, Located<NoneHere> line, Map<String, Integer> used) {
-    if (!used.containsKey(id)) {
+  /** A name that stands for no cell: the operation is not done on the machines of the line. */
+  private void refuseIdle(NoneHere line, List<Way> ways) {
+    for (var operation : line.operations()) {
+      refuseIdle(
+          operation,
+          line.id(),
+          ways.stream()
+              .filter(way -> way.kind().id().equals(operation.value()))
+              .anyMatch(way -> line.isFor(way.kind().id(), way.machine())));
+    }
+    for (var machine : line.machines()) {
+      refuseIdle(
+          machine,
+          line.id(),
+          ways.stream()
+              .filter(way -> way.machine().equals(machine.value()))
+              .anyMatch(way -> line.isFor(way.kind().id(), way.machine())));
+    }
+  }
+
+  private void refuseIdle(Located<String> name, String line, boolean stands) {
+    if (!stands) {
       faults.add(
-          line.spot(),
-          "\"%s\" stands for no cut that is made".formatted(id),
-          "an operation on a machine that makes it",
-          "Mend its operations or machines, or take it out.");
+          name.spot(),
+          "\"%s\" in \"%s\" stands for no cut that is made".formatted(name.value(), line),
+          "operations on machines that make them",
+          "Mend it, or take it out.");
     }
   }
 

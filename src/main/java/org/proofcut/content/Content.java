@@ -28,6 +28,7 @@ import org.proofcut.rulebook.CelRulebook;
  * @param limitRecords limits as other rooms take them, by class; see {@link #limits}
  * @param facts what a condition may ask, as told to whoever writes rules
  * @param cases what each rule means, in examples
+ * @param matrix which rules speak of which harm, cut by cut
  * @param files how many files were read
  */
 public record Content(
@@ -39,6 +40,7 @@ public record Content(
     Map<Class<?>, Record> limitRecords,
     Map<Fact, FactEntry> facts,
     List<RuleCase> cases,
+    HarmMatrix matrix,
     int files)
     implements Loaded {
 

@@ -24,6 +24,7 @@ import org.proofcut.core.checklist.CutterChange;
 import org.proofcut.core.checklist.OperationWording;
 import org.proofcut.core.checklist.Wording;
 import org.proofcut.core.evidence.Citation;
+import org.proofcut.core.operation.Ways;
 import org.proofcut.core.safety.Fact;
 import org.proofcut.core.shop.GearKind;
 import org.proofcut.core.shop.WorkAid;
@@ -108,12 +109,20 @@ final class ContentReader {
     var vocabulary =
         vocabulary(facts, gear.keySet(), aids.keySet(), allLimits(limits, limitRecords.values()));
     var rules = new RuleReader(binder, faults, vocabulary, gear.keySet(), regions);
+    // First, because it lies below the folder of the rules.
+    var noneHere = noneHere(facts);
     rules.read(under("safety/"), paths);
     refuseUnread();
     // What was not understood may have used them, so this can be said only when all was.
     if (faults.none()) {
       refuseUnused(rules.rules(), facts, limits);
     }
+    // A rule that can't be read leaves holes that are none.
+    var matrix =
+        faults.none()
+            ? new MatrixReader(vocabulary, rules.rules(), rules.cases(), faults)
+                .read(Ways.all(), noneHere)
+            : new HarmMatrix(List.of());
     return faults.none()
         ? new Content(
             new CelRulebook(vocabulary, rules.rules()),
@@ -124,6 +133,7 @@ final class ContentReader {
             limitRecords,
             facts,
             rules.cases(),
+            matrix,
             paths.size())
         : new Faulty(faults.all());
   }
@@ -167,6 +177,21 @@ final class ContentReader {
           "a region that lies within none",
           "Name the largest region.");
     }
+  }
+
+  private Map<String, Located<NoneHere>> noneHere(Map<Fact, FactEntry> facts) {
+    var lines = new LinkedHashMap<String, Located<NoneHere>>();
+    under(MatrixReader.FOLDER).forEach(file -> addById(file, NoneHere.class, lines));
+    for (var line : lines.values()) {
+      line.value().operations().forEach(name -> refuseUnknown(name, Fact.OPERATION, facts));
+      line.value().machines().forEach(name -> refuseUnknown(name, Fact.MACHINE, facts));
+    }
+    return lines;
+  }
+
+  private void refuseUnknown(Located<String> name, Fact fact, Map<Fact, FactEntry> facts) {
+    var known = facts.containsKey(fact) ? facts.get(fact).words() : List.<String>of();
+    faults.refuseUnknown(name, fact.id(), known);
   }
 
   private void sources() {

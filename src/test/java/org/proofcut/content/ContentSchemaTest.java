@@ -42,6 +42,7 @@ class ContentSchemaTest {
     schemas.put("rule", schema.one("content/safety/<family>/<id>.yaml", RuleEntry.class));
     schemas.put(
         "cases", schema.one("content/safety/<family>/<id>.cases.yaml", RuleCase.File.class));
+    schemas.put("none-here", schema.byId("content/safety/none-here/*.yaml", NoneHere.class));
     for (var folder : LimitFolder.ALL) {
       schemas.put(
           folder.path().replace('/', '-'),

@@ -17,6 +17,7 @@ import org.proofcut.core.setup.Work;
 import org.proofcut.core.shop.BearingCutter;
 import org.proofcut.core.shop.Jointer;
 import org.proofcut.core.shop.Machine;
+import org.proofcut.core.shop.MitreSaw;
 import org.proofcut.core.shop.OwnedGear;
 import org.proofcut.core.shop.Planer;
 import org.proofcut.core.shop.Shop;
@@ -78,6 +79,7 @@ final class Facts {
       facts.with(Fact.MACHINE_HAS_KICKBACK_FINGERS, planer.hasKickbackFingers());
     }
     tableLength(setup.machine()).ifPresent(length -> facts.with(Fact.TABLE_LENGTH, length));
+    largestBlade(setup.machine()).ifPresent(blade -> facts.with(Fact.LARGEST_BLADE, blade));
     setup
         .cutter()
         .markedTopSpeed()
@@ -126,6 +128,16 @@ final class Facts {
       return saw.hasRivingKnife();
     }
     return false;
+  }
+
+  private static Optional<Length> largestBlade(Machine machine) {
+    if (machine instanceof TableSaw saw) {
+      return Optional.of(saw.blades().most());
+    }
+    if (machine instanceof TrackSaw saw) {
+      return Optional.of(saw.blades().most());
+    }
+    return machine instanceof MitreSaw saw ? Optional.of(saw.blades().most()) : Optional.empty();
   }
 
   private static Optional<Length> tableLength(Machine machine) {

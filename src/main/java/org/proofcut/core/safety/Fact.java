@@ -56,7 +56,9 @@ public enum Fact {
   AIDS_AT_HAND("aids_at_hand", Type.TEXTS, false),
   GEAR_AT_HAND("gear_at_hand", Type.TEXTS, false),
   GLUE("glue", Type.YES_NO, false),
-  SCREWS("screws", Type.YES_NO, false);
+  SCREWS("screws", Type.YES_NO, false),
+  /** The diameter of the largest blade that the saw takes. */
+  LARGEST_BLADE("largest_blade", Type.LENGTH, true);
 
   /** How a fact is written in a condition. */
   public enum Type {

@@ -3,9 +3,11 @@ package org.proofcut.content;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import org.proofcut.core.checklist.Wording;
+import org.proofcut.core.evidence.Citation;
 import org.proofcut.core.safety.Fact;
 import org.proofcut.core.setup.DrillLimits;
 import org.proofcut.core.setup.KnifeLimits;
@@ -90,6 +92,23 @@ public record Content(
         limits(SawLimits.class),
         limits(KnifeLimits.class),
         limits(DrillLimits.class));
+  }
+
+  /** How the words of a published source are known to us; empty for what has no source. */
+  public Optional<String> known(Citation citation) {
+    return sources.values().stream()
+        .filter(source -> source.cited().equals(citation.source()))
+        .map(Source::known)
+        .findFirst();
+  }
+
+  /** The names of these regions, without those that lie within another of them. */
+  public List<String> names(List<String> ids) {
+    return ids.stream()
+        .map(regions::get)
+        .filter(region -> region.within().filter(larger -> ids.contains(larger.value())).isEmpty())
+        .map(Region::name)
+        .toList();
   }
 
   /** For the log: {@code 42 rules from 120 files}. */

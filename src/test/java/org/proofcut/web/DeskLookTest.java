@@ -108,6 +108,8 @@ class DeskLookTest {
                     "found-run_across-2",
                     "60")));
     pages.put("rules", "rules?words=saw");
+    pages.put("rules-of-a-cut", "rules?machine=router-table&operation=dado&harm=cut");
+    pages.put("rules-by-harm", "rules/by-harm");
     pages.put("not-there", "no/such/page");
     return pages;
   }

@@ -31,12 +31,19 @@ class ContentResource {
 
   @GET
   @Path("/rules")
-  @Operation(summary = "Every rule, with hazard, controls, condition and source")
+  @Operation(summary = "Every rule, with harm, hazard, controls, condition and all it stands on")
   public List<RuleJson.Entry> rules() {
     var content = house.content();
     return content.rulebook().rules().stream()
         .map(rule -> RuleJson.entry(rule, content, floor.unit()))
         .toList();
+  }
+
+  @GET
+  @Path("/rules/by-harm")
+  @Operation(summary = "Which rules speak of each harm of each cut, or why none does")
+  public RuleJson.Matrix rulesByHarm() {
+    return RuleJson.matrix(house.content());
   }
 
   @GET

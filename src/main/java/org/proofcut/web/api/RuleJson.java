@@ -2,6 +2,7 @@ package org.proofcut.web.api;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -14,6 +15,8 @@ import org.proofcut.core.safety.Check;
 import org.proofcut.core.safety.Control;
 import org.proofcut.core.safety.Finding;
 import org.proofcut.core.safety.GearNeed;
+import org.proofcut.core.safety.Ground;
+import org.proofcut.core.safety.Harm;
 import org.proofcut.rulebook.Condition;
 import org.proofcut.rulebook.Limit;
 import org.proofcut.rulebook.Rule;
@@ -31,16 +34,54 @@ final class RuleJson {
       @Schema(description = "ids it had before") List<String> was,
       @Schema(description = "operations it is for; all if empty") List<String> operations,
       @Schema(description = "machines it is for; all if empty") List<String> machines,
+      @Schema(description = "regions it holds in; everywhere if empty") List<String> regions,
       @Schema(description = "left out where it fires on every step that it is for")
           Optional<When> when,
       @Schema(description = "stop or caution") String effect,
+      @Schema(description = "the way in which it hurts") String harm,
       String signalWord,
       String hazard,
       List<Measure> controls,
       List<Worn> gear,
       List<Look> checks,
+      @Schema(description = "the pause at which it matters most; left out where it does not say")
+          Optional<String> at,
       LengthJson.Cited because,
-      @Schema(description = "what the source says, in our words") String says) {}
+      @Schema(description = "what the source says, in our words") String says,
+      @Schema(description = "all that it stands on, the first one first") List<Stands> grounds) {}
+
+  /** One thing that a rule stands on. */
+  @Schema(name = "Ground")
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
+  record Stands(
+      LengthJson.Cited because,
+      @Schema(description = "what the source says, in our words") String says,
+      @Schema(description = "regions in which it is law; nowhere if empty") List<String> lawIn,
+      @Schema(description = "how the words of the source are known; left out where there is none")
+          Optional<String> known) {}
+
+  /** Which rules speak of which harm, for each way of cutting. */
+  @Schema(name = "HarmMatrix")
+  record Matrix(List<Harmful> harms, List<Cut> cuts) {}
+
+  /** A way of being hurt. */
+  @Schema(name = "Harm")
+  record Harmful(String id, String words) {}
+
+  /** An operation on a kind of machine. */
+  @Schema(name = "CutHarms")
+  record Cut(
+      String machine,
+      String operation,
+      @Schema(description = "one for each harm") List<Cell> cells) {}
+
+  /** One harm of one cut. */
+  @Schema(name = "CutHarm")
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
+  record Cell(
+      String harm,
+      @Schema(description = "ids of the rules that can speak there") List<String> rules,
+      @Schema(description = "why none does; left out where rules do") Optional<String> why) {}
 
   /** When a rule fires. */
   @Schema(name = "Condition")
@@ -103,15 +144,49 @@ final class RuleJson {
         rule.was(),
         rule.operations(),
         rule.machines(),
+        rule.regions(),
         rule.when().map(condition -> when(condition, content, unit)),
         ShopJson.word(rule.effect()),
+        ShopJson.word(rule.harm()),
         ShopJson.word(rule.word()),
         rule.hazard(),
         controls(rule.controls()),
         gear(rule.gear()),
         checks(rule.checks()),
+        rule.at().map(ShopJson::word),
         LengthJson.cited(rule.because()),
-        rule.sourceSays());
+        rule.sourceSays(),
+        rule.grounds().stream().map(ground -> stands(ground, content)).toList());
+  }
+
+  private static Stands stands(Ground ground, Content content) {
+    return new Stands(
+        LengthJson.cited(ground.citation()),
+        ground.says(),
+        ground.regions().stream().filter(ground::isLawIn).toList(),
+        content.known(ground.citation()));
+  }
+
+  static Matrix matrix(Content content) {
+    return new Matrix(
+        Arrays.stream(Harm.values())
+            .map(harm -> new Harmful(ShopJson.word(harm), harm.words()))
+            .toList(),
+        content.matrix().rows().stream()
+            .map(
+                row ->
+                    new Cut(
+                        row.way().machine(),
+                        row.way().kind().id(),
+                        row.cells().entrySet().stream()
+                            .map(
+                                cell ->
+                                    new Cell(
+                                        ShopJson.word(cell.getKey()),
+                                        cell.getValue().rules(),
+                                        cell.getValue().why()))
+                            .toList()))
+            .toList());
   }
 
   private static When when(Condition condition, Content content, LengthUnit unit) {

@@ -1,6 +1,5 @@
 package org.proofcut.web.handbook;
 
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -9,6 +8,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.proofcut.content.Content;
 import org.proofcut.core.drawing.Sign;
+import org.proofcut.core.evidence.Citation;
 import org.proofcut.core.intake.ShopForms;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.LengthUnit;
@@ -16,15 +16,18 @@ import org.proofcut.core.measure.display.Scale;
 import org.proofcut.core.safety.Control;
 import org.proofcut.core.safety.Fact;
 import org.proofcut.core.safety.Finding;
+import org.proofcut.core.safety.Ground;
 import org.proofcut.core.safety.SignalWord;
 import org.proofcut.rulebook.Condition;
 import org.proofcut.rulebook.Rule;
 
 /**
  * The rules by machine, gravest first. A rule for several machines stands at each of them, one for
- * all before them.
+ * all before them; where one cut was asked for, all stand at its machine.
+ *
+ * @param cut what one harm of one cut is called; null where all rules were looked through
  */
-record Handbook(List<Chapter> chapters, int found, int all) {
+record Handbook(List<Chapter> chapters, int found, int all, String cut) {
 
   private static final String NO_MACHINE = "none";
 
@@ -35,17 +38,51 @@ record Handbook(List<Chapter> chapters, int found, int all) {
    * One rule.
    *
    * @param on what it is for and when it comes up, in words
+   * @param source what it stands on first
+   * @param also how it hurts, and all else that it stands on
    */
   record Entry(
-      SignalWord word, String hazard, List<String> actions, String source, String on, Sign sign) {}
+      SignalWord word,
+      String hazard,
+      List<String> actions,
+      String source,
+      String on,
+      List<String> also,
+      Sign sign) {}
 
-  /**
-   * The rules that speak of all these words, in whatever order.
-   *
-   * @param sought words with spaces between; none finds all
-   */
-  static Handbook of(Content content, String sought) {
-    var words = Arrays.stream(sought.strip().toLowerCase(Locale.ROOT).split("\\s+")).toList();
+  /** The rules that were asked for. */
+  static Handbook of(Content content, Sought sought) {
+    return sought.cut().isPresent()
+        ? ofCut(content, sought.words(), sought.cut().get())
+        : of(content, sought.words());
+  }
+
+  /** The rules of one harm in one way of cutting; none where no such cut is made. */
+  private static Handbook ofCut(Content content, List<String> words, Sought.Cut cut) {
+    var ids =
+        content
+            .matrix()
+            .row(cut.operation(), cut.machine())
+            .map(row -> row.cell(cut.harm()).rules())
+            .orElse(List.of());
+    var all = content.rulebook().rules();
+    var found =
+        all.stream()
+            .filter(rule -> ids.contains(rule.id()) && speaksOf(rule, words, content))
+            .toList();
+    return new Handbook(
+        Stream.of(chapter(cut.machine(), title(cut.machine()), found, machines -> true, content))
+            .filter(chapter -> !chapter.entries().isEmpty())
+            .toList(),
+        found.size(),
+        all.size(),
+        "%s, %s: %s"
+            .formatted(
+                title(cut.machine()), operation(cut.operation(), content), cut.harm().words()));
+  }
+
+  /** The rules that speak of all these words, in whatever order; without words, all of them. */
+  private static Handbook of(Content content, List<String> words) {
     var all = content.rulebook().rules();
     var found = all.stream().filter(rule -> speaksOf(rule, words, content)).toList();
     var machines = content.facts().get(Fact.MACHINE).words();
@@ -69,7 +106,7 @@ record Handbook(List<Chapter> chapters, int found, int all) {
                                 content)))
             .filter(chapter -> !chapter.entries().isEmpty())
             .toList();
-    return new Handbook(chapters, found.size(), all.size());
+    return new Handbook(chapters, found.size(), all.size(), null);
   }
 
   private static Chapter chapter(
@@ -88,19 +125,27 @@ record Handbook(List<Chapter> chapters, int found, int all) {
             .toList());
   }
 
-  private static String title(String machine) {
+  static String title(String machine) {
     return machine.equals(NO_MACHINE)
         ? "By hand"
         : ShopForms.of(machine).map(form -> form.title()).orElse(machine);
   }
 
+  /** What an operation is called; its id where content has no words for it. */
+  static String operation(String id, Content content) {
+    var wording = content.wording().operations().get(id);
+    return wording == null ? id : wording.title();
+  }
+
   private static boolean speaksOf(Rule rule, List<String> words, Content content) {
     var text =
         Stream.of(
-                Stream.of(rule.id(), rule.hazard(), rule.sourceSays(), rule.because().text()),
+                Stream.of(rule.id(), rule.hazard(), rule.harm().words()),
                 rule.controls().stream().map(Control::action),
                 rule.machines().stream().map(Handbook::title),
-                operations(rule, content))
+                operations(rule, content),
+                only(rule, content),
+                rule.grounds().stream().map(ground -> ground(ground, content)))
             .flatMap(part -> part)
             .collect(Collectors.joining(" "))
             .toLowerCase(Locale.ROOT);
@@ -109,7 +154,6 @@ record Handbook(List<Chapter> chapters, int found, int all) {
 
   private static Entry entry(Rule rule, Content content) {
     boolean stops = rule.effect() == Finding.Effect.STOP;
-    var says = rule.sourceSays();
     var on =
         Stream.of(
                 Stream.of("Rule " + rule.id()),
@@ -119,17 +163,48 @@ record Handbook(List<Chapter> chapters, int found, int all) {
             .flatMap(part -> part)
             .filter(part -> !part.isEmpty())
             .collect(Collectors.joining("; "));
+    var also =
+        Stream.of(
+                Stream.of("Harm: " + rule.harm().words()),
+                only(rule, content),
+                rule.grounds().stream().skip(1).map(ground -> "Also: " + ground(ground, content)))
+            .flatMap(part -> part)
+            .toList();
     return new Entry(
         rule.word(),
         rule.hazard(),
         rule.controls().stream().map(Control::action).toList(),
-        says.isEmpty() ? rule.because().text() : says + " (" + rule.because().text() + ")",
+        ground(rule.grounds().get(0), content),
         on,
+        also,
         Sign.GENERAL_WARNING);
   }
 
+  /** Where a rule holds, if not everywhere. */
+  private static Stream<String> only(Rule rule, Content content) {
+    return rule.regions().isEmpty()
+        ? Stream.empty()
+        : Stream.of("Only in " + String.join(", ", content.names(rule.regions())));
+  }
+
+  /** What a source says, which it is, where it binds, and how its words are known. */
+  private static String ground(Ground ground, Content content) {
+    var cited = ground.citation().text();
+    var text = new StringBuilder(ground.says());
+    text.append(ground.says().isEmpty() ? cited : " (" + cited + ")");
+    if (ground.citation().kind() == Citation.Kind.LAW) {
+      text.append(" It binds in ")
+          .append(String.join(", ", content.names(ground.regions())))
+          .append('.');
+    }
+    content
+        .known(ground.citation())
+        .ifPresent(known -> text.append(" How we know its words: ").append(known));
+    return text.toString();
+  }
+
   private static Stream<String> operations(Rule rule, Content content) {
-    return rule.operations().stream().map(id -> content.wording().operations().get(id).title());
+    return rule.operations().stream().map(id -> operation(id, content));
   }
 
   /** As it is written, and each limit that it names with its value and source. */

@@ -28,12 +28,31 @@ public class HandbookPages {
   static class Templates {
     private Templates() {}
 
-    static native TemplateInstance rules(Handbook handbook, String sought);
+    static native TemplateInstance rules(Handbook handbook, String sought, Address address);
+
+    static native TemplateInstance matrix(MatrixPage page);
   }
 
+  /** What the address asks for beside words; kept when other words are looked for. */
+  record Address(String machine, String operation, String harm) {}
+
   @GET
-  public TemplateInstance rules(@QueryParam("words") @DefaultValue("") String words) {
+  public TemplateInstance rules(
+      @QueryParam("words") @DefaultValue("") String words,
+      @QueryParam("machine") @DefaultValue("") String machine,
+      @QueryParam("operation") @DefaultValue("") String operation,
+      @QueryParam("harm") @DefaultValue("") String harm) {
     var sought = words.length() > LONGEST ? words.substring(0, LONGEST) : words;
-    return Templates.rules(Handbook.of(house.content(), sought), sought);
+    return Templates.rules(
+        Handbook.of(house.content(), Sought.of(sought, machine, operation, harm)),
+        sought,
+        new Address(machine, operation, harm));
+  }
+
+  /** Machine by machine, cut by cut, harm by harm: how many rules, or why none. */
+  @GET
+  @Path("/by-harm")
+  public TemplateInstance matrix() {
+    return Templates.matrix(MatrixPage.of(house.content()));
   }
 }

@@ -2,12 +2,13 @@
 @Room(
     step = 310,
     question = "What can hurt, and where is it written?",
-    gives = "the page of all rules",
+    gives = "the page of all rules, and that of each harm of each cut",
     notHere = "which of them a step brings up (web.reading)",
     mayImport = {
       "core.measure",
       "core.measure.display",
       "core.evidence",
+      "core.operation",
       "core.checklist",
       "core.safety",
       "core.drawing",

@@ -26,6 +26,7 @@ import org.proofcut.core.checklist.Wording;
 import org.proofcut.core.evidence.Citation;
 import org.proofcut.core.safety.Fact;
 import org.proofcut.core.shop.GearKind;
+import org.proofcut.core.shop.GearPair;
 import org.proofcut.core.shop.WorkAid;
 import org.proofcut.rulebook.CelRulebook;
 import org.proofcut.rulebook.Limit;
@@ -97,6 +98,7 @@ final class ContentReader {
     regions();
     sources();
     var gear = byId("shop/gear.yaml", GearKind.class);
+    var pairs = gearPairs(gear);
     var aids = byId("shop/aids.yaml", WorkAid.class);
     var changes = byId("shop/cutter-change.yaml", CutterChange.class);
     var trouble = byId("trouble.yaml", Trouble.class);
@@ -107,7 +109,7 @@ final class ContentReader {
     under("safety/limits/").forEach(file -> addById(file, Limit.class, limits));
     var vocabulary =
         vocabulary(facts, gear.keySet(), aids.keySet(), allLimits(limits, limitRecords.values()));
-    var rules = new RuleReader(binder, faults, vocabulary, gear.keySet(), regions);
+    var rules = new RuleReader(binder, faults, vocabulary, gear, regions);
     rules.read(under("safety/"), paths);
     refuseUnread();
     // What was not understood may have used them, so this can be said only when all was.
@@ -119,7 +121,7 @@ final class ContentReader {
             new CelRulebook(vocabulary, rules.rules()),
             values(sources),
             regions.byId(),
-            new Wording(operations, gear, aids, changes),
+            new Wording(operations, gear, aids, changes, pairs),
             trouble,
             limitRecords,
             facts,
@@ -182,6 +184,18 @@ final class ContentReader {
                     .jurisdiction()
                     .forEach(
                         region -> faults.refuseUnknown(region, "region", regions.byId().keySet())));
+  }
+
+  private Map<String, GearPair> gearPairs(Map<String, GearKind> gear) {
+    var pairs = new LinkedHashMap<String, GearPair>();
+    byId("shop/gear-pairs.yaml", GearPairEntry.class)
+        .forEach(
+            (id, entry) -> {
+              faults.refuseUnknown(entry.first(), "kind of gear", gear.keySet());
+              faults.refuseUnknown(entry.second(), "kind of gear", gear.keySet());
+              pairs.put(id, entry.pair());
+            });
+    return Collections.unmodifiableMap(pairs);
   }
 
   private Map<String, OperationWording> operations() {

@@ -30,6 +30,7 @@ final class SheetReader {
 
   private final Map<String, Entry> confirmedBy = new LinkedHashMap<>();
   private final Map<String, String> answers = new LinkedHashMap<>();
+  private final Map<String, String> without = new LinkedHashMap<>();
   private final Set<String> askedAgain = new LinkedHashSet<>();
   private final Map<Measure.Dimension, List<Length>> found = new LinkedHashMap<>();
   private final Set<String> cut = new HashSet<>();
@@ -76,7 +77,9 @@ final class SheetReader {
         proof,
         cut,
         held,
-        entries.isEmpty() ? Optional.empty() : Optional.of(entries.get(entries.size() - 1).at()));
+        entries.isEmpty() ? Optional.empty() : Optional.of(entries.get(entries.size() - 1).at()),
+        without,
+        clock.today());
   }
 
   private boolean cameToTheSame(Entry entry) {
@@ -102,6 +105,7 @@ final class SheetReader {
       answer(entry, confirmed.item(), confirmed.answer());
     } else if (act instanceof Act.WentWithout without) {
       answer(entry, without.item(), "not, because " + without.reason());
+      this.without.put(without.item(), without.reason());
     } else if (act instanceof Act.ReadingTaken reading) {
       readingTaken(entry, reading);
     } else if (act instanceof Act.ReadingsDropped dropped) {
@@ -125,6 +129,7 @@ final class SheetReader {
 
   private void answer(Entry entry, String item, String words) {
     answers.put(item, words);
+    without.remove(item);
     confirmedBy.put(item, entry);
     askedAgain.remove(item);
   }
@@ -186,6 +191,7 @@ final class SheetReader {
   }
 
   private void askAgain(String item) {
+    without.remove(item);
     if (answers.remove(item) != null) {
       askedAgain.add(item);
     }
@@ -195,10 +201,18 @@ final class SheetReader {
   private void forget() {
     for (var item : sheet.checklist().items()) {
       var by = confirmedBy.get(item.id());
-      if (item.fades() && by != null && clock.wasLeftSince(by)) {
+      if (item.fades() && by != null && (clock.wasLeftSince(by) || !holds(item, by.act()))) {
         askAgain(item.id());
       }
     }
+  }
+
+  /** Gear may be gone from the shop since it was confirmed, or the law may ask for it by now. */
+  private boolean holds(Item item, Act act) {
+    if (!(item instanceof Item.Gear gear) || !gear.on()) {
+      return true;
+    }
+    return act instanceof Act.WentWithout ? gear.law().isEmpty() : gear.isAtHand(clock.today());
   }
 
   private List<Verdict> verdicts() {

@@ -14,6 +14,7 @@
       "core.evidence",
       "core.part",
       "core.casework",
+      "core.shop",
       "core.setup",
       "core.operation",
       "core.proof",

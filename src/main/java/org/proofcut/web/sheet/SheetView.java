@@ -14,6 +14,8 @@ import org.proofcut.web.reading.Verdicts.VerdictView;
  * @param workFirst whether what is to be done stands before figures, drawings and cautions
  * @param gearFirst whether gear is what is to be done
  * @param cutting whether scrap or parts pass the cutter next
+ * @param together how gear that disturbs other gear goes together with it
+ * @param lacking whether gear is asked for that nothing in the shop meets
  * @param openNumber the sheet that is open, where it is another one; else null
  */
 record SheetView(
@@ -33,6 +35,8 @@ record SheetView(
     String cameBack,
     SheetReads reads,
     List<GearView> gear,
+    List<String> together,
+    boolean lacking,
     List<PartView> parts,
     List<String> steps,
     Now now,
@@ -49,6 +53,8 @@ record SheetView(
       String ask,
       String answer,
       Boolean forbidden,
+      Boolean lacking,
+      List<String> notes,
       String changed,
       String action,
       List<Carried> carries) {}

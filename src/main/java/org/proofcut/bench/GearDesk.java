@@ -4,15 +4,18 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
+import java.util.Set;
 import org.jboss.logging.Logger;
 import org.proofcut.core.checklist.Checklist;
 import org.proofcut.core.checklist.OperationWording;
-import org.proofcut.core.run.SheetProgress;
+import org.proofcut.core.run.Progress;
 import org.proofcut.core.safety.GearNeed;
 import org.proofcut.core.shop.GearOffer;
+import org.proofcut.core.shop.Machine;
 import org.proofcut.core.shop.OwnedGear;
 import org.proofcut.core.shop.Shop;
 import org.proofcut.core.shop.ToGet;
@@ -67,46 +70,58 @@ public class GearDesk {
   }
 
   private List<Wanted> forSheets(JobRecord job, Shop shop) {
+    var sheets = new LinkedHashMap<GearOffer, List<Integer>>();
     try {
-      return bench.progress(job.id()).stream()
-          .flatMap(progress -> progress.sheets().stream())
-          .filter(progress -> !progress.isDone())
-          .flatMap(progress -> forSheet(job, progress, shop))
-          .toList();
+      for (var progress : bench.progress(job.id()).map(Progress::sheets).orElse(List.of())) {
+        if (!progress.isDone()) {
+          Checklist.wanted(progress.sheet().findings(), shop, house.content().wording())
+              .forEach(
+                  offer ->
+                      sheets
+                          .computeIfAbsent(offer, any -> new ArrayList<>())
+                          .add(progress.sheet().number()));
+        }
+      }
     } catch (UnreadableException unreadable) {
       // One plan that can't be read must not hide what the others ask for.
       LOG.warn(unreadable.getMessage());
-      return List.of();
     }
+    var name = job.typed().getOrDefault("name", "");
+    return sheets.entrySet().stream()
+        .map(each -> new Wanted(name + ", " + sheets(each.getValue()), each.getKey()))
+        .toList();
   }
 
-  private Stream<Wanted> forSheet(JobRecord job, SheetProgress progress, Shop shop) {
-    var sheet = progress.sheet();
-    var what =
-        job.typed().getOrDefault("name", "")
-            + ", sheet "
-            + sheet.number()
-            + ": "
-            + sheet.operation().title();
-    return Checklist.wanted(sheet.findings(), shop, house.content().wording()).stream()
-        .map(offer -> new Wanted(what, offer));
+  /** {@code sheet 3}, or {@code sheets 1 to 4, 7}. */
+  static String sheets(List<Integer> numbers) {
+    var runs = new ArrayList<String>();
+    for (int from = 0, to; from < numbers.size(); from = to + 1) {
+      to = from;
+      while (to + 1 < numbers.size() && numbers.get(to + 1) == numbers.get(to) + 1) {
+        to++;
+      }
+      runs.add(numbers.get(from) + (to == from ? "" : " to " + numbers.get(to)));
+    }
+    return (numbers.size() == 1 ? "sheet " : "sheets ") + String.join(", ", runs);
   }
 
   /** Rules that ask for gear at every cut of a machine, whatever its sizes. */
   private List<Wanted> forMachines(Shop shop) {
-    var wanted = new ArrayList<Wanted>();
+    var machines = new LinkedHashMap<GearOffer, Set<String>>();
     for (var rule : house.content().rulebook().rules()) {
       if (rule.when().isPresent() || !holdsIn(rule, shop)) {
         continue;
       }
       for (var need : rule.gear()) {
-        if (need.state() == GearNeed.State.REQUIRED) {
-          var offer = offer(need, shop);
-          forWhat(rule, shop).map(what -> new Wanted(what, offer)).forEach(wanted::add);
+        var names = forWhat(rule, shop);
+        if (need.state() == GearNeed.State.REQUIRED && !names.isEmpty()) {
+          machines.computeIfAbsent(offer(need, shop), any -> new LinkedHashSet<>()).addAll(names);
         }
       }
     }
-    return wanted;
+    return machines.entrySet().stream()
+        .map(each -> new Wanted("Any job: " + String.join(", ", each.getValue()), each.getKey()))
+        .toList();
   }
 
   private static boolean holdsIn(Rule rule, Shop shop) {
@@ -122,12 +137,13 @@ public class GearDesk {
   }
 
   /** The machines in the shop that a rule is for; the work, where it names no machine. */
-  private Stream<String> forWhat(Rule rule, Shop shop) {
+  private List<String> forWhat(Rule rule, Shop shop) {
     Map<String, OperationWording> words = house.content().wording().operations();
     return rule.machines().isEmpty()
-        ? rule.operations().stream().map(words::get).map(OperationWording::title)
+        ? rule.operations().stream().map(words::get).map(OperationWording::title).toList()
         : shop.machines().stream()
             .filter(machine -> rule.machines().contains(machine.kind()))
-            .map(machine -> "any cut at: " + machine.name());
+            .map(Machine::name)
+            .toList();
   }
 }

@@ -232,8 +232,19 @@ class GearLockTest {
     assertEquals(List.of("dust mask, FFP3, P3 or P100"), all.stream().map(ToGet::wanted).toList());
     assertEquals(List.of("folded spare mask: was good until 3 May 2024"), all.get(0).why());
     assertTrue(
-        all.get(0).forWhat().stream().anyMatch(what -> what.contains("sheet 1: ")), all.toString());
-    assertTrue(all.get(0).forWhat().contains("any cut at: table saw"), all.toString());
+        all.get(0).forWhat().stream().anyMatch(what -> what.endsWith(", sheets 1 to 15")),
+        all.toString());
+    assertTrue(
+        all.get(0).forWhat().stream()
+            .anyMatch(what -> what.startsWith("Any job: ") && what.contains("table saw")),
+        all.toString());
+  }
+
+  @Test
+  void sheets_inOneRun_areTold_asFromTo() {
+    assertEquals("sheet 3", GearDesk.sheets(List.of(3)));
+    assertEquals("sheets 1 to 4, 7", GearDesk.sheets(List.of(1, 2, 3, 4, 7)));
+    assertEquals("sheets 2, 4", GearDesk.sheets(List.of(2, 4)));
   }
 
   @Test

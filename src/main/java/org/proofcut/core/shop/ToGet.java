@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param kind id of the kind
  * @param name what the kind is called
  * @param needed the marks to look for; empty where any piece of the kind will do
- * @param forWhat sheets and machines that ask for it
+ * @param forWhat jobs with their sheets, and machines, that ask for it
  * @param why why each owned piece does not do; empty where none is owned
  * @param until the last day that what is owned serves; empty where nothing serves today
  */

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import org.proofcut.core.checklist.Item;
 import org.proofcut.core.checklist.Wording;
 import org.proofcut.core.drawing.Sign;
@@ -30,6 +31,10 @@ public record GearReads(
     Boolean lacking,
     List<String> notes) {
 
+  private static final String LAW =
+      "Law on protective gear is written for employers. Here it is kept to all the same: no reason"
+          + " sets aside what rests on it.";
+
   public GearReads {
     notes = List.copyOf(notes);
   }
@@ -39,8 +44,15 @@ public record GearReads(
     return gear(sheet).stream().map(gear -> of(gear, wording, today)).toList();
   }
 
-  /** How gear that disturbs other gear on this sheet goes together with it. */
+  /** How gear that disturbs other gear on this sheet goes together with it, and what law means. */
   public static List<String> together(OperationSheet sheet, Wording wording) {
+    var pairs = pairs(sheet, wording);
+    return gear(sheet).stream().anyMatch(gear -> gear.law().isPresent())
+        ? Stream.concat(pairs.stream(), Stream.of(LAW)).toList()
+        : pairs;
+  }
+
+  private static List<String> pairs(OperationSheet sheet, Wording wording) {
     var on = gear(sheet).stream().filter(Item.Gear::on).map(Item.Gear::kind).toList();
     return wording.gearPairs().values().stream()
         .filter(pair -> on.contains(pair.first()) && on.contains(pair.second()))
@@ -119,13 +131,7 @@ public record GearReads(
                 notes.addAll(offer.refused(today));
               }
             });
-    gear.law()
-        .ifPresent(
-            law ->
-                notes.add(
-                    "Rests on law here: "
-                        + law.source()
-                        + ". Written for employers; kept to here all the same."));
+    gear.law().ifPresent(law -> notes.add("Rests on law here: " + law.source()));
     return notes;
   }
 

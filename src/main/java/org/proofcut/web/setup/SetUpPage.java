@@ -29,7 +29,7 @@ import org.proofcut.web.reading.Verdicts.VerdictView;
  * @param mend what is wrong with what was entered, or why the shop can't make the cut
  * @param reads the sheet; null while there is none
  * @param gear what to put on and take off first
- * @param together how gear that disturbs other gear goes together with it
+ * @param together how the gear goes together, and what the law on it means
  * @param stacks the stacks that serve, where one is used: the first is set up
  * @param lies how the piece lies at the machine
  * @param measures what is measured on the proof cut, and what proves it

@@ -14,7 +14,7 @@ import org.proofcut.web.reading.Verdicts.VerdictView;
  * @param workFirst whether what is to be done stands before figures, drawings and cautions
  * @param gearFirst whether gear is what is to be done
  * @param cutting whether scrap or parts pass the cutter next
- * @param together how gear that disturbs other gear goes together with it
+ * @param together how the gear goes together, and what the law on it means
  * @param lacking whether gear is asked for that nothing in the shop meets
  * @param openNumber the sheet that is open, where it is another one; else null
  */

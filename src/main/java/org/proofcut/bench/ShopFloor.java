@@ -58,7 +58,7 @@ public class ShopFloor {
 
   /** The fields of the shop itself. */
   public List<Field> aboutFields() {
-    return List.of(ShopForms.SHOP_NAME, ShopForms.SHOP_UNIT, region());
+    return List.of(ShopForms.SHOP_NAME, ShopForms.SHOP_UNIT, region(), ShopForms.BEARD);
   }
 
   private Field region() {
@@ -105,7 +105,8 @@ public class ShopFloor {
         machines,
         cutters,
         gear,
-        aids);
+        aids,
+        about.getOrDefault(BEARD, "no").equals("yes"));
   }
 
   /** What was kept was read before it was kept; its unit is kept with it. */
@@ -125,6 +126,7 @@ public class ShopFloor {
 
   private static final String UNIT = "unit";
   private static final String REGION = "region";
+  private static final String BEARD = ShopForms.BEARD.name();
 
   /** The form for a kind of thing, if there is such a kind. */
   public Optional<ItemForm<?>> form(Shelf shelf, String kind) {
@@ -140,8 +142,7 @@ public class ShopFloor {
               .<ItemForm<?>>map(form -> form)
               .findFirst();
       case GEAR ->
-          Optional.ofNullable(house.content().wording().gear().get(kind))
-              .map(gear -> ShopForms.gear(kind, gear.name()));
+          Optional.ofNullable(house.content().wording().gear().get(kind)).map(ShopForms::gear);
       case AID, SHOP -> Optional.empty();
     };
   }
@@ -205,7 +206,9 @@ public class ShopFloor {
                 UNIT,
                 about.unit() == LengthUnit.INCH ? "in" : "mm",
                 REGION,
-                about.region())));
+                about.region(),
+                BEARD,
+                about.beard() ? "yes" : "no")));
   }
 
   /** Whether nobody has used this shop yet. */

@@ -97,6 +97,11 @@ public class WorkBench {
     return logbook.job(jobId).flatMap(job -> planOf(jobId).map(plan -> work(job, plan)));
   }
 
+  /** How far a job is by its plan as it is kept; empty where work has not begun. */
+  Optional<Progress> progress(String jobId) {
+    return planOf(jobId).map(plan -> progress(jobId, plan.plan()));
+  }
+
   /** The record of a job, in the order recorded. */
   public List<Entry> record(String jobId) {
     return logbook.entries(jobId);

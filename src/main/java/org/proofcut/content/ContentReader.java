@@ -27,6 +27,7 @@ import org.proofcut.core.evidence.Citation;
 import org.proofcut.core.operation.Ways;
 import org.proofcut.core.safety.Fact;
 import org.proofcut.core.shop.GearKind;
+import org.proofcut.core.shop.GearPair;
 import org.proofcut.core.shop.WorkAid;
 import org.proofcut.rulebook.CelRulebook;
 import org.proofcut.rulebook.Limit;
@@ -98,6 +99,7 @@ final class ContentReader {
     regions();
     sources();
     var gear = byId("shop/gear.yaml", GearKind.class);
+    var pairs = gearPairs(gear);
     var aids = byId("shop/aids.yaml", WorkAid.class);
     var changes = byId("shop/cutter-change.yaml", CutterChange.class);
     var trouble = byId("trouble.yaml", Trouble.class);
@@ -108,7 +110,7 @@ final class ContentReader {
     under("safety/limits/").forEach(file -> addById(file, Limit.class, limits));
     var vocabulary =
         vocabulary(facts, gear.keySet(), aids.keySet(), allLimits(limits, limitRecords.values()));
-    var rules = new RuleReader(binder, faults, vocabulary, gear.keySet(), regions);
+    var rules = new RuleReader(binder, faults, vocabulary, gear, regions);
     // First, because it lies below the folder of the rules.
     var noneHere = noneHere(facts);
     rules.read(under("safety/"), paths);
@@ -128,7 +130,7 @@ final class ContentReader {
             new CelRulebook(vocabulary, rules.rules()),
             values(sources),
             regions.byId(),
-            new Wording(operations, gear, aids, changes),
+            new Wording(operations, gear, aids, changes, pairs),
             trouble,
             limitRecords,
             facts,
@@ -207,6 +209,18 @@ final class ContentReader {
                     .jurisdiction()
                     .forEach(
                         region -> faults.refuseUnknown(region, "region", regions.byId().keySet())));
+  }
+
+  private Map<String, GearPair> gearPairs(Map<String, GearKind> gear) {
+    var pairs = new LinkedHashMap<String, GearPair>();
+    byId("shop/gear-pairs.yaml", GearPairEntry.class)
+        .forEach(
+            (id, entry) -> {
+              faults.refuseUnknown(entry.first(), "kind of gear", gear.keySet());
+              faults.refuseUnknown(entry.second(), "kind of gear", gear.keySet());
+              pairs.put(id, entry.pair());
+            });
+    return Collections.unmodifiableMap(pairs);
   }
 
   private Map<String, OperationWording> operations() {

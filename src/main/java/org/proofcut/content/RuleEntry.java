@@ -38,5 +38,9 @@ record RuleEntry(
     static final Scope ALL = new Scope(List.of(), List.of(), List.of());
   }
 
-  record Gear(Located<String> kind, GearNeed.State state) {}
+  record Gear(
+      Located<String> kind,
+      GearNeed.State state,
+      Optional<Located<String>> least,
+      Optional<String> why) {}
 }

@@ -20,6 +20,8 @@ import org.proofcut.core.safety.Finding;
 import org.proofcut.core.safety.GearNeed;
 import org.proofcut.core.safety.Ground;
 import org.proofcut.core.safety.SignalWord;
+import org.proofcut.core.shop.GearClass;
+import org.proofcut.core.shop.GearKind;
 import org.proofcut.rulebook.Condition;
 import org.proofcut.rulebook.ConditionFault;
 import org.proofcut.rulebook.Conditions;
@@ -34,7 +36,7 @@ final class RuleReader {
   private final Binder binder;
   private final Faults faults;
   private final Vocabulary vocabulary;
-  private final Collection<String> gear;
+  private final Map<String, GearKind> gear;
   private final Regions regions;
   private final Conditions conditions;
   private final List<Rule> rules = new ArrayList<>();
@@ -45,7 +47,7 @@ final class RuleReader {
       Binder binder,
       Faults faults,
       Vocabulary vocabulary,
-      Collection<String> gear,
+      Map<String, GearKind> gear,
       Regions regions) {
     this.regions = regions;
     this.binder = binder;
@@ -140,7 +142,7 @@ final class RuleReader {
     var scope = entry.appliesTo().orElse(RuleEntry.Scope.ALL);
     var operations = known(scope.operations(), Fact.OPERATION);
     var machines = known(scope.machines(), Fact.MACHINE);
-    entry.gear().forEach(need -> faults.refuseUnknown(need.kind(), "kind of gear", gear));
+    entry.gear().forEach(this::refuse);
     var condition = entry.when().flatMap(when -> compiled(when, machines));
     if (entry.when().isPresent() && condition.isEmpty()) {
       return Optional.empty();
@@ -159,11 +161,36 @@ final class RuleReader {
             entry.hazard(),
             entry.doThis(),
             entry.gear().stream()
-                .map(need -> new GearNeed(need.kind().value(), need.state()))
+                .map(
+                    need ->
+                        new GearNeed(
+                            need.kind().value(),
+                            need.state(),
+                            need.least().map(Located::value),
+                            need.why()))
                 .toList(),
             entry.checks(),
             entry.at(),
             grounds(entry)));
+  }
+
+  private void refuse(RuleEntry.Gear need) {
+    faults.refuseUnknown(need.kind(), "kind of gear", gear.keySet());
+    var kind = gear.get(need.kind().value());
+    if (kind == null || need.least().isEmpty()) {
+      return;
+    }
+    var least = need.least().get();
+    if (need.state() == GearNeed.State.FORBIDDEN) {
+      faults.add(
+          least.spot(),
+          "what is forbidden has no least class",
+          "least where the state is required",
+          "Take it out.");
+    } else {
+      faults.refuseUnknown(
+          least, "class of " + kind.id(), kind.classes().stream().map(GearClass::id).toList());
+    }
   }
 
   /** What binds in a region binds within it too. */

@@ -11,6 +11,7 @@ import com.fasterxml.jackson.databind.module.SimpleModule;
 import java.io.IOException;
 import java.time.DateTimeException;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -50,6 +51,7 @@ final class CoreTypes extends SimpleModule {
     add(Length.class, CoreTypes::writeLength, CoreTypes::readLength);
     add(Angle.class, CoreTypes::writeAngle, CoreTypes::readAngle);
     add(Instant.class, CoreTypes::writeMoment, CoreTypes::readMoment);
+    add(LocalDate.class, CoreTypes::writeDay, CoreTypes::readDay);
     add(TaggedValue.class, TaggedValue::write, TaggedValue::read);
     add(Seen.class, CoreTypes::writeSeen, CoreTypes::readSeen);
     add(Worked.class, CoreTypes::writeWorking, CoreTypes::readWorking);
@@ -97,6 +99,21 @@ final class CoreTypes extends SimpleModule {
       return KeptTime.read(text);
     } catch (DateTimeException e) {
       return (Instant) reader.handleWeirdStringValue(Instant.class, text, "%s", e.getMessage());
+    }
+  }
+
+  private static void writeDay(LocalDate day, JsonGenerator to, SerializerProvider writer)
+      throws IOException {
+    to.writeString(day.toString());
+  }
+
+  private static LocalDate readDay(JsonParser from, DeserializationContext reader)
+      throws IOException {
+    var text = reader.readValue(from, String.class);
+    try {
+      return LocalDate.parse(text);
+    } catch (DateTimeException e) {
+      return (LocalDate) reader.handleWeirdStringValue(LocalDate.class, text, "%s", e.getMessage());
     }
   }
 

@@ -101,7 +101,12 @@ class DemoJobTest {
         case CUTTER ->
             cutters.add((Cutter) made(ShopForms.of(thing.kind()).orElseThrow(), id, thing));
         case GEAR ->
-            gear.add((OwnedGear) made(ShopForms.gear(thing.kind(), thing.kind()), id, thing));
+            gear.add(
+                (OwnedGear)
+                    made(
+                        ShopForms.gear(Content.bundled().wording().gear().get(thing.kind())),
+                        id,
+                        thing));
         case AID -> aids.add(thing.kind());
       }
     }

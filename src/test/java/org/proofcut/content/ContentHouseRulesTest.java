@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -13,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.proofcut.core.checklist.Checklist;
@@ -27,6 +27,7 @@ import org.proofcut.core.safety.Ground;
 import org.proofcut.core.safety.SignalWord;
 import org.proofcut.core.setup.RouterLimits;
 import org.proofcut.core.setup.SpeedBand;
+import org.proofcut.core.shop.GearClass;
 import org.proofcut.core.shop.GearKind;
 import org.proofcut.rulebook.Boundary;
 import org.proofcut.rulebook.CelRulebook;
@@ -141,7 +142,7 @@ class ContentHouseRulesTest {
   @Test
   void gear_putOn_hasOneOrder() {
     var orders = content.wording().gear().values().stream().map(GearKind::order).sorted().toList();
-    assertEquals(List.of(1, 2, 3, 4, 5), orders);
+    assertEquals(IntStream.rangeClosed(1, orders.size()).boxed().toList(), orders);
   }
 
   @Test
@@ -213,18 +214,57 @@ class ContentHouseRulesTest {
   }
 
   @Test
-  void gear_ofAnyOperation_isNotWantedAndForbiddenAtOnce() {
+  void gear_ofAnyOperation_wantedAndForbiddenAtOnce_saysWhyOfBoth() {
     typicalSteps()
         .forEach(
             step -> {
-              var states = new HashMap<String, Object>();
-              for (var finding : step.findings(content.rulebook())) {
-                for (var need : finding.gear()) {
-                  var before = states.putIfAbsent(need.kind(), need.state());
-                  refuse(before != null && before != need.state(), step + " " + need.kind());
-                }
+              var needs =
+                  step.findings(content.rulebook()).stream()
+                      .flatMap(finding -> finding.gear().stream())
+                      .toList();
+              for (var need : needs) {
+                boolean contradicted =
+                    needs.stream()
+                        .anyMatch(
+                            other ->
+                                other.kind().equals(need.kind()) && other.state() != need.state());
+                refuse(contradicted && need.why().isEmpty(), step + " " + need.kind());
               }
             });
+    assertNoneBroken();
+  }
+
+  @Test
+  void gearClasses_haveIdsAndMarksOfTheirOwn() {
+    for (var kind : content.wording().gear().values()) {
+      var ids = kind.classes().stream().map(GearClass::id).toList();
+      var marks = kind.classes().stream().map(GearClass::name).toList();
+      refuse(ids.stream().distinct().count() < ids.size(), kind.id() + ": " + ids);
+      refuse(marks.stream().distinct().count() < marks.size(), kind.id() + ": " + marks);
+      // Marks are what they are; they may shout.
+      marks.forEach(mark -> refuse(mark.length() > LONGEST_ANSWER, mark));
+      kind.classes().forEach(one -> lint(kind.id(), one.goodFor(), LONGEST_ACTION));
+    }
+    assertNoneBroken();
+  }
+
+  /** A figure is no class: how much it takes is not told by having one. */
+  @Test
+  void gearKinds_judgedByFigure_haveOneClass() {
+    content.wording().gear().values().stream()
+        .filter(kind -> kind.judgedBy() == GearKind.Judged.BY_FIGURE)
+        .forEach(kind -> assertEquals(1, kind.classes().size(), kind.id()));
+  }
+
+  @Test
+  void gearPairs_nameTwoKinds_inTheOrderOfPuttingOn() {
+    var gear = content.wording().gear();
+    for (var pair : content.wording().gearPairs().values()) {
+      int first = gear.get(pair.first()).order();
+      int second = gear.get(pair.second()).order();
+      refuse(first >= second, pair.id());
+      lint(pair.id(), pair.together(), LONGEST_HAZARD);
+    }
     assertNoneBroken();
   }
 

@@ -33,6 +33,7 @@ class ContentSchemaTest {
     schemas.put("regions", schema.byId("content/regions.yaml", Region.class));
     schemas.put("sources", schema.byId("content/sources/*.yaml", Source.class));
     schemas.put("gear", schema.byId("content/shop/gear.yaml", GearKind.class));
+    schemas.put("gear-pairs", schema.byId("content/shop/gear-pairs.yaml", GearPairEntry.class));
     schemas.put("aids", schema.byId("content/shop/aids.yaml", WorkAid.class));
     schemas.put(
         "cutter-change", schema.byId("content/shop/cutter-change.yaml", CutterChange.class));

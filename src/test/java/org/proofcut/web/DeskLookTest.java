@@ -75,6 +75,8 @@ class DeskLookTest {
       pages.put("shop-" + cutter.kind(), "shop/cutters/new?kind=" + cutter.kind());
     }
     pages.put("shop-ear-protection", "shop/gear/new?kind=ear-protection");
+    pages.put("shop-dust-mask", "shop/gear/new?kind=dust-mask");
+    pages.put("shop-to-get", "shop/to-get");
     pages.put("shop-change", "shop/items/" + floor.items().get(0).id());
     pages.put("shop-remove", "shop/items/" + floor.items().get(0).id() + "/remove");
     pages.put("shop-habits", "shop/habits");

@@ -6,8 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.proofcut.core.operation.Operation;
 import org.proofcut.core.safety.Check;
@@ -17,7 +15,7 @@ import org.proofcut.core.safety.GearNeed;
 import org.proofcut.core.setup.Setting;
 import org.proofcut.core.setup.Setup;
 import org.proofcut.core.shop.GearKind;
-import org.proofcut.core.shop.OwnedGear;
+import org.proofcut.core.shop.GearOffer;
 import org.proofcut.core.shop.Shop;
 
 /**
@@ -130,39 +128,90 @@ public record Checklist(List<Item> items, Optional<List<Item.Look>> unasked) {
 
   /** Forbidden gear comes off even where another rule wants it on: at a cutter it maims. */
   private static List<Item> gear(List<Finding> findings, Shop shop, Wording wording) {
-    var off = kinds(findings, GearNeed.State.FORBIDDEN);
-    var on = kinds(findings, GearNeed.State.REQUIRED);
-    on.removeAll(off);
     return wording.gear().values().stream()
         .sorted(Comparator.comparingInt(GearKind::order))
-        .filter(kind -> on.contains(kind.id()) || off.contains(kind.id()))
-        .map(kind -> off.contains(kind.id()) ? toTakeOff(kind) : toPutOn(kind, shop))
+        .flatMap(kind -> gear(kind, findings, shop).stream())
         .toList();
   }
 
-  private static Set<String> kinds(List<Finding> findings, GearNeed.State state) {
-    return findings.stream()
-        .flatMap(finding -> finding.gear().stream())
-        .filter(need -> need.state() == state)
-        .map(GearNeed::kind)
-        .collect(Collectors.toSet());
+  private static Optional<Item> gear(GearKind kind, List<Finding> findings, Shop shop) {
+    var off = says(findings, kind, GearNeed.State.FORBIDDEN);
+    var on = says(findings, kind, GearNeed.State.REQUIRED);
+    if (!off.isEmpty()) {
+      return Optional.of(toTakeOff(kind, off, on));
+    }
+    return on.isEmpty() ? Optional.empty() : Optional.of(toPutOn(kind, on, shop));
   }
 
-  private static Item toPutOn(GearKind kind, Shop shop) {
-    Optional<OwnedGear> owned =
-        shop.gear().stream().filter(gear -> gear.kind().equals(kind.id())).findFirst();
+  /** All gear that findings ask for and none of them forbids, held against what the shop owns. */
+  public static List<GearOffer> wanted(List<Finding> findings, Shop shop, Wording wording) {
+    return gear(findings, shop, wording).stream()
+        .map(Item.Gear.class::cast)
+        .flatMap(gear -> gear.offer().stream())
+        .toList();
+  }
+
+  /** What one finding says of one kind of gear. */
+  private record Said(Finding finding, GearNeed need) {
+
+    String why() {
+      return need.why().orElse(finding.hazard());
+    }
+  }
+
+  private static List<Said> says(List<Finding> findings, GearKind kind, GearNeed.State state) {
+    return findings.stream()
+        .flatMap(finding -> finding.gear().stream().map(need -> new Said(finding, need)))
+        .filter(said -> said.need.kind().equals(kind.id()) && said.need.state() == state)
+        .toList();
+  }
+
+  private static Item toPutOn(GearKind kind, List<Said> wanted, Shop shop) {
+    var leasts = wanted.stream().flatMap(said -> said.need.least().stream()).toList();
+    var offer = GearOffer.of(kind, leasts, shop.gear(), shop.beard());
+    var fit = offer.pieces().stream().filter(piece -> piece.unfit().isEmpty()).findFirst();
     return new Item.Gear(
         kind.id(),
         true,
-        owned.map(OwnedGear::name).orElse(kind.name()),
-        owned.map(OwnedGear::place).orElse(""),
-        owned.isPresent(),
+        fit.map(GearOffer.Piece::name).orElse(kind.name()),
+        fit.map(GearOffer.Piece::place).orElse(""),
+        fit.isPresent(),
         kind.on().ask(),
-        kind.on().answer());
+        kind.on().answer(),
+        Optional.of(offer),
+        wanted.stream()
+            .map(Said::finding)
+            .filter(Finding::restsOnLaw)
+            .map(Finding::because)
+            .findFirst(),
+        Optional.empty());
   }
 
-  private static Item toTakeOff(GearKind kind) {
+  private static Item toTakeOff(GearKind kind, List<Said> forbidden, List<Said> wanted) {
+    var why =
+        wanted.stream()
+            .findFirst()
+            .map(
+                on ->
+                    "Wanted: "
+                        + withoutStop(on.why())
+                        + ". Forbidden, and that wins: "
+                        + withoutStop(forbidden.get(0).why())
+                        + ".");
     return new Item.Gear(
-        kind.id(), false, kind.name(), "", true, kind.off().ask(), kind.off().answer());
+        kind.id(),
+        false,
+        kind.name(),
+        "",
+        true,
+        kind.off().ask(),
+        kind.off().answer(),
+        Optional.empty(),
+        Optional.empty(),
+        why);
+  }
+
+  private static String withoutStop(String words) {
+    return words.endsWith(".") ? words.substring(0, words.length() - 1) : words;
   }
 }

@@ -1,7 +1,11 @@
 package org.proofcut.core.checklist;
 
+import java.time.LocalDate;
+import java.util.Optional;
+import org.proofcut.core.evidence.Citation;
 import org.proofcut.core.safety.Check.Pause;
 import org.proofcut.core.setup.Setting;
+import org.proofcut.core.shop.GearOffer;
 
 /**
  * One thing to confirm. Each kind says what confirming it means.
@@ -36,11 +40,42 @@ public sealed interface Item {
    * @param kind id of the kind of gear
    * @param name what the maker calls the piece at hand, or the kind where there is none
    * @param place where it lives; empty where unknown
-   * @param atHand whether the shop owns one; always true where it is to be taken off
+   * @param atHand whether the shop owns one, whatever the day; always true where it is to be taken
+   *     off
+   * @param offer what the shop has of it, to be judged on the day; empty where it is to be taken
+   *     off and in what was kept before classes were known
+   * @param law what it rests on, where that is the law where the shop stands: then no reason sets
+   *     it aside
+   * @param why why it is off although another rule wants it on
    */
   record Gear(
-      String kind, boolean on, String name, String place, boolean atHand, String ask, String answer)
+      String kind,
+      boolean on,
+      String name,
+      String place,
+      boolean atHand,
+      String ask,
+      String answer,
+      Optional<GearOffer> offer,
+      Optional<Citation> law,
+      Optional<String> why)
       implements Item {
+
+    /** The piece to take on a day; empty where nothing meets the need. */
+    public Optional<GearOffer.Piece> piece(LocalDate day) {
+      return offer.flatMap(one -> one.best(day));
+    }
+
+    /** Whether it can be put on, or taken off, on a day. */
+    public boolean isAtHand(LocalDate day) {
+      return offer.map(one -> one.best(day).isPresent()).orElse(atHand);
+    }
+
+    /** The kind with the marks that are needed. */
+    public String wanted() {
+      return offer.map(GearOffer::wanted).orElse(name);
+    }
+
     @Override
     public String id() {
       return "gear:" + kind + (on ? ":on" : ":off");

@@ -30,7 +30,7 @@ public final class Demo {
 
   /** Name and unit of the demo shop. */
   public static Map<String, String> shop() {
-    return typed("name", "The long shed", "unit", "mm", "region", "gb");
+    return typed("name", "The long shed", "unit", "mm", "region", "gb", "beard", "no");
   }
 
   /** All that stands in the demo shop. */
@@ -441,11 +441,39 @@ public final class Demo {
             "60",
             "top-speed",
             "7000"),
-        gear("eye-protection", "clear safety glasses", "Z87+", "shelf 1, left"),
-        gear("ear-protection", "ear muffs", "SNR 30", "hook 3"),
-        gear("dust-mask", "half mask with particle filters", "P3", "sealed box 2"),
-        gear("safety-shoes", "safety shoes", "S3", "under the bench"),
-        gear("gloves", "thin grip gloves", "", "hook 5"),
+        gear("eye-protection", "clear safety glasses", "shelf 1, left", "class", "impact"),
+        gear(
+            "ear-protection",
+            "ear muffs",
+            "hook 3",
+            "decibels",
+            "30",
+            "scale",
+            "SNR",
+            "inspect-by",
+            "2097-06-30"),
+        gear(
+            "dust-mask",
+            "half mask with particle filters",
+            "sealed box 2",
+            "class",
+            "ffp3",
+            "rating",
+            "P3 filters",
+            "opened",
+            "2026-03-02",
+            "good-until",
+            "2096-03-01"),
+        gear(
+            "dust-mask",
+            "folded spare mask",
+            "sealed box 1",
+            "class",
+            "ffp3",
+            "good-until",
+            "2024-05-03"),
+        gear("safety-shoes", "safety shoes", "under the bench", "class", "toe-cap", "rating", "S3"),
+        gear("gloves", "thin grip gloves", "hook 5", "class", "handling"),
         aid("push-stick"),
         aid("push-block"),
         aid("featherboard"),
@@ -533,8 +561,10 @@ public final class Demo {
         "2");
   }
 
-  private static Thing gear(String kind, String name, String rating, String place) {
-    return new Thing(Thing.Group.GEAR, kind, typed("name", name, "rating", rating, "place", place));
+  private static Thing gear(String kind, String name, String place, String... more) {
+    var typed = typed("name", name, "place", place);
+    typed.putAll(typed(more));
+    return new Thing(Thing.Group.GEAR, kind, typed);
   }
 
   private static Thing aid(String kind) {

@@ -24,7 +24,9 @@ public record Field(
     YES_NO,
     /** Marks of a dial with their revolutions a minute: {@code 1: 8000, 2: 12000}. */
     SPEEDS,
-    CHOICE
+    CHOICE,
+    /** A day, as {@link DateText} reads it. */
+    DATE
   }
 
   /** One choice: what is kept, and what is shown. */
@@ -60,6 +62,14 @@ public record Field(
 
   static Field choice(String name, String label, List<Choice> choices) {
     return new Field(name, label, "", Entry.CHOICE, false, choices);
+  }
+
+  static Field date(String name, String label, String hint) {
+    return new Field(name, label, hint, Entry.DATE, true, List.of());
+  }
+
+  Field withHint(String words) {
+    return new Field(name, label, words, entry, optional, choices);
   }
 
   Field mayStayEmpty() {

@@ -1,5 +1,6 @@
 package org.proofcut.core.intake;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -158,6 +159,21 @@ final class FormReader {
             "\"" + shortened(text) + "\" is not in the range",
             "a whole number from " + least + " to " + most + ", digits only"));
     return Optional.empty();
+  }
+
+  Optional<LocalDate> optionalDate(Field field) {
+    if (isBlank(field.name())) {
+      return Optional.empty();
+    }
+    var day = DateText.read(raw(field.name()));
+    if (day.isEmpty()) {
+      problems.add(
+          stops(
+              field,
+              "\"" + shortened(raw(field.name()).strip()) + "\" is not surely one day",
+              DateText.ALLOWED));
+    }
+    return day;
   }
 
   boolean yes(Field field) {

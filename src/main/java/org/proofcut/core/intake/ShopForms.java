@@ -8,21 +8,12 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.shop.Cutter;
+import org.proofcut.core.shop.GearKind;
 import org.proofcut.core.shop.Machine;
 import org.proofcut.core.shop.OwnedGear;
 
 /** The forms of all that stands in a shop. */
 public final class ShopForms {
-
-  private static final Field GEAR_NAME = MachineFields.name("muffs on the hook by the door");
-
-  private static final Field RATING =
-      text("rating", "Rating", "as marked on it, such as SNR 32; leave empty if unknown")
-          .mayStayEmpty();
-
-  private static final Field PLACE =
-      text("place", "Where it lives", "such as \"hook 3\"; leave empty if nowhere yet")
-          .mayStayEmpty();
 
   /** Name of the shop itself. */
   public static final Field SHOP_NAME =
@@ -31,6 +22,14 @@ public final class ShopForms {
   /** Unit of the shop itself. */
   public static final Field SHOP_UNIT =
       Field.choice("unit", "What is entered from now on, without a unit, is in", JobForm.UNITS);
+
+  /** Whether a mask seals on whoever works here. */
+  public static final Field BEARD =
+      Field.yesNo("beard", "Beard where a mask seals")
+          .withHint(
+              "No hair may lie under the seal of a mask: 29 CFR 1910.134(g)(1), from memory. A loose"
+                  + " hood with a fan needs no seal.")
+          .mayStayEmpty();
 
   /**
    * Where the shop itself stands.
@@ -70,8 +69,9 @@ public final class ShopForms {
    *
    * @param unit that bare numbers of new things take
    * @param region id of where it stands: what is law there
+   * @param beard whether whoever works here has a beard where a mask seals
    */
-  public record About(String name, LengthUnit unit, String region) {}
+  public record About(String name, LengthUnit unit, String region, boolean beard) {}
 
   /** What was typed of the shop itself, or what is wrong with it. */
   public static Read<About> about(Map<String, String> typed, Field region) {
@@ -79,7 +79,8 @@ public final class ShopForms {
     var name = form.text(SHOP_NAME);
     var unit = form.choice(SHOP_UNIT).equals("in") ? LengthUnit.INCH : LengthUnit.MILLIMETRE;
     var stands = form.choice(region);
-    return form.result(() -> new About(name, unit, stands));
+    var beard = form.yes(BEARD);
+    return form.result(() -> new About(name, unit, stands, beard));
   }
 
   /** The form of a kind of machine or cutter. */
@@ -90,16 +91,7 @@ public final class ShopForms {
   }
 
   /** The form of a piece of gear of a kind that content knows. */
-  public static ItemForm<OwnedGear> gear(String kind, String title) {
-    return new ItemForm<>(
-        kind,
-        title,
-        List.of(GEAR_NAME, RATING, PLACE),
-        (id, form) -> {
-          var name = form.text(GEAR_NAME);
-          var rating = form.text(RATING);
-          var place = form.text(PLACE);
-          return form.result(() -> new OwnedGear(id, kind, name, rating, place));
-        });
+  public static ItemForm<OwnedGear> gear(GearKind kind) {
+    return GearForm.of(kind);
   }
 }

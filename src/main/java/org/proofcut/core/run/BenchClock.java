@@ -1,6 +1,7 @@
 package org.proofcut.core.run;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 
@@ -17,8 +18,12 @@ final class BenchClock {
     this.zone = zone;
   }
 
+  LocalDate today() {
+    return now.atZone(zone).toLocalDate();
+  }
+
   boolean isToday(Instant then) {
-    return then.atZone(zone).toLocalDate().equals(now.atZone(zone).toLocalDate());
+    return then.atZone(zone).toLocalDate().equals(today());
   }
 
   /** Whether nothing was done for so long since an act that work began anew after it. */

@@ -86,7 +86,31 @@ public record Permission(SheetProgress progress, LengthUnit unit) {
     }
     return words(words, field)
         .or(() -> inOrder(item.get()))
-        .or(() -> field.equals("reason") ? without(item.get()) : readBack(item.get(), words));
+        .or(
+            () ->
+                field.equals("reason")
+                    ? without(item.get())
+                    : notAtHand(item.get()).or(() -> readBack(item.get(), words)));
+  }
+
+  /** What nobody has can't be on. */
+  private Optional<Problem> notAtHand(Item item) {
+    if (!(item instanceof Item.Gear gear) || !gear.on() || gear.isAtHand(progress.today())) {
+      return Optional.empty();
+    }
+    var refused =
+        gear.offer()
+            .map(offer -> String.join("; ", offer.refused(progress.today())))
+            .filter(words -> !words.isEmpty())
+            .map(words -> ". " + words)
+            .orElse("");
+    return no(
+        "answer",
+        "Nothing in the shop meets this: " + gear.wanted() + refused,
+        gear.wanted() + ", in date and in use",
+        gear.law().isPresent()
+            ? "Get it and enter it in the shop"
+            : "Get it and enter it in the shop, or record why you work without");
   }
 
   /** A figure is confirmed by reading it back: what was read has to be what is set. */
@@ -113,7 +137,7 @@ public record Permission(SheetProgress progress, LengthUnit unit) {
         "Set it to " + set + ", read it again and enter what you read");
   }
 
-  /** Going without is recorded, never a dead end; wearing what is forbidden is. */
+  /** Going without is recorded; wearing what is forbidden, or leaving off what law asks, is not. */
   private static Optional<Problem> without(Item item) {
     if (item instanceof Item.Figure) {
       return no("reason", "A figure can't be left out", "the figure as read", "Set it and read it");
@@ -124,6 +148,16 @@ public record Permission(SheetProgress progress, LengthUnit unit) {
           gear.name() + " must be off here, whatever the reason",
           gear.answer(),
           "Take them off");
+    }
+    if (item instanceof Item.Gear gear && gear.law().isPresent()) {
+      return no(
+          "reason",
+          "This rests on law where the shop stands: "
+              + gear.law().get().text()
+              + ". It is written for employers; here it is kept to all the same, and no reason"
+              + " sets it aside",
+          gear.wanted(),
+          "Wear it; where nothing in the shop meets it, get it and enter it in the shop");
     }
     return Optional.empty();
   }

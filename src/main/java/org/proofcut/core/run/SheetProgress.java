@@ -1,10 +1,12 @@
 package org.proofcut.core.run;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.proofcut.core.checklist.Item;
 import org.proofcut.core.plan.OperationSheet;
 import org.proofcut.core.proof.Verdict;
@@ -25,6 +27,8 @@ import org.proofcut.core.setup.Setup;
  * @param verdicts on each measure of this attempt
  * @param cut ids of the parts that are cut
  * @param lastAct when anything was last done on this sheet
+ * @param without why an item is gone without, by item id, as far as that still counts
+ * @param today the day on which all this holds: gear goes out of date
  */
 public record SheetProgress(
     OperationSheet sheet,
@@ -38,13 +42,36 @@ public record SheetProgress(
     ProofState proof,
     Set<String> cut,
     boolean held,
-    Optional<Instant> lastAct) {
+    Optional<Instant> lastAct,
+    Map<String, String> without,
+    LocalDate today) {
 
   public SheetProgress {
     answers = Map.copyOf(answers);
     askedAgain = Set.copyOf(askedAgain);
     verdicts = List.copyOf(verdicts);
     cut = Set.copyOf(cut);
+    without = Map.copyOf(without);
+  }
+
+  /** Gear that is still to be put on and that nothing in the shop meets today. */
+  public List<Item.Gear> lacking() {
+    return isDone()
+        ? List.of()
+        : gear(item -> item.on() && !isConfirmed(item) && !item.isAtHand(today));
+  }
+
+  /** Gear that the sheet asks for and that the work goes on without, for a recorded reason. */
+  public List<Item.Gear> workedWithout() {
+    return gear(item -> without.containsKey(item.id()));
+  }
+
+  private List<Item.Gear> gear(Predicate<Item.Gear> chosen) {
+    return sheet.checklist().items().stream()
+        .filter(Item.Gear.class::isInstance)
+        .map(Item.Gear.class::cast)
+        .filter(chosen)
+        .toList();
   }
 
   /** Whether an item counts as confirmed now. */

@@ -31,6 +31,7 @@ final class SheetReader {
 
   private final Map<String, Entry> confirmedBy = new LinkedHashMap<>();
   private final Map<String, String> answers = new LinkedHashMap<>();
+  private final Map<String, String> without = new LinkedHashMap<>();
   private final Set<String> askedAgain = new LinkedHashSet<>();
   private final Map<Measure.Dimension, List<Length>> found = new LinkedHashMap<>();
   private final Set<String> cut = new HashSet<>();
@@ -86,7 +87,9 @@ final class SheetReader {
         proof,
         cut,
         held,
-        entries.isEmpty() ? Optional.empty() : Optional.of(entries.get(entries.size() - 1).at()));
+        entries.isEmpty() ? Optional.empty() : Optional.of(entries.get(entries.size() - 1).at()),
+        without,
+        clock.today());
   }
 
   /** What is known of the machine once this sheet is read, for the sheet after it. */
@@ -134,6 +137,7 @@ final class SheetReader {
       answer(entry, confirmed.item(), confirmed.answer());
     } else if (act instanceof Act.WentWithout without) {
       answer(entry, without.item(), "not, because " + without.reason());
+      this.without.put(without.item(), without.reason());
     } else if (act instanceof Act.ReadingTaken reading) {
       readingTaken(entry, reading);
     } else if (act instanceof Act.ReadingsDropped dropped) {
@@ -157,6 +161,7 @@ final class SheetReader {
 
   private void answer(Entry entry, String item, String words) {
     answers.put(item, words);
+    without.remove(item);
     confirmedBy.put(item, entry);
     askedAgain.remove(item);
   }
@@ -218,6 +223,7 @@ final class SheetReader {
   }
 
   private void askAgain(String item) {
+    without.remove(item);
     if (answers.remove(item) != null) {
       askedAgain.add(item);
     }
@@ -235,10 +241,18 @@ final class SheetReader {
 
   private boolean isForgotten(Item item, Entry by) {
     return switch (item.pause()) {
-      case BEFORE_POWER -> clock.wasLeftSince(by);
+      case BEFORE_POWER -> clock.wasLeftSince(by) || !holds(item, by.act());
       case MACHINE -> clock.hadABreakSince(by);
       case SET, PROOF, LEAVE_SAFE -> false;
     };
+  }
+
+  /** Gear may be gone from the shop since it was confirmed, or the law may ask for it by now. */
+  private boolean holds(Item item, Act act) {
+    if (!(item instanceof Item.Gear gear) || !gear.on()) {
+      return true;
+    }
+    return act instanceof Act.WentWithout ? gear.law().isEmpty() : gear.isAtHand(clock.today());
   }
 
   private List<Verdict> verdicts() {

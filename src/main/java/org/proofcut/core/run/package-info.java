@@ -15,6 +15,7 @@
       "core.shop",
       "core.part",
       "core.casework",
+      "core.shop",
       "core.setup",
       "core.operation",
       "core.proof",

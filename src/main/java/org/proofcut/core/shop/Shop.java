@@ -9,6 +9,7 @@ import java.util.stream.Stream;
  *
  * @param region id of where it stands, as in {@code content/regions.yaml}
  * @param aids ids of the kinds of work aid at hand, such as {@code push-stick}
+ * @param beard whether whoever works here has a beard where a mask seals
  */
 public record Shop(
     String name,
@@ -16,7 +17,8 @@ public record Shop(
     List<Machine> machines,
     List<Cutter> cutters,
     List<OwnedGear> gear,
-    List<String> aids) {
+    List<String> aids,
+    boolean beard) {
 
   /** Where no law is known to us. */
   public static final String ELSEWHERE = "elsewhere";
@@ -29,6 +31,17 @@ public record Shop(
       List<OwnedGear> gear,
       List<String> aids) {
     this(name, ELSEWHERE, machines, cutters, gear, aids);
+  }
+
+  /** A shop where every mask seals. */
+  public Shop(
+      String name,
+      String region,
+      List<Machine> machines,
+      List<Cutter> cutters,
+      List<OwnedGear> gear,
+      List<String> aids) {
+    this(name, region, machines, cutters, gear, aids, false);
   }
 
   public Shop {
@@ -56,7 +69,8 @@ public record Shop(
         machines.stream().filter(one -> isChosen(machineId, one.id())).toList(),
         cutters.stream().filter(one -> isChosen(cutterId, one.id())).toList(),
         gear,
-        aids);
+        aids,
+        beard);
   }
 
   private static boolean isChosen(Optional<String> chosen, String id) {

@@ -4,7 +4,7 @@
     question = "What is there to cut it with?",
     gives = "Shop: machines, cutters, work aids, protective gear",
     notHere = "what a machine is set to for one cut (setup)",
-    mayImport = {"core.measure"})
+    mayImport = {"core.measure", "core.evidence"})
 package org.proofcut.core.shop;
 
 import org.proofcut.Room;

@@ -50,7 +50,19 @@ final class ProgressJson {
       Proof proof,
       @Schema(description = "ids of the parts that are cut") List<String> cut,
       boolean held,
-      Optional<String> lastAct) {}
+      Optional<String> lastAct,
+      @Schema(description = "gear to put on that nothing in the shop meets today")
+          List<Lacking> lacking,
+      @Schema(description = "why an item is gone without, by its id")
+          Map<String, String> without) {}
+
+  /** Gear that is asked for and that nothing meets. */
+  @Schema(name = "LackingGear")
+  record Lacking(
+      String item,
+      @Schema(description = "the kind with the marks that are needed") String wanted,
+      @Schema(description = "why each owned piece does not do") List<String> refused,
+      @Schema(description = "whether it rests on law: no reason sets it aside") boolean law) {}
 
   /** What the readings of one measure say. */
   @Schema(name = "Verdict")
@@ -114,7 +126,19 @@ final class ProgressJson {
         proof(progress.proof()),
         progress.cut().stream().sorted().toList(),
         progress.held(),
-        progress.lastAct().map(Object::toString));
+        progress.lastAct().map(Object::toString),
+        progress.lacking().stream()
+            .map(
+                gear ->
+                    new Lacking(
+                        gear.id(),
+                        gear.wanted(),
+                        gear.offer()
+                            .map(offer -> offer.refused(progress.today()))
+                            .orElse(List.of()),
+                        gear.law().isPresent()))
+            .toList(),
+        new TreeMap<>(progress.without()));
   }
 
   static Judged judged(Verdict verdict, LengthUnit unit) {

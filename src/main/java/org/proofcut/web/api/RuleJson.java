@@ -114,7 +114,12 @@ final class RuleJson {
 
   /** Gear that a rule requires or forbids. */
   @Schema(name = "GearNeed")
-  record Worn(String kind, String state) {}
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
+  record Worn(
+      String kind,
+      String state,
+      @Schema(description = "the weakest class that will do") Optional<String> least,
+      @Schema(description = "in a few words") Optional<String> why) {}
 
   /** Something to look at. */
   @Schema(name = "Check")
@@ -246,7 +251,9 @@ final class RuleJson {
   }
 
   private static List<Worn> gear(List<GearNeed> gear) {
-    return gear.stream().map(need -> new Worn(need.kind(), ShopJson.word(need.state()))).toList();
+    return gear.stream()
+        .map(need -> new Worn(need.kind(), ShopJson.word(need.state()), need.least(), need.why()))
+        .toList();
   }
 
   private static List<Look> checks(List<Check> checks) {

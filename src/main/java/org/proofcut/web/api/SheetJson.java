@@ -27,6 +27,7 @@ import org.proofcut.core.setup.Pass;
 import org.proofcut.core.setup.Setting;
 import org.proofcut.core.setup.Setup;
 import org.proofcut.core.setup.Speed;
+import org.proofcut.core.shop.GearOffer;
 import org.proofcut.core.stock.Sheet;
 
 /** A plan with its operation sheets. */
@@ -245,7 +246,44 @@ final class SheetJson {
 
   /** A piece of gear to put on or take off. */
   @Schema(name = "Gear")
-  record Gear(String kind, boolean on, String name, String place, boolean atHand) {}
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
+  record Gear(
+      String kind,
+      boolean on,
+      String name,
+      String place,
+      @Schema(description = "whether the shop owns one that will do, whatever the day")
+          boolean atHand,
+      @Schema(description = "the marks that are needed; left out where any will do")
+          Optional<String> needed,
+      @Schema(description = "all that the shop owns of the kind, the best choice first")
+          List<Piece> pieces,
+      @Schema(description = "the law that it rests on: no reason sets it aside")
+          Optional<LengthJson.Cited> law,
+      @Schema(description = "why it is off although another rule wants it on")
+          Optional<String> why) {}
+
+  /** One owned piece of gear. */
+  @Schema(name = "GearPiece")
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
+  record Piece(
+      String id,
+      String name,
+      String marked,
+      String place,
+      @Schema(description = "why it never meets the need as it is") Optional<String> unfit,
+      @Schema(description = "the last day that it serves") Optional<String> lastDay) {
+
+    static Piece of(GearOffer.Piece piece) {
+      return new Piece(
+          piece.id(),
+          piece.name(),
+          piece.marked(),
+          piece.place(),
+          piece.unfit(),
+          piece.life().lastDay().map(Object::toString));
+    }
+  }
 
   /** Scrap to prove a set-up on. */
   @Schema(name = "ProofPiece")
@@ -494,7 +532,20 @@ final class SheetJson {
         Optional.empty(),
         Optional.of(gear.ask()),
         Optional.of(gear.answer()),
-        Optional.of(new Gear(gear.kind(), gear.on(), gear.name(), gear.place(), gear.atHand())));
+        Optional.of(
+            new Gear(
+                gear.kind(),
+                gear.on(),
+                gear.name(),
+                gear.place(),
+                gear.atHand(),
+                gear.offer().flatMap(GearOffer::needed),
+                gear.offer().stream()
+                    .flatMap(offer -> offer.pieces().stream())
+                    .map(Piece::of)
+                    .toList(),
+                gear.law().map(LengthJson::cited),
+                gear.why())));
   }
 
   private static Scrap scrap(ProofPiece piece, LengthUnit unit) {

@@ -1,11 +1,14 @@
 package org.proofcut.web.api;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.proofcut.core.intake.Field;
 import org.proofcut.core.intake.ItemForm;
+import org.proofcut.core.shop.ToGet;
 import org.proofcut.logbook.ShopItem;
 import org.proofcut.logbook.ShopItem.Shelf;
 
@@ -50,13 +53,37 @@ final class ShopJson {
       String name,
       String label,
       String hint,
-      @Schema(description = "text, length, count, yes-no, speeds or choice") String entry,
+      @Schema(description = "text, length, angle, count, yes-no, speeds, choice or date")
+          String entry,
       boolean optional,
       List<Choice> choices) {}
 
   /** One choice of a field. */
   @Schema(name = "Choice")
   record Choice(String value, String words) {}
+
+  /** Gear to be got, by kind and marks. */
+  @Schema(name = "GearToGet")
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
+  record Missing(
+      String kind,
+      String name,
+      @Schema(description = "the marks to look for; left out where any will do")
+          Optional<String> needed,
+      @Schema(description = "sheets and machines that ask for it") List<String> forWhat,
+      @Schema(description = "why each owned piece does not do") List<String> why,
+      @Schema(description = "the last day that what is owned serves; left out where nothing does")
+          Optional<String> until) {}
+
+  static Missing missing(ToGet one) {
+    return new Missing(
+        one.kind(),
+        one.name(),
+        one.needed(),
+        one.forWhat(),
+        one.why(),
+        one.until().map(Object::toString));
+  }
 
   static Thing thing(ShopItem item) {
     return new Thing(item.id(), word(item.shelf()), item.kind(), item.typed());

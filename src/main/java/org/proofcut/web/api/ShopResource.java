@@ -22,6 +22,7 @@ import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
+import org.proofcut.bench.GearDesk;
 import org.proofcut.bench.House;
 import org.proofcut.bench.ShopFloor;
 import org.proofcut.bench.WorkBench;
@@ -48,8 +49,10 @@ class ShopResource {
   private final ShopFloor floor;
   private final WorkBench bench;
   private final House house;
+  private final GearDesk gear;
 
-  ShopResource(ShopFloor floor, WorkBench bench, House house) {
+  ShopResource(ShopFloor floor, WorkBench bench, House house, GearDesk gear) {
+    this.gear = gear;
     this.floor = floor;
     this.bench = bench;
     this.house = house;
@@ -80,8 +83,7 @@ class ShopResource {
     wording
         .gear()
         .values()
-        .forEach(
-            gear -> forms.add(ShopJson.form(Shelf.GEAR, ShopForms.gear(gear.id(), gear.name()))));
+        .forEach(gear -> forms.add(ShopJson.form(Shelf.GEAR, ShopForms.gear(gear))));
     wording
         .aids()
         .values()
@@ -90,6 +92,13 @@ class ShopResource {
                 forms.add(
                     new ShopJson.Form(ShopJson.word(Shelf.AID), aid.id(), aid.name(), List.of())));
     return forms;
+  }
+
+  @GET
+  @Path("/to-get")
+  @Operation(summary = "Protective gear that is missing, out of date or ends within 30 days")
+  public List<ShopJson.Missing> toGet() {
+    return gear.toGet().stream().map(ShopJson::missing).toList();
   }
 
   @GET

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import org.proofcut.core.evidence.Problem;
+import org.proofcut.core.intake.DateText;
 import org.proofcut.core.intake.Field;
 import org.proofcut.core.measure.Angle;
 import org.proofcut.core.measure.AngleFormatException;
@@ -18,8 +19,8 @@ import org.proofcut.core.measure.display.Scale;
  * @param value what was typed, as it was typed
  * @param hint null where there is none
  * @param options what may be chosen; none where text is typed
- * @param echo the length or angle that was understood, such as "= 2 3/4 in"; null where none is
- *     asked
+ * @param echo the length, angle or day that was understood, such as "= 2 3/4 in"; null where none
+ *     is asked
  * @param problem the gravest problem of this field; null where there is none
  */
 public record Asked(
@@ -53,6 +54,7 @@ public record Asked(
         switch (field.entry()) {
           case LENGTH -> understood(value, bareUnit);
           case ANGLE -> understood(value);
+          case DATE -> understoodDay(value);
           case TEXT, COUNT, YES_NO, SPEEDS, CHOICE -> null;
         },
         problems.stream()
@@ -108,6 +110,12 @@ public record Asked(
     } catch (AngleFormatException unreadable) {
       return "= ?";
     }
+  }
+
+  private static String understoodDay(String typed) {
+    return typed.isBlank()
+        ? null
+        : DateText.read(typed).map(day -> "= " + DateText.said(day)).orElse("= ?");
   }
 
   private static String shown(Length length, LengthUnit unit) {

@@ -1,33 +1,79 @@
 package org.proofcut.web.reading;
 
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import org.proofcut.core.checklist.Item;
 import org.proofcut.core.checklist.Wording;
 import org.proofcut.core.drawing.Sign;
 import org.proofcut.core.plan.OperationSheet;
+import org.proofcut.core.shop.GearOffer;
 
 /**
- * One piece of protective gear as it is read off a sheet.
+ * One piece of protective gear as it is read off a sheet on a day.
  *
  * @param name for what is to be taken off with its state: "Gloves off"
  * @param place where it lives; may be empty
  * @param forbidden true for what is to be taken off, null for what is to be put on
+ * @param lacking true where nothing in the shop meets what is needed, else null
+ * @param notes what is marked on it; where something is lacking, why each owned piece does not do
  */
 public record GearReads(
-    Item.Gear item, Sign sign, String name, String place, String ask, Boolean forbidden) {
+    Item.Gear item,
+    Sign sign,
+    String name,
+    String place,
+    String ask,
+    Boolean forbidden,
+    Boolean lacking,
+    List<String> notes) {
+
+  private static final String LAW =
+      "Law on protective gear is written for employers. Here it is kept to all the same: no reason"
+          + " sets aside what rests on it.";
+
+  public GearReads {
+    notes = List.copyOf(notes);
+  }
 
   /** All gear of a sheet, in the order it is put on. */
-  public static List<GearReads> of(OperationSheet sheet, Wording wording) {
-    return sheet.checklist().items().stream()
-        .filter(Item.Gear.class::isInstance)
-        .map(Item.Gear.class::cast)
-        .map(gear -> of(gear, wording))
+  public static List<GearReads> of(OperationSheet sheet, Wording wording, LocalDate today) {
+    return gear(sheet).stream().map(gear -> of(gear, wording, today)).toList();
+  }
+
+  /** How gear that disturbs other gear on this sheet goes together with it, and what law means. */
+  public static List<String> together(OperationSheet sheet, Wording wording) {
+    var pairs = pairs(sheet, wording);
+    return gear(sheet).stream().anyMatch(gear -> gear.law().isPresent())
+        ? Stream.concat(pairs.stream(), Stream.of(LAW)).toList()
+        : pairs;
+  }
+
+  private static List<String> pairs(OperationSheet sheet, Wording wording) {
+    var on = gear(sheet).stream().filter(Item.Gear::on).map(Item.Gear::kind).toList();
+    return wording.gearPairs().values().stream()
+        .filter(pair -> on.contains(pair.first()) && on.contains(pair.second()))
+        .map(
+            pair ->
+                capital(wording.gear().get(pair.first()).name())
+                    + " and "
+                    + wording.gear().get(pair.second()).name()
+                    + ": "
+                    + pair.together())
         .toList();
   }
 
-  private static GearReads of(Item.Gear gear, Wording wording) {
+  private static List<Item.Gear> gear(OperationSheet sheet) {
+    return sheet.checklist().items().stream()
+        .filter(Item.Gear.class::isInstance)
+        .map(Item.Gear.class::cast)
+        .toList();
+  }
+
+  private static GearReads of(Item.Gear gear, Wording wording, LocalDate today) {
     var kind = wording.gear().get(gear.kind());
     var number = gear.on() ? kind.sign() : kind.offSign().orElse("");
     var sign =
@@ -35,20 +81,58 @@ public record GearReads(
             .filter(one -> !number.isEmpty() && one.see().equals(number))
             .findFirst()
             .orElse(gear.on() ? Sign.MUST : Sign.NO_REACHING_IN);
+    boolean atHand = gear.isAtHand(today);
     return new GearReads(
         gear,
         sign,
-        gear.on() ? capital(gear.name()) : capital(kind.name()) + " off",
-        place(gear),
-        gear.ask(),
-        gear.on() ? null : Boolean.TRUE);
+        gear.on() ? capital(name(gear, today)) : capital(kind.name()) + " off",
+        place(gear, today),
+        atHand ? gear.ask() : "Nothing here meets it",
+        gear.on() ? null : Boolean.TRUE,
+        atHand ? null : Boolean.TRUE,
+        notes(gear, today));
   }
 
-  private static String place(Item.Gear gear) {
-    if (gear.on() && !gear.atHand()) {
-      return "none in the shop";
+  private static String name(Item.Gear gear, LocalDate today) {
+    return gear.piece(today)
+        .map(GearOffer.Piece::name)
+        .or(() -> gear.offer().map(GearOffer::name))
+        .orElse(gear.name());
+  }
+
+  private static String place(Item.Gear gear, LocalDate today) {
+    if (!gear.on()) {
+      return gear.place();
     }
-    return gear.place().isEmpty() && gear.on() ? "no place entered" : gear.place();
+    var place = gear.piece(today).map(GearOffer.Piece::place).orElse(gear.place());
+    if (!gear.isAtHand(today)) {
+      boolean some = gear.offer().filter(offer -> !offer.pieces().isEmpty()).isPresent();
+      return some ? "none in the shop that will do" : "none in the shop";
+    }
+    return place.isEmpty() ? "no place entered" : place;
+  }
+
+  private static List<String> notes(Item.Gear gear, LocalDate today) {
+    var notes = new ArrayList<String>();
+    gear.why().ifPresent(notes::add);
+    gear.offer()
+        .ifPresent(
+            offer -> {
+              var piece = offer.best(today);
+              piece
+                  .map(GearOffer.Piece::marked)
+                  .filter(marked -> !marked.isEmpty())
+                  .ifPresent(marked -> notes.add("Marked " + marked));
+              piece
+                  .flatMap(one -> one.life().soonAfter(today))
+                  .ifPresent(soon -> notes.add(capital(soon)));
+              if (piece.isEmpty()) {
+                offer.needed().ifPresent(needed -> notes.add("Needed: " + needed));
+                notes.addAll(offer.refused(today));
+              }
+            });
+    gear.law().ifPresent(law -> notes.add("Rests on law here: " + law.source()));
+    return notes;
   }
 
   private static String capital(String words) {

@@ -1,5 +1,6 @@
 package org.proofcut.web.setup;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -28,6 +29,7 @@ import org.proofcut.web.reading.Verdicts.VerdictView;
  * @param mend what is wrong with what was entered, or why the shop can't make the cut
  * @param reads the sheet; null while there is none
  * @param gear what to put on and take off first
+ * @param together how the gear goes together, and what the law on it means
  * @param stacks the stacks that serve, where one is used: the first is set up
  * @param lies how the piece lies at the machine
  * @param measures what is measured on the proof cut, and what proves it
@@ -48,6 +50,7 @@ record SetUpPage(
     List<Problem> mend,
     SheetReads reads,
     List<GearReads> gear,
+    List<String> together,
     List<Stack> stacks,
     List<String> lies,
     List<Proof> measures,
@@ -68,7 +71,8 @@ record SetUpPage(
   /** What is measured on the proof cut. */
   record Proof(String what, String where, String accepted) {}
 
-  static SetUpPage of(CutForm form, CutDraft draft, Content content, boolean kept) {
+  static SetUpPage of(
+      CutForm form, CutDraft draft, Content content, boolean kept, LocalDate today) {
     var wording = content.wording();
     // An empty field is not wrong yet: it is told beside the form.
     var atFields = draft.problems().stream().filter(problem -> !isEmpty(problem, draft)).toList();
@@ -102,7 +106,8 @@ record SetUpPage(
             .toList(),
         draft.allProblems().stream().filter(problem -> !isEmpty(problem, draft)).toList(),
         plan.map(one -> SheetReads.of(one.sheet(), setup, wording, shows)).orElse(null),
-        plan.map(one -> GearReads.of(one.sheet(), wording)).orElse(List.of()),
+        plan.map(one -> GearReads.of(one.sheet(), wording, today)).orElse(List.of()),
+        plan.map(one -> GearReads.together(one.sheet(), wording)).orElse(List.of()),
         plan.stream()
             .flatMap(one -> one.stacks().stream())
             .map(choice -> stack(choice, shows))
@@ -132,6 +137,7 @@ record SetUpPage(
         mend,
         reads,
         gear,
+        together,
         stacks,
         lies,
         measures,

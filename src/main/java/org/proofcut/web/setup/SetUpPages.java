@@ -16,6 +16,8 @@ import jakarta.ws.rs.core.UriInfo;
 import java.net.URI;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -45,10 +47,12 @@ public class SetUpPages {
 
   private final SetUpDesk desk;
   private final House house;
+  private final Clock clock;
 
-  SetUpPages(SetUpDesk desk, House house) {
+  SetUpPages(SetUpDesk desk, House house, Clock clock) {
     this.desk = desk;
     this.house = house;
+    this.clock = clock;
   }
 
   @CheckedTemplate(basePath = "setup")
@@ -126,7 +130,12 @@ public class SetUpPages {
   }
 
   private SetUpPage page(CutForm form, Map<String, String> typed) {
-    return SetUpPage.of(form, desk.draft(form, typed), house.content(), typed.containsKey("kept"));
+    return SetUpPage.of(
+        form,
+        desk.draft(form, typed),
+        house.content(),
+        typed.containsKey("kept"),
+        LocalDate.now(clock));
   }
 
   private static Map<String, String> typed(UriInfo address) {

@@ -77,7 +77,7 @@ final class NowViews {
           items(
               cuts() ? "Before power" : "Before you begin",
               Pause.BEFORE_POWER,
-              "Put on and take off first, then look.");
+              "Put on and take off first, then look." + lacking());
       case PROOF -> progress.proof().opensTheCut() ? items("Proof cut", Pause.PROOF, "") : proof();
       case CUT -> cut();
       case LEAVE_SAFE -> leaveSafe();
@@ -96,6 +96,21 @@ final class NowViews {
     return moved ? "The last proof cut asked for another figure: set it anew." : "";
   }
 
+  /** Power and cut stay locked, and why. */
+  private String lacking() {
+    var lacking = progress.lacking();
+    if (lacking.isEmpty()) {
+      return "";
+    }
+    boolean law = lacking.stream().anyMatch(gear -> gear.law().isPresent());
+    return " Nothing in the shop meets: "
+        + lacking.stream().map(Item.Gear::wanted).collect(Collectors.joining("; "))
+        + ". Power and cut stay locked until you get it"
+        + (law
+            ? ". It rests on law here: no reason opens it."
+            : " or record why you work without.");
+  }
+
   // ---- items ---------------------------------------------------------------------------------
 
   private Now items(String heading, Pause pause, String says) {
@@ -104,7 +119,7 @@ final class NowViews {
         open.stream()
             .filter(Item.Gear.class::isInstance)
             .map(Item.Gear.class::cast)
-            .filter(Item.Gear::on)
+            .filter(gear -> gear.on() && gear.law().isEmpty())
             .map(this::goingWithout)
             .collect(Collectors.toCollection(ArrayList::new));
     open.stream()

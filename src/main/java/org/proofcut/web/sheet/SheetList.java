@@ -2,6 +2,7 @@ package org.proofcut.web.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.proofcut.bench.Work;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.run.ProofState;
@@ -21,7 +22,14 @@ record SheetList(
     List<Problem> problems) {
 
   /** One sheet. */
-  record Row(int number, String title, String machine, String state, String shape, boolean open) {}
+  record Row(
+      int number,
+      String title,
+      String machine,
+      String state,
+      String shape,
+      boolean open,
+      List<String> notes) {}
 
   static SheetList of(Work work, Shows shows) {
     var rows = work.progress().sheets().stream().map(SheetList::row).toList();
@@ -46,7 +54,22 @@ record SheetList(
         operation.setup().map(setup -> setup.machine().name()).orElse("by hand"),
         state(progress),
         shape(progress),
-        progress.isOpen());
+        progress.isOpen(),
+        notes(progress));
+  }
+
+  /** Gear that is lacking, and gear that is gone without. */
+  private static List<String> notes(SheetProgress progress) {
+    return Stream.concat(
+            progress.lacking().stream().map(gear -> "Not in the shop: " + gear.wanted()),
+            progress.workedWithout().stream()
+                .map(
+                    gear ->
+                        "Without "
+                            + gear.name()
+                            + ", because "
+                            + progress.without().get(gear.id())))
+        .toList();
   }
 
   private static String state(SheetProgress progress) {

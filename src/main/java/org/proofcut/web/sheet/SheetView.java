@@ -15,6 +15,8 @@ import org.proofcut.web.reading.Verdicts.VerdictView;
  * @param gearFirst whether gear is what is to be done
  * @param cutting whether scrap or parts pass the cutter next
  * @param also what can be looked at besides at this pause and is not asked
+ * @param together how the gear goes together, and what the law on it means
+ * @param lacking whether gear is asked for that nothing in the shop meets
  * @param openNumber the sheet that is open, where it is another one; else null
  */
 record SheetView(
@@ -34,6 +36,8 @@ record SheetView(
     String cameBack,
     SheetReads reads,
     List<GearView> gear,
+    List<String> together,
+    boolean lacking,
     List<PartView> parts,
     List<String> steps,
     Now now,
@@ -51,6 +55,8 @@ record SheetView(
       String ask,
       String answer,
       Boolean forbidden,
+      Boolean lacking,
+      List<String> notes,
       String changed,
       String action,
       List<Carried> carries) {}

@@ -75,6 +75,8 @@ final class SheetViews {
         cameBack(),
         reads(setup),
         gear(),
+        GearReads.together(sheet, content.wording()),
+        !progress.lacking().isEmpty(),
         parts(),
         wording.steps(),
         now,
@@ -172,7 +174,9 @@ final class SheetViews {
 
   private List<GearView> gear() {
     boolean asked = progress.stage() == Stage.BEFORE_POWER && isOpen();
-    return GearReads.of(sheet, content.wording()).stream().map(gear -> gear(gear, asked)).toList();
+    return GearReads.of(sheet, content.wording(), progress.today()).stream()
+        .map(gear -> gear(gear, asked))
+        .toList();
   }
 
   private GearView gear(GearReads reads, boolean asked) {
@@ -185,8 +189,10 @@ final class SheetViews {
         reads.ask(),
         answer,
         reads.forbidden(),
+        answer == null ? reads.lacking() : null,
+        reads.notes(),
         changedSince(gear),
-        asked && answer == null ? action() : null,
+        asked && answer == null && reads.lacking() == null ? action() : null,
         carries(
             new Carried("act", "confirm"),
             new Carried("item", gear.id()),

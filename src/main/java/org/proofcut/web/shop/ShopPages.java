@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.proofcut.bench.GearDesk;
 import org.proofcut.bench.House;
 import org.proofcut.bench.ShopFloor;
 import org.proofcut.bench.WorkBench;
@@ -25,6 +26,7 @@ import org.proofcut.core.intake.Field;
 import org.proofcut.core.intake.ItemForm;
 import org.proofcut.core.intake.ShopForms;
 import org.proofcut.core.measure.LengthUnit;
+import org.proofcut.core.shop.OwnedGear;
 import org.proofcut.logbook.ShopItem;
 import org.proofcut.logbook.ShopItem.Shelf;
 import org.proofcut.web.part.Asked;
@@ -42,8 +44,10 @@ public class ShopPages {
   private final ShopFloor floor;
   private final WorkBench bench;
   private final House house;
+  private final GearDesk gear;
 
-  ShopPages(ShopFloor floor, WorkBench bench, House house) {
+  ShopPages(ShopFloor floor, WorkBench bench, House house, GearDesk gear) {
+    this.gear = gear;
     this.floor = floor;
     this.bench = bench;
     this.house = house;
@@ -52,7 +56,13 @@ public class ShopPages {
   /** All things of one kind. */
   record Kind(String title, List<Thing> things, String addHref, String addLabel) {}
 
-  record Thing(String id, String name, String figures) {}
+  /**
+   * One thing.
+   *
+   * @param state whether gear serves, in words; null for other things
+   * @param shape the shape beside these words
+   */
+  record Thing(String id, String name, String figures, String state, String shape) {}
 
   record Aid(String kind, String name, boolean atHand) {}
 
@@ -80,7 +90,12 @@ public class ShopPages {
     private Templates() {}
 
     static native TemplateInstance shop(
-        String name, List<Asked> about, List<Problem> refused, List<Group> groups, List<Aid> aids);
+        String name,
+        List<Asked> about,
+        List<Problem> refused,
+        List<Group> groups,
+        List<Aid> aids,
+        int toGet);
 
     static native TemplateInstance thing(ThingForm form);
 
@@ -194,7 +209,12 @@ public class ShopPages {
             .map(field -> Asked.of(field, about, refused, floor.unit()))
             .toList();
     return Templates.shop(
-        floor.about().getOrDefault("name", ""), fields, refused, groups(), aids());
+        floor.about().getOrDefault("name", ""),
+        fields,
+        refused,
+        groups(),
+        aids(),
+        gear.toGet().size());
   }
 
   private List<Group> groups() {
@@ -220,10 +240,29 @@ public class ShopPages {
         capital(form.title()),
         items.stream()
             .filter(item -> item.shelf() == shelf && item.kind().equals(form.kind()))
-            .map(item -> new Thing(item.id(), name(item), figures(item, form)))
+            .map(item -> thing(item, form))
             .toList(),
         "/shop/" + path(shelf) + "/new?kind=" + form.kind(),
         "Add: " + lower(form.title()));
+  }
+
+  private Thing thing(ShopItem item, ItemForm<?> form) {
+    var today = gear.today();
+    var piece =
+        item.shelf() == Shelf.GEAR
+            ? gear.owned().stream().filter(one -> one.id().equals(item.id())).findFirst()
+            : Optional.<OwnedGear>empty();
+    var idle = piece.flatMap(one -> one.idleOn(today));
+    var soon = piece.flatMap(one -> one.life().soonAfter(today));
+    return new Thing(
+        item.id(),
+        name(item),
+        figures(item, form),
+        idle.map(why -> "Not to be worn: " + why)
+            .or(() -> soon.map(why -> "Soon: " + why))
+            .or(() -> piece.map(one -> "In use"))
+            .orElse(null),
+        idle.isPresent() ? "shape-stop" : soon.isPresent() ? "shape-now" : "shape-done");
   }
 
   /** The few figures that tell two of a kind apart. */

@@ -19,6 +19,7 @@ import org.proofcut.core.shop.HandRouter;
 import org.proofcut.core.shop.Jointer;
 import org.proofcut.core.shop.KnifeMachine;
 import org.proofcut.core.shop.MitreSaw;
+import org.proofcut.core.shop.OwnedGear;
 import org.proofcut.core.shop.Planer;
 import org.proofcut.core.shop.RouterTable;
 import org.proofcut.core.shop.SawBlade;
@@ -300,7 +301,7 @@ public final class ShopsForTests {
                     MITRE_BLADE),
                 BITS.stream())
             .toList(),
-        List.of(),
+        List.of(new OwnedGear("glasses", "glasses", "old glasses", "", "hook 1")),
         CONDITIONS.aids());
   }
 

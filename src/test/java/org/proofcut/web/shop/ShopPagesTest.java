@@ -22,6 +22,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.proofcut.bench.ShopFloor;
+import org.proofcut.content.Content;
 import org.proofcut.core.intake.Demo;
 import org.proofcut.core.intake.Demo.Thing.Group;
 import org.proofcut.core.intake.Field.Entry;
@@ -101,7 +102,8 @@ class ShopPagesTest {
   }
 
   private static ItemForm<?> form(Demo.Thing thing) {
-    return ShopForms.of(thing.kind()).orElseGet(() -> ShopForms.gear(thing.kind(), thing.kind()));
+    return ShopForms.of(thing.kind())
+        .orElseGet(() -> ShopForms.gear(Content.bundled().wording().gear().get(thing.kind())));
   }
 
   private static String address(Demo.Thing thing) {
@@ -164,7 +166,7 @@ class ShopPagesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"name", "unit", "region"})
+  @ValueSource(strings = {"name", "unit", "region", "beard"})
   void keepAbout_rubbish_isToldThereOrKeptWhole(String field) {
     for (var rubbish : Rubbish.ALL) {
       var typed = with(Demo.shop(), field, rubbish);

@@ -5,11 +5,13 @@
 @Room(
     step = 230,
     question = "What happens on a tap?",
-    gives = "ShopFloor, JobDesk, WorkBench, HabitDesk; House, the content that the service runs on",
+    gives =
+        "ShopFloor, JobDesk, WorkBench, HabitDesk, NoiseDesk; House, the content that the service runs on",
     notHere = "how it looks (web), where it is kept (logbook), what is right (core)",
     mayImport = {
       "core.measure",
       "core.evidence",
+      "core.exposure",
       "core.shop",
       "core.casework",
       "core.boring",
@@ -22,6 +24,7 @@
       "core.checklist",
       "core.intake",
       "core.plan",
+      "core.noise",
       "core.run",
       "statistics",
       "content",

@@ -50,7 +50,8 @@ final class ShopJson {
       String name,
       String label,
       String hint,
-      @Schema(description = "text, length, count, yes-no, speeds or choice") String entry,
+      @Schema(description = "text, length, angle, count, number, yes-no, speeds or choice")
+          String entry,
       boolean optional,
       List<Choice> choices) {}
 

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * How much a hearing protector takes off in a laboratory, as marked on it.
@@ -19,9 +21,18 @@ public record HearingRating(Kind kind, int decibels) {
   /** By what a protector was rated; both are taken off a level in dBC. */
   public enum Kind {
     /** Noise reduction rating, of the United States. */
-    NRR,
+    NRR(33),
     /** Single number rating, of ISO 4869-2 (from memory). */
-    SNR
+    SNR(39);
+
+    /**
+     * Highest that is found on the market: the first in a secondary copy, the other from memory.
+     */
+    private final int most;
+
+    Kind(int most) {
+      this.most = most;
+    }
   }
 
   private static final int LEAST = 1;
@@ -69,6 +80,12 @@ public record HearingRating(Kind kind, int decibels) {
     }
     // A kind that stands there without a number of its own makes all of it unclear.
     return KIND.matcher(text).results().count() == ratings.size() ? ratings : List.of();
+  }
+
+  /** Every rating of a kind that a protector is marked with, the least first. */
+  public static Stream<HearingRating> all(Kind kind) {
+    return IntStream.rangeClosed(LEAST, kind.most)
+        .mapToObj(decibels -> new HearingRating(kind, decibels));
   }
 
   /** As marked: {@code SNR 32}. */

@@ -31,6 +31,7 @@ import org.proofcut.core.shop.Shop;
  * @param law what holds where the shop stands
  * @param steps of the law that the day comes under, from the quietest on
  * @param protections what each protector at hand leaves, and those that are thought of
+ * @param needed the least rating of each kind that is enough as worn; none where nothing is needed
  */
 public record NoiseDay(
     List<DayPart> parts,
@@ -38,7 +39,8 @@ public record NoiseDay(
     Optional<Worked<Amount>> dailyLevel,
     NoiseLaw law,
     List<NoiseLaw.Step> steps,
-    List<Protection> protections) {
+    List<Protection> protections,
+    List<Needed> needed) {
 
   private static final String EAR_PROTECTION = "ear-protection";
   private static final int TENTHS = 1;
@@ -64,7 +66,15 @@ public record NoiseDay(
     }
   }
 
+  /**
+   * What a protector has to be marked with.
+   *
+   * @param least of its kind; empty where no protector alone is enough
+   */
+  public record Needed(HearingRating.Kind kind, Optional<HearingRating> least) {}
+
   public NoiseDay {
+    needed = List.copyOf(needed);
     parts = List.copyOf(parts);
     doses = List.copyOf(doses);
     steps = List.copyOf(steps);
@@ -104,6 +114,10 @@ public record NoiseDay(
           case THREE_DECIBEL_DOSE -> steady(doses, NoiseRule.RECOMMENDED);
           case DAILY_LEVEL -> daily;
         };
+    var loudest = Ears.loudest(stays.stream().map(Stay::level).toList());
+    var ears =
+        steady.map(
+            level -> new Ears(level, loudest.orElse(level), asked.dbcOverDba(), law, limits));
     return new NoiseDay(
         parts,
         doses,
@@ -112,7 +126,8 @@ public record NoiseDay(
         law.steps().stream()
             .filter(step -> steady.map(level -> step.isReached(level.value())).orElse(false))
             .toList(),
-        protections(shop, steady, stays, limits, law, asked));
+        protections(shop, ears, asked),
+        needed(ears, law));
   }
 
   private static Optional<Worked<Amount>> steady(List<Dose> doses, NoiseRule rule) {
@@ -151,17 +166,22 @@ public record NoiseDay(
         true);
   }
 
-  private static List<Protection> protections(
-      Shop shop,
-      Optional<Worked<Amount>> steady,
-      List<Stay> stays,
-      ExposureLimits limits,
-      NoiseLaw law,
-      DayAsked asked) {
-    var loudest = Ears.loudest(stays.stream().map(Stay::level).toList());
-    var ears =
-        steady.map(
-            level -> new Ears(level, loudest.orElse(level), asked.dbcOverDba(), law, limits));
+  private static List<Needed> needed(Optional<Ears> ears, NoiseLaw law) {
+    return ears.filter(one -> !Protection.isAtMost(one.level(), law.better().at().value())).stream()
+        .flatMap(
+            one ->
+                Stream.of(HearingRating.Kind.values())
+                    .map(kind -> new Needed(kind, least(one, kind))))
+        .toList();
+  }
+
+  private static Optional<HearingRating> least(Ears ears, HearingRating.Kind kind) {
+    return HearingRating.all(kind)
+        .filter(rating -> ears.under("", "", rating).verdict() == Protection.Verdict.ENOUGH)
+        .findFirst();
+  }
+
+  private static List<Protection> protections(Shop shop, Optional<Ears> ears, DayAsked asked) {
     var found = new ArrayList<Protection>();
     for (var gear : shop.gear()) {
       if (gear.kind().equals(EAR_PROTECTION)) {

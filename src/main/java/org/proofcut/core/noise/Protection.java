@@ -62,7 +62,7 @@ public record Protection(
         : Verdict.NOT_ENOUGH;
   }
 
-  private static boolean isAtMost(Worked<Amount> level, BigDecimal most) {
+  static boolean isAtMost(Worked<Amount> level, BigDecimal most) {
     return level.value().value().compareTo(most) <= 0;
   }
 }

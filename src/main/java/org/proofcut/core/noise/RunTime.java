@@ -21,6 +21,8 @@ import org.proofcut.core.shop.Planer;
  */
 final class RunTime {
 
+  private static final Citation PLANNED = new Citation(Citation.Kind.GEOMETRY, "from the plan", "");
+
   private static final BigDecimal SECONDS = BigDecimal.valueOf(60);
 
   private final Setup setup;
@@ -68,14 +70,15 @@ final class RunTime {
   }
 
   private Worked<Integer> passes() {
-    return Worked.given("passes of each", setup.passes().size(), Citation.ENTERED);
+    return Worked.given("passes of each", setup.passes().size(), PLANNED);
   }
 
   private Worked<Integer> runs(Operation operation) {
-    var parts = Worked.given("parts", operation.parts().size(), Citation.ENTERED);
+    var parts = Worked.given("parts", operation.parts().size(), PLANNED);
     var inEach = inEach();
     return Worked.called("runs")
         .by("parts × " + inEach.name() + " × passes of each")
+        .from(PLANNED)
         .with("parts", parts)
         .with(inEach)
         .with("passes of each", passes())
@@ -85,11 +88,11 @@ final class RunTime {
   /** Holes or strips of one part; one for any other cut. */
   private Worked<Integer> inEach() {
     if (asked instanceof CutAsked.Bored bored) {
-      return Worked.given("holes of each", bored.row().along().size(), Citation.ENTERED);
+      return Worked.given("holes of each", bored.row().along().size(), PLANNED);
     }
     return asked instanceof CutAsked.Strips strips
-        ? Worked.given("strips of each", strips.count(), Citation.ENTERED)
-        : Worked.given("cuts of each", 1, Citation.ENTERED);
+        ? Worked.given("strips of each", strips.count(), PLANNED)
+        : Worked.given("cuts of each", 1, PLANNED);
   }
 
   private Worked<Duration> each(String name, Worked<Length> length) {
@@ -130,9 +133,10 @@ final class RunTime {
     boolean across =
         asked instanceof CutAsked.Mitre
             || (asked instanceof CutAsked.Parting parting && !parting.along());
-    return Worked.entered(
+    return Worked.given(
         across ? "width of the widest part" : "length of the longest part along the guide",
-        (across ? work.acrossGuide() : work.alongGuide()).most());
+        (across ? work.acrossGuide() : work.alongGuide()).most(),
+        PLANNED);
   }
 
   private Worked<Length> proofLength(OperationSheet sheet) {
@@ -141,7 +145,7 @@ final class RunTime {
             .map(ProofPiece::alongGuide)
             .reduce(Length.ZERO, (one, other) -> one.max(other));
     return longest.isPositive()
-        ? Worked.given("length of the proof piece", longest, Citation.OWN_CHOICE)
+        ? Worked.given("length of the proof piece", longest, PLANNED)
         : length();
   }
 }

@@ -4,7 +4,9 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.Duration;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.proofcut.bench.NoiseDraft;
@@ -40,6 +42,8 @@ import org.proofcut.web.part.WorkingLine;
  * @param steps what the law asks for of such a day
  * @param most which sheets bring most of it, in sentences
  * @param protectors what each leaves
+ * @param needed what a protector has to be marked with; empty where none is needed
+ * @param protectorsJudged what is enough, and where that is written
  * @param works how each figure was found
  * @param verdict in one line, for the strip that stays in sight
  */
@@ -57,6 +61,7 @@ record NoisePage(
     List<Step> steps,
     List<String> most,
     List<Protector> protectors,
+    String needed,
     String protectorsJudged,
     List<Work> works,
     String verdict) {
@@ -105,6 +110,7 @@ record NoisePage(
         read ? steps(day) : List.of(),
         read ? most(day) : List.of(),
         read ? day.protections().stream().map(NoisePage::protector).toList() : List.of(),
+        read ? needed(day) : "",
         judged(day.law()),
         read ? works(day) : List.of(),
         verdict(draft));
@@ -218,7 +224,7 @@ record NoisePage(
                 .map(
                     step ->
                         new Step(
-                            step.name()
+                            capital(step.name())
                                 + ": "
                                 + (step.above() ? "above " : "from ")
                                 + step.at()
@@ -262,6 +268,18 @@ record NoisePage(
                   + " must still be heard."
               : "";
     };
+  }
+
+  private static String needed(NoiseDay day) {
+    return day.needed().isEmpty()
+        ? ""
+        : day.needed().stream()
+            .map(
+                one ->
+                    one.least()
+                        .map(rating -> rating.text() + " or more")
+                        .orElse("no " + one.kind() + " alone"))
+            .collect(Collectors.joining("; ", "Marked with this, one is enough as worn: ", "."));
   }
 
   private static String judged(NoiseLaw law) {
@@ -331,7 +349,7 @@ record NoisePage(
                     + shown(level)
                     + (day.steps().isEmpty()
                         ? ""
-                        : " · " + day.steps().get(day.steps().size() - 1).name()))
+                        : " · past the " + day.steps().get(day.steps().size() - 1).name()))
         .orElse("No noise that counts");
   }
 
@@ -339,6 +357,10 @@ record NoisePage(
   private static String shown(Worked<Amount> level) {
     var amount = level.value();
     return new Amount(amount.value().setScale(1, RoundingMode.HALF_UP), amount.unit()).text();
+  }
+
+  private static String capital(String words) {
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
   private static String minutes(Duration time) {
@@ -350,6 +372,15 @@ record NoisePage(
   /** Whether what was typed could be read, and there is a day to show. */
   public boolean isRead() {
     return problems.isEmpty();
+  }
+
+  /** Whether something was said of the sheets, or can't be read there. */
+  public boolean isSheetsTold() {
+    return sheets.stream()
+        .flatMap(group -> group.asked().stream())
+        .anyMatch(
+            asked ->
+                asked.problem() != null || !asked.value().equals(asked.isChoice() ? "yes" : ""));
   }
 
   /** Whether anything counts that day. */

@@ -10,6 +10,8 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.proofcut.bench.NoiseDraft;
+import org.proofcut.core.drawing.DayBar;
+import org.proofcut.core.drawing.Picture;
 import org.proofcut.core.evidence.Amount;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.evidence.Worked;
@@ -41,6 +43,7 @@ import org.proofcut.web.part.WorkingLine;
  * @param law what holds where the shop stands
  * @param steps what the law asks for of such a day
  * @param most which sheets bring most of it, in sentences
+ * @param bar the same drawn; null where nothing counts
  * @param protectors what each leaves
  * @param needed what a protector has to be marked with; empty where none is needed
  * @param protectorsJudged what is enough, and where that is written
@@ -60,6 +63,7 @@ record NoisePage(
     String law,
     List<Step> steps,
     List<String> most,
+    Picture bar,
     List<Protector> protectors,
     String needed,
     String protectorsJudged,
@@ -109,6 +113,7 @@ record NoisePage(
         day.law().title(),
         read ? steps(day) : List.of(),
         read ? most(day) : List.of(),
+        read ? bar(day) : null,
         read ? day.protections().stream().map(NoisePage::protector).toList() : List.of(),
         read ? needed(day) : "",
         judged(day.law()),
@@ -244,6 +249,21 @@ record NoisePage(
             .filter(DayPart::isUnknown)
             .map(part -> part.title() + " is not counted: its level or its time is not known.");
     return Stream.concat(told, unknown).toList();
+  }
+
+  private static Picture bar(NoiseDay day) {
+    var pieces =
+        day.loudestFirst().stream()
+            .filter(part -> day.share(part).signum() > 0)
+            .map(
+                part ->
+                    new DayBar.Piece(
+                        part.sheet().map(number -> Integer.toString(number)).orElse("–"),
+                        part.title(),
+                        day.share(part),
+                        day.share(part).toPlainString() + " %"))
+            .toList();
+    return pieces.isEmpty() ? null : new DayBar(pieces).drawn();
   }
 
   private static Protector protector(Protection one) {

@@ -10,6 +10,7 @@
       "core.evidence",
       "core.exposure",
       "core.noise",
+      "core.drawing",
       "core.intake",
       "logbook",
       "bench",

@@ -8,7 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Stream;
+import org.proofcut.core.evidence.Amount;
 import org.proofcut.core.evidence.Problem;
+import org.proofcut.core.evidence.Worked;
 import org.proofcut.core.intake.Demo;
 import org.proofcut.core.intake.Field;
 import org.proofcut.core.intake.ItemForm;
@@ -107,6 +109,17 @@ public class ShopFloor {
         gear,
         aids,
         about.getOrDefault(BEARD, "no").equals("yes"));
+  }
+
+  /** What the shop's meter showed at its machines, by the id of each. */
+  Map<String, Worked<Amount>> measuredLevels() {
+    var levels = new LinkedHashMap<String, Worked<Amount>>();
+    for (var item : items()) {
+      if (item.shelf() == Shelf.MACHINE) {
+        ShopForms.measuredLevel(item.typed()).ifPresent(level -> levels.put(item.id(), level));
+      }
+    }
+    return levels;
   }
 
   /** What was kept was read before it was kept; its unit is kept with it. */

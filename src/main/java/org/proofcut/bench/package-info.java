@@ -6,11 +6,13 @@
     step = 230,
     question = "What happens on a tap?",
     gives =
-        "ShopFloor, JobDesk, WorkBench, HabitDesk, GearDesk; House, the content that the service runs on",
+        "ShopFloor, JobDesk, WorkBench, HabitDesk, GearDesk, NoiseDesk; House, the content that the service"
+            + " runs on",
     notHere = "how it looks (web), where it is kept (logbook), what is right (core)",
     mayImport = {
       "core.measure",
       "core.evidence",
+      "core.exposure",
       "core.shop",
       "core.casework",
       "core.boring",
@@ -23,6 +25,7 @@
       "core.checklist",
       "core.intake",
       "core.plan",
+      "core.noise",
       "core.run",
       "statistics",
       "rulebook",

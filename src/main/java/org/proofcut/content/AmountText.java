@@ -27,6 +27,15 @@ final class AmountText {
   }
 
   /**
+   * Whatever it measures.
+   *
+   * @throws IllegalArgumentException if the text is no amount
+   */
+  static Amount read(String text) {
+    return read(type(text).orElseThrow(() -> new IllegalArgumentException(text)), text);
+  }
+
+  /**
    * @throws IllegalArgumentException if the text is no amount of this type
    */
   static Amount read(Fact.Type type, String text) {

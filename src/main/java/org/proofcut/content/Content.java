@@ -27,6 +27,7 @@ import org.proofcut.rulebook.CelRulebook;
  * @param regions where a shop can stand, by id
  * @param wording operations, gear, aids and cutter changes, in words
  * @param trouble what to do when something has gone wrong, by id
+ * @param noise how loud machines are, and what places make of it
  * @param limitRecords limits as other rooms take them, by class; see {@link #limits}
  * @param facts what a condition may ask, as told to whoever writes rules
  * @param cases what each rule means, in examples
@@ -39,6 +40,7 @@ public record Content(
     Map<String, Region> regions,
     Wording wording,
     Map<String, Trouble> trouble,
+    NoiseContent noise,
     Map<Class<?>, Record> limitRecords,
     Map<Fact, FactEntry> facts,
     List<RuleCase> cases,

@@ -23,7 +23,10 @@ import org.proofcut.content.yaml.YamlFile;
 import org.proofcut.core.checklist.CutterChange;
 import org.proofcut.core.checklist.OperationWording;
 import org.proofcut.core.checklist.Wording;
+import org.proofcut.core.evidence.Amount;
 import org.proofcut.core.evidence.Citation;
+import org.proofcut.core.exposure.MachineNoise;
+import org.proofcut.core.exposure.NoiseLaw;
 import org.proofcut.core.operation.Ways;
 import org.proofcut.core.safety.Fact;
 import org.proofcut.core.shop.GearKind;
@@ -76,6 +79,7 @@ final class ContentReader {
             Quantity.class,
             "a length (18 mm), a speed (18000 per minute), a weight (25 kg), a level (85 dBA) or a number (3)",
             Quantity::of)
+        .text(Amount.class, AmountText.LEVEL, AmountText::read)
         .via(Because.Entry.class, Because.class, resolve)
         .via(
             Because.Entry.class,
@@ -103,6 +107,7 @@ final class ContentReader {
     var aids = byId("shop/aids.yaml", WorkAid.class);
     var changes = byId("shop/cutter-change.yaml", CutterChange.class);
     var trouble = byId("trouble.yaml", Trouble.class);
+    var noise = noise(facts);
     // First, because operation/limits lies below the folder of the operations' words.
     var limitRecords = limitRecords(limitFolders);
     var operations = operations();
@@ -132,6 +137,7 @@ final class ContentReader {
             regions.byId(),
             new Wording(operations, gear, aids, changes, pairs),
             trouble,
+            noise,
             limitRecords,
             facts,
             rules.cases(),
@@ -194,6 +200,55 @@ final class ContentReader {
   private void refuseUnknown(Located<String> name, Fact fact, Map<Fact, FactEntry> facts) {
     var known = facts.containsKey(fact) ? facts.get(fact).words() : List.<String>of();
     faults.refuseUnknown(name, fact.id(), known);
+  }
+
+  /** Every machine has its level, and every region one law of noise. */
+  private NoiseContent noise(Map<Fact, FactEntry> facts) {
+    var wanted = new ArrayList<>(NoiseContent.kinds(facts));
+    var levels = new LinkedHashMap<String, Located<MachineNoise>>();
+    only("exposure/levels.yaml").ifPresent(file -> addById(file, MachineNoise.class, levels));
+    levels.forEach(
+        (id, level) -> {
+          if (!wanted.contains(id)) {
+            faults.addUnknown(level.spot(), "machine", id, wanted);
+          }
+        });
+    refuseMissing("exposure/levels.yaml", "level", wanted, levels.keySet());
+    var laws = new LinkedHashMap<String, Located<NoiseLaw>>();
+    only("exposure/laws.yaml").ifPresent(file -> addById(file, NoiseLaw.class, laws));
+    var known = regions.byId().keySet();
+    var lawful = new HashMap<String, NoiseLaw>();
+    for (var law : laws.values()) {
+      for (var region : law.value().regions()) {
+        if (!known.contains(region)) {
+          faults.addUnknown(law.spot(), "region", region, known);
+        }
+      }
+      for (var region : regions.spread(law.value().regions())) {
+        if (lawful.putIfAbsent(region, law.value()) != null) {
+          faults.add(
+              law.spot(),
+              "\"%s\" has two laws of noise".formatted(region),
+              "one for each region",
+              "Name the region in one of the two.");
+        }
+      }
+    }
+    refuseMissing("exposure/laws.yaml", "law", known, lawful.keySet());
+    return new NoiseContent(values(levels), lawful);
+  }
+
+  private void refuseMissing(
+      String path, String what, Collection<String> wanted, Collection<String> there) {
+    for (var id : wanted) {
+      if (!there.contains(id)) {
+        faults.add(
+            Spot.of(path),
+            "\"%s\" has no %s".formatted(id, what),
+            "one for each of " + String.join(", ", wanted),
+            "Write it.");
+      }
+    }
   }
 
   private void sources() {

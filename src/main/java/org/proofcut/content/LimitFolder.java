@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.proofcut.core.boring.BoringLimits;
 import org.proofcut.core.casework.CaseLimits;
 import org.proofcut.core.evidence.Worked;
+import org.proofcut.core.exposure.ExposureLimits;
 import org.proofcut.core.fit.FitLimits;
 import org.proofcut.core.habit.HabitLimits;
 import org.proofcut.core.measure.Length;
@@ -36,6 +37,7 @@ record LimitFolder(String path, Class<? extends Record> type) {
       List.of(
           new LimitFolder("fit/limits", FitLimits.class),
           new LimitFolder("boring/limits", BoringLimits.class),
+          new LimitFolder("exposure/limits", ExposureLimits.class),
           new LimitFolder("casework/limits", CaseLimits.class),
           new LimitFolder("setup/limits/settings", SettingLimits.class),
           new LimitFolder("setup/limits/router", RouterLimits.class),

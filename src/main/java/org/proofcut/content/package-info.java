@@ -13,6 +13,7 @@
     mayImport = {
       "core.measure",
       "core.evidence",
+      "core.exposure",
       "core.shop",
       "core.fit",
       "core.casework",

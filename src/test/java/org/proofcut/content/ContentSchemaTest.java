@@ -14,6 +14,8 @@ import org.proofcut.content.yaml.Faults;
 import org.proofcut.content.yaml.JsonSchema;
 import org.proofcut.core.checklist.CutterChange;
 import org.proofcut.core.checklist.OperationWording;
+import org.proofcut.core.exposure.MachineNoise;
+import org.proofcut.core.exposure.NoiseLaw;
 import org.proofcut.core.shop.GearKind;
 import org.proofcut.core.shop.WorkAid;
 import org.proofcut.rulebook.Limit;
@@ -32,6 +34,8 @@ class ContentSchemaTest {
     schemas.put("facts", schema.byId("content/facts.yaml", FactEntry.class));
     schemas.put("regions", schema.byId("content/regions.yaml", Region.class));
     schemas.put("sources", schema.byId("content/sources/*.yaml", Source.class));
+    schemas.put("noise-levels", schema.byId("content/exposure/levels.yaml", MachineNoise.class));
+    schemas.put("noise-laws", schema.byId("content/exposure/laws.yaml", NoiseLaw.class));
     schemas.put("gear", schema.byId("content/shop/gear.yaml", GearKind.class));
     schemas.put("gear-pairs", schema.byId("content/shop/gear-pairs.yaml", GearPairEntry.class));
     schemas.put("aids", schema.byId("content/shop/aids.yaml", WorkAid.class));

@@ -112,6 +112,12 @@ class DeskLookTest {
     pages.put("rules", "rules?words=saw");
     pages.put("rules-of-a-cut", "rules?machine=router-table&operation=dado&harm=cut");
     pages.put("rules-by-harm", "rules/by-harm");
+    pages.put("noise-empty", "noise");
+    pages.put(
+        "noise",
+        "noise?other-1-what=sanding&other-1-level=95&other-1-minutes=60&protector=NRR+25&second=NRR+29");
+    pages.put("noise-rubbish", "noise?other-1-level=loud&other-1-minutes=&protector=muffs");
+    pages.put("job-noise", "jobs/" + demo() + "/noise?done-1=no&minutes-2=30");
     pages.put("not-there", "no/such/page");
     return pages;
   }

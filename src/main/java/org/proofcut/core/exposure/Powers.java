@@ -13,6 +13,8 @@ final class Powers {
 
   private static final BigDecimal LN_2 = new BigDecimal("0.693147180559945309417232121458");
 
+  private static final BigDecimal LOG2_OF_TEN = new BigDecimal("3.321928094887362347870319429489");
+
   private static final BigDecimal LN_10 = new BigDecimal("2.302585092994045684017991454684");
 
   /** A term smaller than this changes no digit that is kept. */
@@ -34,6 +36,11 @@ final class Powers {
       sum = sum.add(term);
     }
     return sum.multiply(TWO.pow(whole, DIGITS), DIGITS);
+  }
+
+  /** {@code 10^exponent}, as a power of two. */
+  static BigDecimal ofTen(BigDecimal exponent) {
+    return ofTwo(exponent.multiply(LOG2_OF_TEN, DIGITS));
   }
 
   /**

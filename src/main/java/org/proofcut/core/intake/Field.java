@@ -21,6 +21,8 @@ public record Field(
     LENGTH,
     ANGLE,
     COUNT,
+    /** A number with or without a decimal point or comma. */
+    NUMBER,
     YES_NO,
     /** Marks of a dial with their revolutions a minute: {@code 1: 8000, 2: 12000}. */
     SPEEDS,
@@ -50,6 +52,10 @@ public record Field(
 
   static Field count(String name, String label, String hint) {
     return new Field(name, label, hint, Entry.COUNT, false, List.of());
+  }
+
+  static Field number(String name, String label, String hint) {
+    return new Field(name, label, hint, Entry.NUMBER, false, List.of());
   }
 
   static Field yesNo(String name, String label) {

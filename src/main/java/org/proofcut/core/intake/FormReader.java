@@ -1,5 +1,6 @@
 package org.proofcut.core.intake;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -174,6 +175,28 @@ final class FormReader {
               DateText.ALLOWED));
     }
     return day;
+  }
+
+  /** A number within bounds, with one decimal at most; empty where nothing was entered. */
+  Optional<BigDecimal> optionalNumber(Field field, int least, int most) {
+    var text = raw(field.name()).strip();
+    if (text.isEmpty()) {
+      return Optional.empty();
+    }
+    // No mark between thousands: it would mean different things in two countries.
+    if (text.matches("-?[0-9]{1,4}([.,][0-9])?")) {
+      var number = new BigDecimal(text.replace(',', '.'));
+      if (number.compareTo(BigDecimal.valueOf(least)) >= 0
+          && number.compareTo(BigDecimal.valueOf(most)) <= 0) {
+        return Optional.of(number);
+      }
+    }
+    problems.add(
+        stops(
+            field,
+            "\"" + shortened(text) + "\" is not in the range",
+            "a number from " + least + " to " + most + ", with one decimal at most"));
+    return Optional.empty();
   }
 
   boolean yes(Field field) {

@@ -3,11 +3,16 @@ package org.proofcut.core.intake;
 import static org.proofcut.core.intake.CutFields.band;
 import static org.proofcut.core.intake.Field.count;
 import static org.proofcut.core.intake.Field.length;
+import static org.proofcut.core.intake.Field.number;
 import static org.proofcut.core.intake.Field.speeds;
 import static org.proofcut.core.intake.Field.text;
 import static org.proofcut.core.intake.Field.yesNo;
 
+import java.util.ArrayList;
+import java.util.Optional;
+import org.proofcut.core.evidence.Amount;
 import org.proofcut.core.measure.Band;
+import org.proofcut.core.shop.Machine;
 
 /** Fields that machines and cutters of several kinds share. */
 final class MachineFields {
@@ -45,7 +50,44 @@ final class MachineFields {
 
   static final Field DIAMETER = length("diameter", "Diameter", "as marked");
 
+  /** Asked of every machine, and no part of it: nothing is set by how loud it is. */
+  static final Field LEVEL =
+      number(
+              "level",
+              "Level at your ear, measured",
+              "in dBA, while it cuts, with the extractor on if one is connected; leave empty if never"
+                  + " measured")
+          .mayStayEmpty();
+
+  private static final int QUIETEST = 40;
+
+  private static final int LOUDEST = 140;
+
   private MachineFields() {}
+
+  /** The form with the level asked at its end. */
+  static <M extends Machine> ItemForm<M> withLevel(ItemForm<M> form) {
+    var fields = new ArrayList<>(form.fields());
+    fields.add(LEVEL);
+    return new ItemForm<>(
+        form.kind(),
+        form.title(),
+        fields,
+        (id, typed) -> {
+          level(typed);
+          return form.maker().make(id, typed);
+        });
+  }
+
+  /** The level that was measured; empty where none was. */
+  static Optional<Amount> level(FormReader form) {
+    return level(form, LEVEL);
+  }
+
+  /** A level in any field. */
+  static Optional<Amount> level(FormReader form, Field field) {
+    return form.optionalNumber(field, QUIETEST, LOUDEST).map(level -> new Amount(level, "dBA"));
+  }
 
   /** What it is called, for example so. */
   static Field name(String example) {

@@ -1,11 +1,14 @@
 package org.proofcut.core.intake;
 
 import static org.proofcut.core.intake.Field.text;
+import static org.proofcut.core.intake.MachineFields.withLevel;
 
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.proofcut.core.evidence.Amount;
+import org.proofcut.core.evidence.Worked;
 import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.shop.Cutter;
 import org.proofcut.core.shop.GearKind;
@@ -43,15 +46,15 @@ public final class ShopForms {
   /** Kinds of machine. */
   public static final List<ItemForm<? extends Machine>> MACHINES =
       List.of(
-          RouterForms.routerTable(),
-          RouterForms.handRouter(),
-          SawForms.tableSaw(),
-          SawForms.trackSaw(),
-          SawForms.mitreSaw(),
-          DrillForms.drillPress(),
-          DrillForms.handDrill(),
-          KnifeMachineForms.jointer(),
-          KnifeMachineForms.planer());
+          withLevel(RouterForms.routerTable()),
+          withLevel(RouterForms.handRouter()),
+          withLevel(SawForms.tableSaw()),
+          withLevel(SawForms.trackSaw()),
+          withLevel(SawForms.mitreSaw()),
+          withLevel(DrillForms.drillPress()),
+          withLevel(DrillForms.handDrill()),
+          withLevel(KnifeMachineForms.jointer()),
+          withLevel(KnifeMachineForms.planer()));
 
   /** Kinds of cutter. */
   public static final List<ItemForm<? extends Cutter>> CUTTER_KINDS =
@@ -81,6 +84,12 @@ public final class ShopForms {
     var stands = form.choice(region);
     var beard = form.yes(BEARD);
     return form.result(() -> new About(name, unit, stands, beard));
+  }
+
+  /** The level that the shop's meter showed at a machine, if one was entered and can be read. */
+  public static Optional<Worked<Amount>> measuredLevel(Map<String, String> typed) {
+    return MachineFields.level(new FormReader(typed, LengthUnit.MILLIMETRE))
+        .map(level -> Worked.measured("level at your ear, by your meter", level));
   }
 
   /** The form of a kind of machine or cutter. */

@@ -53,7 +53,7 @@ final class ShopJson {
       String name,
       String label,
       String hint,
-      @Schema(description = "text, length, angle, count, yes-no, speeds, choice or date")
+      @Schema(description = "text, length, angle, count, number, yes-no, speeds, choice or date")
           String entry,
       boolean optional,
       List<Choice> choices) {}

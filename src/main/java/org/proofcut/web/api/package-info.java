@@ -35,6 +35,8 @@
       "core.measure",
       "core.measure.display",
       "core.evidence",
+      "core.exposure",
+      "core.noise",
       "core.stock",
       "core.readings",
       "core.shop",

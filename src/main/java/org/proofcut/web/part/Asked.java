@@ -55,7 +55,7 @@ public record Asked(
           case LENGTH -> understood(value, bareUnit);
           case ANGLE -> understood(value);
           case DATE -> understoodDay(value);
-          case TEXT, COUNT, YES_NO, SPEEDS, CHOICE -> null;
+          case TEXT, COUNT, NUMBER, YES_NO, SPEEDS, CHOICE -> null;
         },
         problems.stream()
             .filter(problem -> problem.where().equals(field.name()))

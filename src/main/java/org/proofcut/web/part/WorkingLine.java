@@ -1,5 +1,6 @@
 package org.proofcut.web.part;
 
+import java.time.Duration;
 import java.util.Collection;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -42,6 +43,9 @@ public record WorkingLine(
     if (value instanceof Length length) {
       var shown = scale.show(length);
       return shown.isExact() ? shown.text() : shown.text() + " (exactly " + length + ")";
+    }
+    if (value instanceof Duration time) {
+      return "%d min %d s".formatted(time.toMinutes(), time.toSecondsPart());
     }
     if (value instanceof Collection<?> values) {
       return values.stream().map(each -> written(each, scale)).collect(Collectors.joining(", "));

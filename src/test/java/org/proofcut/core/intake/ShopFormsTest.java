@@ -156,4 +156,66 @@ class ShopFormsTest {
           ShopForms.of("table-saw").orElseThrow().read("id", typed, LengthUnit.MILLIMETRE);
     }
   }
+
+  @Nested
+  class Levels {
+
+    @Test
+    void level_isAskedOfEveryMachine_andMayStayEmpty() {
+      assertEquals(9, ShopForms.MACHINES.size());
+      for (var form : ShopForms.MACHINES) {
+        var last = form.fields().get(form.fields().size() - 1);
+        assertEquals("level", last.name(), form.kind());
+        assertTrue(last.optional(), form.kind());
+      }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"98.5, 98.5", "'98,5', 98.5", "40, 40", "140, 140", "' 101 ', 101"})
+    void level_inRange_isReadAndKept(String typed, String level) {
+      for (var thing : Demo.things()) {
+        if (thing.group() == Demo.Thing.Group.MACHINE) {
+          assertEquals(List.of(), read(thing, typed).problems(), thing.kind());
+        }
+      }
+      assertEquals(
+          level + " dBA",
+          ShopForms.measuredLevel(Map.of("level", typed)).orElseThrow().value().text());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"39.9", "140.1", "98.55", "abc", "'1,098'", "9e1", "-5", "98 dBA 99"})
+    void level_otherwise_isRefusedAtItsField(String typed) {
+      for (var thing : Demo.things()) {
+        if (thing.group() == Demo.Thing.Group.MACHINE) {
+          var read = read(thing, typed);
+          assertEquals(Optional.empty(), read.value(), thing.kind());
+          assertEquals(List.of("level"), read.problems().stream().map(Problem::where).toList());
+        }
+      }
+      assertEquals(Optional.empty(), ShopForms.measuredLevel(Map.of("level", typed)));
+    }
+
+    /** As every machine is kept that was entered before this was asked. */
+    @Test
+    void level_neverAsked_isNone_andChangesNothing() {
+      for (var thing : Demo.things()) {
+        if (thing.group() == Demo.Thing.Group.MACHINE) {
+          assertEquals(Optional.empty(), ShopForms.measuredLevel(thing.typed()));
+          assertEquals(
+              ShopForms.of(thing.kind())
+                  .orElseThrow()
+                  .read("id", thing.typed(), LengthUnit.MILLIMETRE),
+              read(thing, "99.5"),
+              thing.kind());
+        }
+      }
+    }
+
+    private Read<?> read(Demo.Thing thing, String level) {
+      var typed = new HashMap<>(thing.typed());
+      typed.put("level", level);
+      return ShopForms.of(thing.kind()).orElseThrow().read("id", typed, LengthUnit.MILLIMETRE);
+    }
+  }
 }

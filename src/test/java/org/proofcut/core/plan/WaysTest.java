@@ -203,7 +203,7 @@ class WaysTest {
                   .map(factor -> new BigDecimal(text).multiply(new BigDecimal(factor)))
                   .map(BigDecimal::toPlainString)
               : Stream.of("4", "40");
-      case ANGLE, COUNT, TEXT, SPEEDS, DATE -> Stream.empty();
+      case ANGLE, COUNT, NUMBER, TEXT, SPEEDS, DATE -> Stream.empty();
     };
   }
 

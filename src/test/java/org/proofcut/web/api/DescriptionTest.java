@@ -31,6 +31,7 @@ class DescriptionTest {
           WorkResource.class,
           SetUpResource.class,
           HabitResource.class,
+          NoiseResource.class,
           ContentResource.class);
 
   private JsonNode description;

@@ -2,6 +2,7 @@ package org.proofcut.web.part;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.proofcut.core.evidence.Worked;
@@ -40,5 +41,11 @@ class WorkingLineTest {
     var readings = Worked.measured("readings", List.of(Length.of("17.7 mm"), Length.of("17.8 mm")));
     assertEquals(
         "17.70 mm, 17.80 mm", WorkingLine.of(readings, Scale.HUNDREDTH_MILLIMETRE).get(0).result());
+  }
+
+  @Test
+  void of_aTime_writesMinutesAndSeconds() {
+    var time = Worked.measured("time", Duration.ofSeconds(3_725));
+    assertEquals("62 min 5 s", WorkingLine.of(time, Scale.TENTH_MILLIMETRE).get(0).result());
   }
 }

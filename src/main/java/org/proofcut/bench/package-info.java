@@ -5,12 +5,15 @@
 @Room(
     step = 230,
     question = "What happens on a tap?",
-    gives = "ShopFloor, JobDesk, WorkBench, HabitDesk; House, the content that the service runs on",
+    gives = "ShopFloor, JobDesk, WorkBench, HabitDesk, DustDesk; House, the content that the service runs on",
     notHere = "how it looks (web), where it is kept (logbook), what is right (core)",
     mayImport = {
       "core.measure",
       "core.evidence",
+      "core.exposure",
       "core.shop",
+      "core.part",
+      "core.stock",
       "core.casework",
       "core.boring",
       "core.setup",

@@ -1,5 +1,6 @@
 package org.proofcut.content;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
@@ -23,7 +24,12 @@ import org.proofcut.content.yaml.YamlFile;
 import org.proofcut.core.checklist.CutterChange;
 import org.proofcut.core.checklist.OperationWording;
 import org.proofcut.core.checklist.Wording;
+import org.proofcut.core.evidence.Amount;
 import org.proofcut.core.evidence.Citation;
+import org.proofcut.core.exposure.ExtractionLimits;
+import org.proofcut.core.exposure.MachineDust;
+import org.proofcut.core.exposure.PanelMark;
+import org.proofcut.core.exposure.Wood;
 import org.proofcut.core.safety.Fact;
 import org.proofcut.core.shop.GearKind;
 import org.proofcut.core.shop.WorkAid;
@@ -74,6 +80,8 @@ final class ContentReader {
             Quantity.class,
             "a length (18 mm), a speed (18000 per minute), a weight (25 kg), a level (85 dBA) or a number (3)",
             Quantity::of)
+        .text(Amount.class, AmountText.IN_AIR, AmountText::ofAir)
+        .text(BigDecimal.class, "a number, such as 0.63", BigDecimal::new)
         .via(Because.Entry.class, Because.class, resolve)
         .via(
             Because.Entry.class,
@@ -100,6 +108,16 @@ final class ContentReader {
     var aids = byId("shop/aids.yaml", WorkAid.class);
     var changes = byId("shop/cutter-change.yaml", CutterChange.class);
     var trouble = byId("trouble.yaml", Trouble.class);
+    var dust =
+        new DustReader(
+            byId("stock/species.yaml", Wood.class),
+            byId("exposure/machines.yaml", MachineDust.class),
+            byId("exposure/air-limits.yaml", DustReader.AirLimitEntry.class),
+            byId("exposure/masks.yaml", DustReader.MaskEntry.class),
+            byId("exposure/panel-marks.yaml", PanelMark.class));
+    for (var limit : dust.limits().values()) {
+      limit.woods().forEach(wood -> faults.refuseUnknown(wood, "wood", dust.woods().keySet()));
+    }
     // First, because operation/limits lies below the folder of the operations' words.
     var limitRecords = limitRecords(limitFolders);
     var operations = operations();
@@ -121,6 +139,8 @@ final class ContentReader {
             regions.byId(),
             new Wording(operations, gear, aids, changes),
             trouble,
+            dust.book(
+                Optional.ofNullable((ExtractionLimits) limitRecords.get(ExtractionLimits.class))),
             limitRecords,
             facts,
             rules.cases(),

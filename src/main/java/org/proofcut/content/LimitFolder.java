@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.proofcut.core.boring.BoringLimits;
 import org.proofcut.core.casework.CaseLimits;
 import org.proofcut.core.evidence.Worked;
+import org.proofcut.core.exposure.ExtractionLimits;
 import org.proofcut.core.fit.FitLimits;
 import org.proofcut.core.habit.HabitLimits;
 import org.proofcut.core.measure.Length;
@@ -43,7 +44,8 @@ record LimitFolder(String path, Class<? extends Record> type) {
           new LimitFolder("setup/limits/knives", KnifeLimits.class),
           new LimitFolder("setup/limits/drill", DrillLimits.class),
           new LimitFolder("operation/limits", OperationLimits.class),
-          new LimitFolder("habit/limits", HabitLimits.class));
+          new LimitFolder("habit/limits", HabitLimits.class),
+          new LimitFolder("exposure/limits", ExtractionLimits.class));
 
   /** The limits of a record that are one number each, by the names that conditions use. */
   static Map<String, Limit> single(Record limits) {

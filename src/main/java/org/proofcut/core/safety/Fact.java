@@ -56,7 +56,11 @@ public enum Fact {
   AIDS_AT_HAND("aids_at_hand", Type.TEXTS, false),
   GEAR_AT_HAND("gear_at_hand", Type.TEXTS, false),
   GLUE("glue", Type.YES_NO, false),
-  SCREWS("screws", Type.YES_NO, false);
+  SCREWS("screws", Type.YES_NO, false),
+  /** What the dust of these woods does beside what any wood dust does. */
+  DUST_EFFECTS("dust_effects", Type.TEXTS, true),
+  /** How much fine dust: little, some, much, most. */
+  DUST_STRENGTH("dust_strength", Type.TEXT, true);
 
   /** How a fact is written in a condition. */
   public enum Type {

@@ -16,6 +16,7 @@ import org.proofcut.core.intake.DustForm;
 import org.proofcut.core.intake.JobForm;
 import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.part.PartRole;
+import org.proofcut.logbook.JobRecord;
 import org.proofcut.logbook.Logbook;
 
 /** What the dust of some work does, and what keeps it out; nothing of it is kept. */
@@ -24,6 +25,9 @@ public class DustDesk {
 
   /** Names the job whose sheets are cut. */
   public static final String JOB = "job";
+
+  /** Chosen where no job is meant. */
+  public static final String NO_JOB = "none";
 
   private final Logbook logbook;
   private final ShopFloor floor;
@@ -40,11 +44,16 @@ public class DustDesk {
     return house.content().dust();
   }
 
+  /** The jobs whose sheets can be asked for, the newest change first. */
+  public List<JobRecord> jobs() {
+    return logbook.jobs();
+  }
+
   /** What typed fields come to where the shop stands. */
   public DustDraft draft(Map<String, String> typed) {
     var region = house.content().regions().get(floor.shop().region());
     var unit = floor.unit();
-    var asked = typed.getOrDefault(JOB, "");
+    var asked = typed.getOrDefault(JOB, "").replace(NO_JOB, "");
     var job = Optional.of(asked).filter(id -> !id.isBlank()).flatMap(logbook::job);
     var woods = job.flatMap(one -> JobForm.read(one.typed()).value()).map(this::woods);
     var read = DustForm.read(typed, book(), woods.orElse(List.of()), unit);
@@ -52,7 +61,7 @@ public class DustDesk {
     if (!asked.isBlank() && woods.isEmpty()) {
       problems.add(
           Problem.stops(
-              "",
+              JOB,
               "There is no such job, or its sheets can't be read",
               "a job that is kept",
               "Open the job and save it, or choose the woods here"));

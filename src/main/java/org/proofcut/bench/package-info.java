@@ -5,7 +5,8 @@
 @Room(
     step = 230,
     question = "What happens on a tap?",
-    gives = "ShopFloor, JobDesk, WorkBench, HabitDesk, DustDesk; House, the content that the service runs on",
+    gives =
+        "ShopFloor, JobDesk, WorkBench, HabitDesk, DustDesk; House, the content that the service runs on",
     notHere = "how it looks (web), where it is kept (logbook), what is right (core)",
     mayImport = {
       "core.measure",

@@ -14,6 +14,9 @@ import org.proofcut.content.yaml.Faults;
 import org.proofcut.content.yaml.JsonSchema;
 import org.proofcut.core.checklist.CutterChange;
 import org.proofcut.core.checklist.OperationWording;
+import org.proofcut.core.exposure.MachineDust;
+import org.proofcut.core.exposure.PanelMark;
+import org.proofcut.core.exposure.Wood;
 import org.proofcut.core.shop.GearKind;
 import org.proofcut.core.shop.WorkAid;
 import org.proofcut.rulebook.Limit;
@@ -42,6 +45,13 @@ class ContentSchemaTest {
     schemas.put("rule", schema.one("content/safety/<family>/<id>.yaml", RuleEntry.class));
     schemas.put(
         "cases", schema.one("content/safety/<family>/<id>.cases.yaml", RuleCase.File.class));
+    schemas.put("species", schema.byId("content/stock/species.yaml", Wood.class));
+    schemas.put("machine-dust", schema.byId("content/exposure/machines.yaml", MachineDust.class));
+    schemas.put(
+        "air-limits",
+        schema.byId("content/exposure/air-limits.yaml", DustReader.AirLimitEntry.class));
+    schemas.put("masks", schema.byId("content/exposure/masks.yaml", DustReader.MaskEntry.class));
+    schemas.put("panel-marks", schema.byId("content/exposure/panel-marks.yaml", PanelMark.class));
     for (var folder : LimitFolder.ALL) {
       schemas.put(
           folder.path().replace('/', '-'),

@@ -108,6 +108,12 @@ class DeskLookTest {
                     "found-run_across-2",
                     "60")));
     pages.put("rules", "rules?words=saw");
+    pages.put("dust-empty", "dust");
+    pages.put(
+        "dust",
+        "dust?wood-1=western-red-cedar&wood-2=mdf&machine=router-table&extraction=extractor"
+            + "&airflow=300&mouth-width=120&mouth-height=80&level=25");
+    pages.put("dust-to-mend", "dust?wood-1=iroko&machine=lathe&extraction=extractor&level=-5");
     pages.put("not-there", "no/such/page");
     return pages;
   }

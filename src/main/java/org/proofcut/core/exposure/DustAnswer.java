@@ -14,6 +14,7 @@ import org.proofcut.core.evidence.Worked;
  * @param elsewhere the others
  * @param heldTo the one that masks are reckoned by; empty where none is known
  * @param strength how much fine dust there is, in order and not in milligrams
+ * @param level what was measured
  * @param air what the extraction has to draw
  * @param mask which mask is needed, the last thing of all
  */
@@ -25,12 +26,14 @@ public record DustAnswer(
     List<AirLimit> elsewhere,
     Optional<AirLimit> heldTo,
     Worked<DustStrength> strength,
+    Optional<Worked<Amount>> level,
     Air air,
     Optional<Mask.Need> mask) {
 
   /**
    * Extraction at its opening.
    *
+   * @param drawnOff whether an extractor is there
    * @param hood what it draws through
    * @param usual whether that is the port such a machine usually has, and not one that was measured
    * @param velocity that the air must have there
@@ -40,6 +43,7 @@ public record DustAnswer(
    * @param enough whether that is enough; false where nothing is known
    */
   public record Air(
+      boolean drawnOff,
       Hood hood,
       boolean usual,
       Worked<Amount> velocity,
@@ -65,20 +69,22 @@ public record DustAnswer(
         book.dustLimitsElsewhere(asked.woods(), region),
         heldTo,
         strength,
+        asked.level(),
         air(asked, book, unit),
         mask(asked, book, region, heldTo, strength));
   }
 
   private static Air air(DustAsked asked, DustBook book, String unit) {
     var limits = figures(book);
-    var own = asked.extraction().flatMap(DustAsked.Extraction::hood);
-    var hood = own.orElseGet(() -> new Hood.Round(book.machines().get(asked.machine()).port()));
+    var hood =
+        asked.hood().orElseGet(() -> new Hood.Round(book.machines().get(asked.machine()).port()));
     var velocity =
         hood instanceof Hood.Round ? limits.transportVelocity() : limits.captureVelocity();
-    var airflow = asked.extraction().flatMap(DustAsked.Extraction::airflow);
+    var airflow = asked.airflow();
     return new Air(
+        asked.drawnOff(),
         hood,
-        own.isEmpty(),
+        asked.hood().isEmpty(),
         velocity,
         hood.needed(velocity, unit),
         airflow,
@@ -107,6 +113,14 @@ public record DustAnswer(
 
   private static ExtractionLimits figures(DustBook book) {
     return book.air().orElseThrow(() -> new IllegalArgumentException("no figures of air"));
+  }
+
+  /** Whether more was measured than a limit allows; never of one that can't be held against it. */
+  public boolean isOver(AirLimit limit) {
+    return limit.isComparable()
+        && level
+            .filter(one -> one.value().value().compareTo(limit.most().value().value()) > 0)
+            .isPresent();
   }
 
   /** Whether any of it is a glued panel. */

@@ -10,27 +10,27 @@ import org.proofcut.core.evidence.Worked;
  *
  * @param woods all that is cut, at least one
  * @param machine id of a {@link MachineDust}
- * @param extraction empty where there is none
+ * @param hood the opening that dust is or would be drawn off through; empty for the port that such
+ *     a machine usually has
+ * @param drawnOff whether an extractor is there
+ * @param airflow what it draws, in m³/h or ft³/min; empty where nobody knows
  * @param level what was measured at the collar, in mg/m³; empty where nothing was
  */
 public record DustAsked(
     List<Wood> woods,
     String machine,
-    Optional<Extraction> extraction,
+    Optional<Hood> hood,
+    boolean drawnOff,
+    Optional<Worked<Amount>> airflow,
     Optional<Worked<Amount>> level) {
-
-  /**
-   * An extractor at the machine.
-   *
-   * @param airflow empty where it is not known
-   * @param hood what it draws through; empty for the port that such a machine usually has
-   */
-  public record Extraction(Optional<Worked<Amount>> airflow, Optional<Hood> hood) {}
 
   public DustAsked {
     woods = List.copyOf(woods);
     if (woods.isEmpty()) {
       throw new IllegalArgumentException("no wood, no dust");
+    }
+    if (airflow.isPresent() && !drawnOff) {
+      throw new IllegalArgumentException("air without an extractor");
     }
   }
 }

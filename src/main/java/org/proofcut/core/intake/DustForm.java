@@ -154,7 +154,9 @@ public final class DustForm {
             new DustAsked(
                 List.copyOf(woods),
                 machine,
-                drawn ? Optional.of(new DustAsked.Extraction(airflow, hood)) : Optional.empty(),
+                hood,
+                drawn,
+                drawn ? airflow : Optional.empty(),
                 level));
   }
 
@@ -197,8 +199,7 @@ public final class DustForm {
   private static final String DUST = "mg/m³";
 
   /** Its unit is empty where none was typed. */
-  private Optional<Amount> amount(
-      Field field, BigDecimal least, BigDecimal most, String allowed) {
+  private Optional<Amount> amount(Field field, BigDecimal least, BigDecimal most, String allowed) {
     var text = form.raw(field.name()).strip();
     if (text.isEmpty()) {
       return Optional.empty();

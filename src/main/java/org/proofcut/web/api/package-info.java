@@ -35,6 +35,7 @@
       "core.measure",
       "core.measure.display",
       "core.evidence",
+      "core.exposure",
       "core.stock",
       "core.readings",
       "core.shop",

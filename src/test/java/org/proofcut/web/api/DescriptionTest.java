@@ -31,7 +31,8 @@ class DescriptionTest {
           WorkResource.class,
           SetUpResource.class,
           HabitResource.class,
-          ContentResource.class);
+          ContentResource.class,
+          DustResource.class);
 
   private JsonNode description;
 

@@ -32,7 +32,8 @@ public class House {
                 content.setupLimits(),
                 content.limits(OperationLimits.class),
                 content.rulebook(),
-                content.wording()));
+                content.wording(),
+                content.dust()));
   }
 
   public Content content() {

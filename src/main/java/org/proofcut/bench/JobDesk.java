@@ -6,15 +6,20 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
 import java.time.Clock;
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
+import java.util.stream.Stream;
+import org.proofcut.core.casework.CaseDesign;
 import org.proofcut.core.casework.ProvenDepths;
+import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.intake.Demo;
 import org.proofcut.core.intake.JobForm;
 import org.proofcut.core.intake.Read;
+import org.proofcut.core.part.PartRole;
 import org.proofcut.core.setup.Learned;
 import org.proofcut.logbook.JobRecord;
 import org.proofcut.logbook.Logbook;
@@ -88,8 +93,27 @@ public class JobDesk {
     }
     var plan = house.planner().plan(read.value().get(), floor.shop(), proven, learned);
     var problems =
-        plan.problems().stream().map(problem -> JobForm.atField(problem, typed)).toList();
+        Stream.concat(
+                plan.problems().stream().map(problem -> JobForm.atField(problem, typed)),
+                unknownWoods(read.value().get()))
+            .toList();
     return new Draft(typed, Optional.of(plan), problems);
+  }
+
+  /** A wood that the house does not know is cut like any of its material. */
+  private Stream<Problem> unknownWoods(CaseDesign design) {
+    return Arrays.stream(PartRole.values())
+        .map(role -> design.sheets().of(role))
+        .distinct()
+        .filter(sheet -> sheet.wood().isPresent())
+        .filter(sheet -> house.content().dust().wood(sheet.wood().get()).isEmpty())
+        .map(
+            sheet ->
+                Problem.warns(
+                    sheet.id() + "-wood",
+                    "Nothing is known of the dust of \"" + sheet.wood().get() + "\"",
+                    "such as iroko, oak, birch plywood; the page on dust names all",
+                    "Write it so, or go on: it counts as " + sheet.material().words()));
   }
 
   /**

@@ -6,14 +6,16 @@
     step = 230,
     question = "What happens on a tap?",
     gives =
-        "ShopFloor, JobDesk, WorkBench, HabitDesk, GearDesk, NoiseDesk; House, the content that the service"
-            + " runs on",
+        "ShopFloor, JobDesk, WorkBench, HabitDesk, GearDesk, NoiseDesk, DustDesk; House, the content that"
+            + " the service runs on",
     notHere = "how it looks (web), where it is kept (logbook), what is right (core)",
     mayImport = {
       "core.measure",
       "core.evidence",
       "core.exposure",
       "core.shop",
+      "core.part",
+      "core.stock",
       "core.casework",
       "core.boring",
       "core.setup",

@@ -6,7 +6,10 @@ import java.util.regex.Pattern;
 import org.proofcut.core.evidence.Amount;
 import org.proofcut.core.safety.Fact;
 
-/** A weight or a level as content writes it: {@code 25 kg}, {@code 51 lb}, {@code 85 dBA}. */
+/**
+ * A weight or a level as content writes it: {@code 25 kg}, {@code 51 lb}, {@code 85 dBA}; and what
+ * is in the air: {@code 3 mg/m3}.
+ */
 final class AmountText {
 
   static final String WEIGHT = "a weight with its unit, such as 25 kg or 51 lb";
@@ -15,7 +18,28 @@ final class AmountText {
   private static final Pattern AMOUNT =
       Pattern.compile("(\\d{1,6}(?:\\.\\d{1,3})?) (?:(kg|g|lb)|(dBA))");
 
+  static final String IN_AIR = "an amount with its unit, such as 3 mg/m3, 0.75 ppm or 20 m/s";
+
+  private static final Pattern OF_AIR =
+      Pattern.compile("(\\d{1,6}(?:\\.\\d{1,3})?) (mg/m3|ppm|m/s)");
+
+  static final String ANY =
+      "an amount with its unit, such as 25 kg, 85 dBA, 3 mg/m3, 0.75 ppm or 20 m/s";
+
   private AmountText() {}
+
+  /**
+   * What may hang in the air, or how fast it goes.
+   *
+   * @throws IllegalArgumentException if the text is no such amount
+   */
+  private static Amount ofAir(String text) {
+    var found = OF_AIR.matcher(text);
+    if (!found.matches()) {
+      throw new IllegalArgumentException(text);
+    }
+    return new Amount(new BigDecimal(found.group(1)), found.group(2).replace("m3", "m³"));
+  }
 
   /** What it measures; empty if it is no amount. */
   static Optional<Fact.Type> type(String text) {
@@ -32,6 +56,9 @@ final class AmountText {
    * @throws IllegalArgumentException if the text is no amount
    */
   static Amount read(String text) {
+    if (OF_AIR.matcher(text).matches()) {
+      return ofAir(text);
+    }
     return read(type(text).orElseThrow(() -> new IllegalArgumentException(text)), text);
   }
 

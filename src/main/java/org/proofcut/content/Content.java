@@ -8,6 +8,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import org.proofcut.core.checklist.Wording;
 import org.proofcut.core.evidence.Citation;
+import org.proofcut.core.exposure.DustBook;
 import org.proofcut.core.safety.Fact;
 import org.proofcut.core.setup.DrillLimits;
 import org.proofcut.core.setup.KnifeLimits;
@@ -28,6 +29,7 @@ import org.proofcut.rulebook.CelRulebook;
  * @param wording operations, gear, aids and cutter changes, in words
  * @param trouble what to do when something has gone wrong, by id
  * @param noise how loud machines are, and what places make of it
+ * @param dust woods, and what their dust does and is held to
  * @param limitRecords limits as other rooms take them, by class; see {@link #limits}
  * @param facts what a condition may ask, as told to whoever writes rules
  * @param cases what each rule means, in examples
@@ -41,6 +43,7 @@ public record Content(
     Wording wording,
     Map<String, Trouble> trouble,
     NoiseContent noise,
+    DustBook dust,
     Map<Class<?>, Record> limitRecords,
     Map<Fact, FactEntry> facts,
     List<RuleCase> cases,

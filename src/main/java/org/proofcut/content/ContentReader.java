@@ -1,5 +1,6 @@
 package org.proofcut.content;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
@@ -25,8 +26,12 @@ import org.proofcut.core.checklist.OperationWording;
 import org.proofcut.core.checklist.Wording;
 import org.proofcut.core.evidence.Amount;
 import org.proofcut.core.evidence.Citation;
+import org.proofcut.core.exposure.ExtractionLimits;
+import org.proofcut.core.exposure.MachineDust;
 import org.proofcut.core.exposure.MachineNoise;
 import org.proofcut.core.exposure.NoiseLaw;
+import org.proofcut.core.exposure.PanelMark;
+import org.proofcut.core.exposure.Wood;
 import org.proofcut.core.operation.Ways;
 import org.proofcut.core.safety.Fact;
 import org.proofcut.core.shop.GearKind;
@@ -79,7 +84,8 @@ final class ContentReader {
             Quantity.class,
             "a length (18 mm), a speed (18000 per minute), a weight (25 kg), a level (85 dBA) or a number (3)",
             Quantity::of)
-        .text(Amount.class, AmountText.LEVEL, AmountText::read)
+        .text(Amount.class, AmountText.ANY, AmountText::read)
+        .text(BigDecimal.class, "a number, such as 0.63", BigDecimal::new)
         .via(Because.Entry.class, Because.class, resolve)
         .via(
             Because.Entry.class,
@@ -108,6 +114,16 @@ final class ContentReader {
     var changes = byId("shop/cutter-change.yaml", CutterChange.class);
     var trouble = byId("trouble.yaml", Trouble.class);
     var noise = noise(facts);
+    var dust =
+        new DustReader(
+            byId("stock/species.yaml", Wood.class),
+            byId("exposure/machines.yaml", MachineDust.class),
+            byId("exposure/air-limits.yaml", DustReader.AirLimitEntry.class),
+            byId("exposure/masks.yaml", DustReader.MaskEntry.class),
+            byId("exposure/panel-marks.yaml", PanelMark.class));
+    for (var limit : dust.limits().values()) {
+      limit.woods().forEach(wood -> faults.refuseUnknown(wood, "wood", dust.woods().keySet()));
+    }
     // First, because operation/limits lies below the folder of the operations' words.
     var limitRecords = limitRecords(limitFolders);
     var operations = operations();
@@ -138,6 +154,8 @@ final class ContentReader {
             new Wording(operations, gear, aids, changes, pairs),
             trouble,
             noise,
+            dust.book(
+                Optional.ofNullable((ExtractionLimits) limitRecords.get(ExtractionLimits.class))),
             limitRecords,
             facts,
             rules.cases(),

@@ -10,6 +10,7 @@ import org.proofcut.core.boring.BoringLimits;
 import org.proofcut.core.casework.CaseLimits;
 import org.proofcut.core.evidence.Worked;
 import org.proofcut.core.exposure.ExposureLimits;
+import org.proofcut.core.exposure.ExtractionLimits;
 import org.proofcut.core.fit.FitLimits;
 import org.proofcut.core.habit.HabitLimits;
 import org.proofcut.core.measure.Length;
@@ -37,7 +38,7 @@ record LimitFolder(String path, Class<? extends Record> type) {
       List.of(
           new LimitFolder("fit/limits", FitLimits.class),
           new LimitFolder("boring/limits", BoringLimits.class),
-          new LimitFolder("exposure/limits", ExposureLimits.class),
+          new LimitFolder("exposure/limits/noise", ExposureLimits.class),
           new LimitFolder("casework/limits", CaseLimits.class),
           new LimitFolder("setup/limits/settings", SettingLimits.class),
           new LimitFolder("setup/limits/router", RouterLimits.class),
@@ -45,7 +46,8 @@ record LimitFolder(String path, Class<? extends Record> type) {
           new LimitFolder("setup/limits/knives", KnifeLimits.class),
           new LimitFolder("setup/limits/drill", DrillLimits.class),
           new LimitFolder("operation/limits", OperationLimits.class),
-          new LimitFolder("habit/limits", HabitLimits.class));
+          new LimitFolder("habit/limits", HabitLimits.class),
+          new LimitFolder("exposure/limits/extraction", ExtractionLimits.class));
 
   /** The limits of a record that are one number each, by the names that conditions use. */
   static Map<String, Limit> single(Record limits) {

@@ -8,7 +8,7 @@
 @Room(
     step = 210,
     question = "What do the rules, limits and words say?",
-    gives = "Content: rulebook, limits, sources, gear, aids, wording; or Faulty",
+    gives = "Content: rulebook, limits, sources, woods, gear, aids, wording; or Faulty",
     notHere = "reading of YAML (content.yaml), the language of conditions (rulebook)",
     mayImport = {
       "core.measure",

@@ -1,8 +1,10 @@
 package org.proofcut.bench;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
@@ -10,6 +12,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.proofcut.content.Content;
+import org.proofcut.core.exposure.DustEffect;
+import org.proofcut.core.exposure.DustStrength;
 import org.proofcut.core.intake.ItemForm;
 import org.proofcut.core.intake.ShopForms;
 import org.proofcut.core.operation.OperationKind;
@@ -39,6 +43,24 @@ class EngineWordsTest {
   @Test
   void materials_areThoseOfTheStock() {
     assertEquals(words(Material.values(), Material::id), said(Fact.MATERIALS));
+  }
+
+  @Test
+  void dust_isThatOfTheCore() {
+    assertEquals(words(DustEffect.values(), DustEffect::id), said(Fact.DUST_EFFECTS));
+    assertEquals(words(DustStrength.values(), DustStrength::id), said(Fact.DUST_STRENGTH));
+  }
+
+  /** A sheet whose wood nobody named has one all the same, and every machine makes some dust. */
+  @Test
+  void dust_isKnownOfEveryMaterialAndMachine() {
+    var dust = Content.bundled().dust();
+    for (var material : Material.values()) {
+      assertTrue(dust.wood(Optional.empty(), material.id()).isPresent(), material.id());
+    }
+    for (var machine : ShopForms.MACHINES) {
+      assertTrue(dust.machines().containsKey(machine.kind()), machine.kind());
+    }
   }
 
   private static Set<String> said(Fact fact) {

@@ -14,8 +14,11 @@ import org.proofcut.content.yaml.Faults;
 import org.proofcut.content.yaml.JsonSchema;
 import org.proofcut.core.checklist.CutterChange;
 import org.proofcut.core.checklist.OperationWording;
+import org.proofcut.core.exposure.MachineDust;
 import org.proofcut.core.exposure.MachineNoise;
 import org.proofcut.core.exposure.NoiseLaw;
+import org.proofcut.core.exposure.PanelMark;
+import org.proofcut.core.exposure.Wood;
 import org.proofcut.core.shop.GearKind;
 import org.proofcut.core.shop.WorkAid;
 import org.proofcut.rulebook.Limit;
@@ -48,6 +51,13 @@ class ContentSchemaTest {
     schemas.put(
         "cases", schema.one("content/safety/<family>/<id>.cases.yaml", RuleCase.File.class));
     schemas.put("none-here", schema.byId("content/safety/none-here/*.yaml", NoneHere.class));
+    schemas.put("species", schema.byId("content/stock/species.yaml", Wood.class));
+    schemas.put("machine-dust", schema.byId("content/exposure/machines.yaml", MachineDust.class));
+    schemas.put(
+        "air-limits",
+        schema.byId("content/exposure/air-limits.yaml", DustReader.AirLimitEntry.class));
+    schemas.put("masks", schema.byId("content/exposure/masks.yaml", DustReader.MaskEntry.class));
+    schemas.put("panel-marks", schema.byId("content/exposure/panel-marks.yaml", PanelMark.class));
     for (var folder : LimitFolder.ALL) {
       schemas.put(
           folder.path().replace('/', '-'),

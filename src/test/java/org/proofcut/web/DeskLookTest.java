@@ -118,6 +118,12 @@ class DeskLookTest {
         "noise?other-1-what=sanding&other-1-level=95&other-1-minutes=60&protector=NRR+25&second=NRR+29");
     pages.put("noise-rubbish", "noise?other-1-level=loud&other-1-minutes=&protector=muffs");
     pages.put("job-noise", "jobs/" + demo() + "/noise?done-1=no&minutes-2=30");
+    pages.put("dust-empty", "dust");
+    pages.put(
+        "dust",
+        "dust?wood-1=western-red-cedar&wood-2=mdf&machine=router-table&extraction=extractor"
+            + "&airflow=300&mouth-width=120&mouth-height=80&level=25");
+    pages.put("dust-to-mend", "dust?wood-1=iroko&machine=lathe&extraction=extractor&level=-5");
     pages.put("not-there", "no/such/page");
     return pages;
   }

@@ -5,7 +5,7 @@ import org.proofcut.core.measure.Length;
 
 /**
  * What a day's noise is worked out with, where nothing was measured. From {@code
- * content/exposure/limits}.
+ * content/exposure/limits/noise}.
  *
  * @param handFeed length that is fed by hand in a minute, slow rather than fast
  * @param secondsAroundCut seconds that a machine runs before and after each pass

@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.proofcut.core.casework.CaseDesign;
 import org.proofcut.core.casework.CaseDesign.Joinery;
@@ -160,7 +161,9 @@ public final class JobForm {
                 .map(material -> new Choice(material.id(), material.words()))
                 .toList()),
         length(stem + "length", "Length", "along the grain of its face"),
-        length(stem + "width", "Width", "across the grain"));
+        length(stem + "width", "Width", "across the grain"),
+        text(stem + "wood", "Its wood", "such as iroko; empty where you don't know")
+            .mayStayEmpty());
   }
 
   /** The field of one caliper reading of a sheet. */
@@ -273,6 +276,7 @@ public final class JobForm {
     var material = form.choice(fields.get(1));
     var sheetLength = form.length(fields.get(2), SIZES);
     var width = form.length(fields.get(3), SIZES);
+    var wood = Optional.of(form.text(fields.get(4))).filter(text -> !text.isEmpty());
     var readings = new ArrayList<Length>();
     for (int i = 1; i <= MOST_READINGS; i++) {
       form.optionalLength(reading(number, i), THICKNESSES).ifPresent(readings::add);
@@ -293,7 +297,13 @@ public final class JobForm {
         .map(
             one ->
                 new Sheet(
-                    "sheet-" + number, name, one, sheetLength, width, new Readings(name, readings)))
+                    "sheet-" + number,
+                    name,
+                    one,
+                    sheetLength,
+                    width,
+                    new Readings(name, readings),
+                    wood))
         .orElse(null);
   }
 

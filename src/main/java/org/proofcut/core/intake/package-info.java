@@ -12,6 +12,7 @@
       "core.measure",
       "core.measure.display",
       "core.evidence",
+      "core.exposure",
       "core.geometry",
       "core.exposure",
       "core.readings",

@@ -3,6 +3,8 @@ package org.proofcut.core.plan;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Optional;
+import org.proofcut.core.exposure.DustBook;
+import org.proofcut.core.exposure.DustEffect;
 import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.operation.Operation;
@@ -30,7 +32,7 @@ final class Facts {
 
   private Facts() {}
 
-  static StepFacts of(Operation operation, Shop shop) {
+  static StepFacts of(Operation operation, Shop shop, DustBook dust) {
     var setup = operation.setup();
     var facts =
         StepFacts.builder()
@@ -65,6 +67,7 @@ final class Facts {
             .with(Fact.SCREWS, operation.kind() == OperationKind.FASTEN);
     setup.ifPresent(one -> cutting(facts, one));
     operation.asked().ifPresent(asked -> work(facts, asked.work()));
+    dust(facts, operation, dust);
     return facts.build();
   }
 
@@ -96,6 +99,22 @@ final class Facts {
         .with(Fact.THINNEST_WORK, work.thickness().least())
         .with(Fact.GUIDE_CONTACT, work.alongGuide().least())
         .with(Fact.OVERHANG, work.acrossGuide().most());
+  }
+
+  /** Only what cuts makes dust. */
+  private static void dust(StepFacts.Builder facts, Operation operation, DustBook dust) {
+    if (operation.setup().isEmpty()) {
+      return;
+    }
+    var woods =
+        operation.cutSheets().stream()
+            .flatMap(sheet -> dust.wood(sheet.wood(), sheet.material().id()).stream())
+            .toList();
+    if (!woods.isEmpty()) {
+      facts.with(Fact.DUST_EFFECTS, dust.effects(woods).stream().map(DustEffect::id).toList());
+      dust.strength(operation.setup().get().machine().kind(), woods)
+          .ifPresent(strength -> facts.with(Fact.DUST_STRENGTH, strength.value().id()));
+    }
   }
 
   private static List<String> materials(Operation operation) {

@@ -112,7 +112,7 @@ public final class Planner {
   }
 
   private OperationSheet sheet(int number, Operation operation, Shop shop) {
-    var findings = book.rules().judge(Facts.of(operation, shop));
+    var findings = book.rules().judge(Facts.of(operation, shop, book.dust()));
     return new OperationSheet(
         number,
         operation,

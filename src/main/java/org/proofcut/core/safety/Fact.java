@@ -58,7 +58,11 @@ public enum Fact {
   GLUE("glue", Type.YES_NO, false),
   SCREWS("screws", Type.YES_NO, false),
   /** The diameter of the largest blade that the saw takes. */
-  LARGEST_BLADE("largest_blade", Type.LENGTH, true);
+  LARGEST_BLADE("largest_blade", Type.LENGTH, true),
+  /** What the dust of these woods does beside what any wood dust does. */
+  DUST_EFFECTS("dust_effects", Type.TEXTS, true),
+  /** How much fine dust: little, some, much, most. */
+  DUST_STRENGTH("dust_strength", Type.TEXT, true);
 
   /** How a fact is written in a condition. */
   public enum Type {

@@ -153,7 +153,7 @@ class WaysTest {
         .setup()
         .ifPresent(
             setup -> {
-              var step = Facts.of(sheet.operation(), shop);
+              var step = Facts.of(sheet.operation(), shop, Content.bundled().dust());
               var name = setup.machine().kind() + " " + sheet.operation().kind().id();
               var seen = SEEN.computeIfAbsent(name, any -> new Seen());
               FIXED.forEach(fact -> seen.add(step, fact));

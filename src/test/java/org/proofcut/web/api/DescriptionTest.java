@@ -32,6 +32,7 @@ class DescriptionTest {
           SetUpResource.class,
           HabitResource.class,
           NoiseResource.class,
+          DustResource.class,
           ContentResource.class);
 
   private JsonNode description;

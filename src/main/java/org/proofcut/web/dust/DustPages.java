@@ -1,0 +1,63 @@
+package org.proofcut.web.dust;
+
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
+import java.util.List;
+import org.proofcut.bench.DustDesk;
+import org.proofcut.web.part.Asked;
+import org.proofcut.web.part.Sent;
+
+/** What the dust of some work does, what draws it off, and which mask is left to wear. */
+@Path("/dust")
+@Produces(MediaType.TEXT_HTML)
+public class DustPages {
+
+  private final DustDesk desk;
+
+  DustPages(DustDesk desk) {
+    this.desk = desk;
+  }
+
+  @CheckedTemplate(basePath = "dust")
+  static class Templates {
+    private Templates() {}
+
+    static native TemplateInstance page(DustPage page);
+
+    static native TemplateInstance live(DustPage page, List<Asked> echoes);
+  }
+
+  @GET
+  public TemplateInstance page(@Context UriInfo address) {
+    return Templates.page(read(address));
+  }
+
+  /** What the form comes to, while it is typed; the page's address follows. */
+  @GET
+  @Path("answer")
+  public Response answer(@Context UriInfo address) {
+    var page = read(address);
+    var echoes =
+        page.groups().stream()
+            .flatMap(group -> group.asked().stream())
+            .filter(asked -> asked.echo() != null)
+            .toList();
+    var query = address.getRequestUri().getRawQuery();
+    return Response.ok(Templates.live(page, echoes))
+        .header("HX-Replace-Url", "/dust" + (query == null ? "" : "?" + query))
+        .build();
+  }
+
+  private DustPage read(UriInfo address) {
+    var query = address.getRequestUri().getRawQuery();
+    return DustPage.of(
+        desk.draft(Sent.typed(query == null ? "" : query)), desk.book(), desk.jobs());
+  }
+}

@@ -193,7 +193,7 @@ record Handbook(List<Chapter> chapters, int found, int all, String cut) {
     var text = new StringBuilder(ground.says());
     text.append(ground.says().isEmpty() ? cited : " (" + cited + ")");
     if (ground.citation().kind() == Citation.Kind.LAW) {
-      text.append(" It binds in ")
+      text.append(" Binding in: ")
           .append(String.join(", ", content.names(ground.regions())))
           .append('.');
     }

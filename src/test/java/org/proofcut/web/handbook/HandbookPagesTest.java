@@ -10,11 +10,13 @@ import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.FieldSource;
 import org.proofcut.bench.House;
+import org.proofcut.core.safety.Harm;
 import org.proofcut.web.Rubbish;
 
 @QuarkusTest
@@ -76,10 +78,109 @@ class HandbookPagesTest {
   }
 
   @Test
+  void rules_all_tellHowTheyHurt_andEveryGroundWithItsRegionAndHowItIsKnown() {
+    var content = house.content();
+    var page = page("");
+    for (var rule : content.rulebook().rules()) {
+      assertTrue(page.contains("Harm: " + escaped(rule.harm().words())), rule.id());
+      for (var ground : rule.grounds()) {
+        assertTrue(page.contains(escaped(ground.citation().text())), rule.id());
+        assertTrue(page.contains(escaped(ground.says())), rule.id());
+        content
+            .known(ground.citation())
+            .ifPresent(known -> assertTrue(page.contains(escaped(known)), rule.id()));
+      }
+    }
+    assertTrue(page.contains("Binding in: Great Britain."));
+    assertTrue(page.contains("Binding in: United States, Washington State."));
+    assertTrue(page.contains("Binding in: United States. How"), "Washington lies within it");
+  }
+
+  @Test
+  void words_ofAnyGround_ofWhereItBinds_ofHowItIsKnown_andOfTheHarm_findTheRule() {
+    assertTrue(ids(page("PUWER regulation 19")).contains("cutter-change-live"));
+    assertTrue(ids(page("binding in: european union guard")).contains("saw-without-guard"));
+    assertFalse(ids(page("binding in: european union")).contains("fine-dust"));
+    assertTrue(ids(page("the numbers of its regulations too")).contains("saw-without-guard"));
+    var strain = ids(page("strained by lifting"));
+    assertTrue(strain.contains("board-carried-round"), strain::toString);
+    assertFalse(strain.contains("fine-dust"), strain::toString);
+  }
+
+  @Test
+  void matrix_everyCell_leadsToExactlyItsRules_orToItsReason() {
+    var content = house.content();
+    var page = get("/rules/by-harm");
+    for (var row : content.matrix().rows()) {
+      for (var harm : Harm.values()) {
+        var cell = row.cell(harm);
+        var address =
+            "/rules?machine=%s&operation=%s&harm=%s"
+                .formatted(row.way().machine(), row.way().kind().id(), Sought.id(harm));
+        var link = "href=\"" + escaped(address) + "\">" + cell.rules().size() + "<";
+        assertEquals(!cell.rules().isEmpty(), page.contains(link), link);
+        cell.why().ifPresent(why -> assertTrue(page.contains(escaped(why)), why));
+      }
+    }
+    var reasons = Pattern.compile("href=\"#(why-[a-z-]+-\\d+)\"").matcher(page);
+    int seen = 0;
+    while (reasons.find()) {
+      assertTrue(page.contains("<li id=\"" + reasons.group(1) + "\">"), reasons.group(1));
+      seen++;
+    }
+    assertEquals(
+        content.matrix().rows().stream()
+            .flatMap(row -> row.cells().values().stream())
+            .filter(cell -> cell.why().isPresent())
+            .count(),
+        seen);
+  }
+
+  @Test
+  void rules_ofACell_areTheseAndNoOthers() {
+    var content = house.content();
+    for (var row : content.matrix().rows()) {
+      var cell = row.cell(Harm.CUT);
+      var page =
+          get(
+              "/rules?machine=%s&operation=%s&harm=cut"
+                  .formatted(row.way().machine(), row.way().kind().id()));
+      assertEquals(new TreeSet<>(cell.rules()), new TreeSet<>(ids(page)));
+      assertTrue(page.contains(cell.rules().size() + " of "), "the count");
+    }
+    var page = get("/rules?machine=table-saw&operation=rip&harm=cut&words=stick");
+    assertTrue(ids(page).contains("no-push-stick"));
+    assertFalse(ids(page).contains("blade-too-high"), "words look among the rules of the cell");
+    assertTrue(page.contains("Table saw, Rip to width: cut by the cutter"), page);
+  }
+
+  @Test
+  void rules_ofACutThatIsNotMade_areNone_andRubbishAsksForNoCut() {
+    assertEquals(List.of(), ids(get("/rules?machine=planer&operation=dado&harm=cut")));
+    assertEquals(ids(page("")), ids(get("/rules?machine=planer&operation=dado&harm=zebra")));
+  }
+
+  @Test
+  void page_ofAllRules_leadsToTheMatrix() {
+    assertTrue(page("").contains("href=\"/rules/by-harm\""));
+  }
+
+  @Test
   void words_thatNoRuleKnows_sayWhatToDo() {
     var page = page("zebra");
     assertTrue(page.contains("No rule speaks of that. Fewer words find more."));
     assertEquals(List.of(), ids(page));
+  }
+
+  @ParameterizedTest
+  @FieldSource("RUBBISH")
+  void rubbish_inACell_isAnswered(String rubbish) {
+    var answer =
+        Rubbish.fetch(
+            "/rules?"
+                + Rubbish.query(Map.of("machine", rubbish, "operation", rubbish, "harm", "cut")));
+    assertEquals(200, answer.statusCode(), rubbish);
+    assertFalse(answer.asString().contains("<script>alert"), rubbish);
   }
 
   @ParameterizedTest
@@ -98,6 +199,10 @@ class HandbookPagesTest {
         .statusCode(200)
         .extract()
         .asString();
+  }
+
+  private static String get(String address) {
+    return given().get(address).then().statusCode(200).extract().asString();
   }
 
   /** Each once, in the order of the page. */

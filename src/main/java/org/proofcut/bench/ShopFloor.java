@@ -16,6 +16,7 @@ import org.proofcut.core.intake.Read;
 import org.proofcut.core.intake.ShopForms;
 import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.shop.Cutter;
+import org.proofcut.core.shop.Liquid;
 import org.proofcut.core.shop.Machine;
 import org.proofcut.core.shop.OwnedGear;
 import org.proofcut.core.shop.Shop;
@@ -86,12 +87,14 @@ public class ShopFloor {
     var cutters = new ArrayList<Cutter>();
     var gear = new ArrayList<OwnedGear>();
     var aids = new ArrayList<String>();
+    var liquids = new ArrayList<Liquid>();
     for (var item : items()) {
       switch (item.shelf()) {
         case MACHINE -> readKept(item, Machine.class).ifPresent(machines::add);
         case CUTTER -> readKept(item, Cutter.class).ifPresent(cutters::add);
         case GEAR -> readKept(item, OwnedGear.class).ifPresent(gear::add);
         case AID -> aids.add(item.kind());
+        case LIQUID -> readKept(item, Liquid.class).ifPresent(liquids::add);
         case SHOP -> {}
       }
     }
@@ -105,7 +108,8 @@ public class ShopFloor {
         machines,
         cutters,
         gear,
-        aids);
+        aids,
+        liquids);
   }
 
   /** What was kept was read before it was kept; its unit is kept with it. */
@@ -142,6 +146,8 @@ public class ShopFloor {
       case GEAR ->
           Optional.ofNullable(house.content().wording().gear().get(kind))
               .map(gear -> ShopForms.gear(kind, gear.name()));
+      case LIQUID ->
+          Optional.ofNullable(house.content().liquids().get(kind)).map(ShopForms::liquid);
       case AID, SHOP -> Optional.empty();
     };
   }

@@ -10,6 +10,7 @@
     mayImport = {
       "core.measure",
       "core.evidence",
+      "core.stock",
       "core.shop",
       "core.casework",
       "core.boring",

@@ -13,6 +13,7 @@ import org.proofcut.core.setup.RouterLimits;
 import org.proofcut.core.setup.SawLimits;
 import org.proofcut.core.setup.SettingLimits;
 import org.proofcut.core.setup.SetupLimits;
+import org.proofcut.core.shop.LiquidKind;
 import org.proofcut.rulebook.CelRulebook;
 
 /**
@@ -24,6 +25,7 @@ import org.proofcut.rulebook.CelRulebook;
  * @param sources the published sources that rules and limits cite
  * @param regions where a shop can stand, by id
  * @param wording operations, gear, aids and cutter changes, in words
+ * @param liquids kinds of glue, finish and solvent, by id
  * @param trouble what to do when something has gone wrong, by id
  * @param limitRecords limits as other rooms take them, by class; see {@link #limits}
  * @param facts what a condition may ask, as told to whoever writes rules
@@ -35,6 +37,7 @@ public record Content(
     Map<String, Source> sources,
     Map<String, Region> regions,
     Wording wording,
+    Map<String, LiquidKind> liquids,
     Map<String, Trouble> trouble,
     Map<Class<?>, Record> limitRecords,
     Map<Fact, FactEntry> facts,

@@ -15,6 +15,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.proofcut.content.yaml.Binder;
 import org.proofcut.content.yaml.Faults;
 import org.proofcut.content.yaml.Located;
@@ -26,6 +27,7 @@ import org.proofcut.core.checklist.Wording;
 import org.proofcut.core.evidence.Citation;
 import org.proofcut.core.safety.Fact;
 import org.proofcut.core.shop.GearKind;
+import org.proofcut.core.shop.LiquidKind;
 import org.proofcut.core.shop.WorkAid;
 import org.proofcut.rulebook.CelRulebook;
 import org.proofcut.rulebook.Limit;
@@ -99,6 +101,7 @@ final class ContentReader {
     var gear = byId("shop/gear.yaml", GearKind.class);
     var aids = byId("shop/aids.yaml", WorkAid.class);
     var changes = byId("shop/cutter-change.yaml", CutterChange.class);
+    var liquids = byId("stock/liquids.yaml", LiquidKind.class);
     var trouble = byId("trouble.yaml", Trouble.class);
     // First, because operation/limits lies below the folder of the operations' words.
     var limitRecords = limitRecords(limitFolders);
@@ -120,6 +123,7 @@ final class ContentReader {
             values(sources),
             regions.byId(),
             new Wording(operations, gear, aids, changes),
+            liquids,
             trouble,
             limitRecords,
             facts,
@@ -141,10 +145,13 @@ final class ContentReader {
             faults.addUnknown(entry.spot(), "fact", id, known);
           }
         });
-    var machines =
-        facts.containsKey(Fact.MACHINE) ? facts.get(Fact.MACHINE).words() : List.<String>of();
+    var scopes =
+        Stream.of(Fact.MACHINE, Fact.OPERATION)
+            .flatMap(fact -> Optional.ofNullable(facts.get(fact)).stream())
+            .flatMap(entry -> entry.words().stream())
+            .toList();
     for (var fact : facts.values()) {
-      fact.alwaysOn().forEach(machine -> faults.refuseUnknown(machine, "machine", machines));
+      fact.alwaysOn().forEach(scope -> faults.refuseUnknown(scope, "machine or operation", scopes));
     }
     return facts;
   }

@@ -13,6 +13,7 @@
     mayImport = {
       "core.measure",
       "core.evidence",
+      "core.stock",
       "core.shop",
       "core.fit",
       "core.casework",

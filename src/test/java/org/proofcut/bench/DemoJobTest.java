@@ -87,6 +87,7 @@ class DemoJobTest {
         case GEAR ->
             gear.add((OwnedGear) made(ShopForms.gear(thing.kind(), thing.kind()), id, thing));
         case AID -> aids.add(thing.kind());
+        case LIQUID -> {}
       }
     }
     return new Shop("demo", machines, cutters, gear, aids);

@@ -5,7 +5,7 @@
 @Room(
     step = 130,
     question = "What did the person type?",
-    gives = "Shop, CaseDesign, SingleCut, Ruling, Length: or Problems that name the field",
+    gives = "Shop, CaseDesign, SingleCut, HandTask, Ruling: or Problems that name the field",
     notHere = "whether a design is sound (casework), where typed text is kept (logbook)",
     mayImport = {
       "core.measure",

@@ -11,6 +11,7 @@
       "core.measure",
       "core.measure.display",
       "core.evidence",
+      "core.exposure",
       "core.readings",
       "core.stock",
       "core.shop",

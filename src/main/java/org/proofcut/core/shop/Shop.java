@@ -5,9 +5,10 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * One shop: what there is to cut with, to hold with, and to wear.
+ * One shop: what there is to cut with, to hold with, to wear, to glue and to finish with.
  *
  * @param region id of where it stands, as in {@code content/regions.yaml}
+ * @param liquids glues, finishes and solvents
  * @param aids ids of the kinds of work aid at hand, such as {@code push-stick}
  */
 public record Shop(
@@ -16,10 +17,22 @@ public record Shop(
     List<Machine> machines,
     List<Cutter> cutters,
     List<OwnedGear> gear,
-    List<String> aids) {
+    List<String> aids,
+    List<Liquid> liquids) {
 
   /** Where no law is known to us. */
   public static final String ELSEWHERE = "elsewhere";
+
+  /** A shop without glues and finishes. */
+  public Shop(
+      String name,
+      String region,
+      List<Machine> machines,
+      List<Cutter> cutters,
+      List<OwnedGear> gear,
+      List<String> aids) {
+    this(name, region, machines, cutters, gear, aids, List.of());
+  }
 
   /** A shop where no law is known to us. */
   public Shop(
@@ -36,6 +49,7 @@ public record Shop(
     cutters = List.copyOf(cutters);
     gear = List.copyOf(gear);
     aids = List.copyOf(aids);
+    liquids = List.copyOf(liquids);
   }
 
   /** The machines of one kind, in the order entered. */
@@ -56,7 +70,8 @@ public record Shop(
         machines.stream().filter(one -> isChosen(machineId, one.id())).toList(),
         cutters.stream().filter(one -> isChosen(cutterId, one.id())).toList(),
         gear,
-        aids);
+        aids,
+        liquids);
   }
 
   private static boolean isChosen(Optional<String> chosen, String id) {

@@ -26,7 +26,7 @@ final class ShopJson {
   @Schema(name = "ShopItem")
   record Thing(
       String id,
-      @Schema(description = "machine, cutter, gear or aid") String shelf,
+      @Schema(description = "machine, cutter, gear, liquid or aid") String shelf,
       String kind,
       Map<String, String> typed) {}
 
@@ -35,7 +35,7 @@ final class ShopJson {
       name = "ShopItemTyped",
       requiredProperties = {"shelf", "kind", "typed"})
   record ThingTyped(
-      @Schema(description = "machine, cutter, gear or aid") String shelf,
+      @Schema(description = "machine, cutter, gear, liquid or aid") String shelf,
       String kind,
       @Schema(description = "each field of the form by its name; a length as people write it")
           Map<String, String> typed) {}

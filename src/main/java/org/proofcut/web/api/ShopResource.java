@@ -82,6 +82,11 @@ class ShopResource {
         .values()
         .forEach(
             gear -> forms.add(ShopJson.form(Shelf.GEAR, ShopForms.gear(gear.id(), gear.name()))));
+    house
+        .content()
+        .liquids()
+        .values()
+        .forEach(kind -> forms.add(ShopJson.form(Shelf.LIQUID, ShopForms.liquid(kind))));
     wording
         .aids()
         .values()

@@ -206,8 +206,12 @@ public class ShopPages {
             items,
             Shelf.GEAR,
             "Protective gear",
-            house.content().wording().gear().keySet().stream()
-                .map(kind -> form(Shelf.GEAR, kind))));
+            house.content().wording().gear().keySet().stream().map(kind -> form(Shelf.GEAR, kind))),
+        group(
+            items,
+            Shelf.LIQUID,
+            "Glues and finishes",
+            house.content().liquids().keySet().stream().map(kind -> form(Shelf.LIQUID, kind))));
   }
 
   private Group group(
@@ -286,7 +290,7 @@ public class ShopPages {
   }
 
   private static Shelf shelf(String path) {
-    return Stream.of(Shelf.MACHINE, Shelf.CUTTER, Shelf.GEAR)
+    return Stream.of(Shelf.MACHINE, Shelf.CUTTER, Shelf.GEAR, Shelf.LIQUID)
         .filter(shelf -> path(shelf).equals(path))
         .findFirst()
         .orElseThrow(NotFoundException::new);
@@ -298,6 +302,7 @@ public class ShopPages {
       case CUTTER -> "cutters";
       case GEAR -> "gear";
       case AID -> "aids";
+      case LIQUID -> "liquids";
       case SHOP -> "about";
     };
   }

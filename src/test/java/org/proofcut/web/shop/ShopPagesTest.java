@@ -22,6 +22,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.proofcut.bench.ShopFloor;
+import org.proofcut.content.Content;
 import org.proofcut.core.intake.Demo;
 import org.proofcut.core.intake.Demo.Thing.Group;
 import org.proofcut.core.intake.Field.Entry;
@@ -101,7 +102,9 @@ class ShopPagesTest {
   }
 
   private static ItemForm<?> form(Demo.Thing thing) {
-    return ShopForms.of(thing.kind()).orElseGet(() -> ShopForms.gear(thing.kind(), thing.kind()));
+    return thing.group() == Group.LIQUID
+        ? ShopForms.liquid(Content.bundled().liquids().get(thing.kind()))
+        : ShopForms.of(thing.kind()).orElseGet(() -> ShopForms.gear(thing.kind(), thing.kind()));
   }
 
   private static String address(Demo.Thing thing) {
@@ -110,6 +113,7 @@ class ShopPagesTest {
           case MACHINE -> "machines";
           case CUTTER -> "cutters";
           case GEAR -> "gear";
+          case LIQUID -> "liquids";
           case AID -> throw new IllegalArgumentException("an aid has no form");
         };
     return "/shop/" + shelf + "/new?kind=" + thing.kind();

@@ -15,6 +15,7 @@ import org.proofcut.content.yaml.JsonSchema;
 import org.proofcut.core.checklist.CutterChange;
 import org.proofcut.core.checklist.OperationWording;
 import org.proofcut.core.shop.GearKind;
+import org.proofcut.core.shop.LiquidKind;
 import org.proofcut.core.shop.WorkAid;
 import org.proofcut.rulebook.Limit;
 
@@ -32,6 +33,7 @@ class ContentSchemaTest {
     schemas.put("facts", schema.byId("content/facts.yaml", FactEntry.class));
     schemas.put("regions", schema.byId("content/regions.yaml", Region.class));
     schemas.put("sources", schema.byId("content/sources/*.yaml", Source.class));
+    schemas.put("liquids", schema.byId("content/stock/liquids.yaml", LiquidKind.class));
     schemas.put("gear", schema.byId("content/shop/gear.yaml", GearKind.class));
     schemas.put("aids", schema.byId("content/shop/aids.yaml", WorkAid.class));
     schemas.put(

@@ -13,6 +13,7 @@
       "core.checklist",
       "core.plan",
       "core.intake",
+      "content",
       "bench",
       "web.part",
       "web.reading"

@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.proofcut.core.safety.Fact;
 import org.proofcut.core.safety.Finding;
+import org.proofcut.rulebook.Rule;
 
 /** A fact can be counted on with named machines and in named operations, and nowhere else. */
 class AlwaysOnTest {
@@ -60,7 +61,7 @@ class AlwaysOnTest {
         stopped);
   }
 
-  private static org.proofcut.rulebook.Rule rule(String id) {
+  private static Rule rule(String id) {
     return Content.bundled().rulebook().rules().stream()
         .filter(one -> one.id().equals(id))
         .findFirst()

@@ -64,14 +64,14 @@ public class ShopPages {
    *
    * @param id of the thing; empty for a new one
    * @param save words of the button that keeps it
-   * @param unit that bare numbers take
+   * @param hint on where its figures stand
    */
   record ThingForm(
       String id,
       String title,
       String save,
       String action,
-      String unit,
+      String hint,
       List<Asked> fields,
       List<Problem> refused) {}
 
@@ -224,7 +224,7 @@ public class ShopPages {
         capital(form.title()),
         items.stream()
             .filter(item -> item.shelf() == shelf && item.kind().equals(form.kind()))
-            .map(item -> new Thing(item.id(), name(item), figures(item, form)))
+            .map(item -> new Thing(item.id(), name(item), figures(item, form) + category(item)))
             .toList(),
         "/shop/" + path(shelf) + "/new?kind=" + form.kind(),
         "Add: " + lower(form.title()));
@@ -240,6 +240,18 @@ public class ShopPages {
         .limit(SHOWN_FIGURES)
         .map(asked -> asked.label() + ": " + asked.said())
         .reduce((one, other) -> one + " · " + other)
+        .orElse("");
+  }
+
+  /** How easily a liquid takes fire; nothing for what is none. */
+  private String category(ShopItem item) {
+    if (item.shelf() != Shelf.LIQUID) {
+      return "";
+    }
+    return floor.shop().liquids().stream()
+        .filter(liquid -> liquid.id().equals(item.id()))
+        .map(liquid -> " · " + liquid.category().value())
+        .findFirst()
         .orElse("");
   }
 
@@ -272,9 +284,17 @@ public class ShopPages {
             "Save the " + lower(form.title()),
             id.map(it -> "/shop/items/" + it)
                 .orElse("/shop/" + path(shelf) + "/new?kind=" + form.kind()),
-            unit == LengthUnit.INCH ? "inches" : "millimetres",
+            hint(shelf, unit),
             form.fields().stream().map(field -> Asked.of(field, typed, refused, unit)).toList(),
             refused));
+  }
+
+  private static String hint(Shelf shelf, LengthUnit unit) {
+    return shelf == Shelf.LIQUID
+        ? "What its label and its safety data sheet say. Write the unit behind a temperature."
+        : "A number without a unit is in "
+            + (unit == LengthUnit.INCH ? "inches" : "millimetres")
+            + ". Figures come from the machine's own plate and manual, or from your caliper.";
   }
 
   private ItemForm<?> form(Shelf shelf, String kind) {

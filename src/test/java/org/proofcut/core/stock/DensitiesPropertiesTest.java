@@ -8,6 +8,7 @@ import java.math.BigInteger;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
+import org.proofcut.core.evidence.Amount;
 import org.proofcut.core.evidence.Citation;
 import org.proofcut.core.evidence.Worked;
 import org.proofcut.core.measure.Length;
@@ -26,7 +27,7 @@ class DensitiesPropertiesTest {
     return Worked.entered("size", Length.ofMillimetres(size));
   }
 
-  private static Worked<org.proofcut.core.evidence.Amount> weight(
+  private static Worked<Amount> weight(
       Material material, int density, int length, int width, int thickness, LengthUnit unit) {
     var one = density(1);
     var told = density(density);

@@ -44,7 +44,7 @@ class HandWorkResourceTest {
         .then()
         .statusCode(200)
         .body("sound", equalTo(true))
-        .body("sheet.operation", equalTo(kind))
+        .body("sheet.kind", equalTo(kind))
         .body("sheet.findings.size() > 0", equalTo(true))
         .body("sheet.steps.size() > 0", equalTo(true))
         .body("problems.size()", equalTo(0));

@@ -198,6 +198,21 @@ class ShopPagesTest {
   }
 
   @Test
+  void liquids_everyKind_hasItsForm_andShowsHowEasilyItTakesFire() {
+    for (var kind : Content.bundled().liquids().values()) {
+      var address = "/shop/liquids/new?kind=" + kind.id();
+      assertTrue(get(address).asString().contains("Flash point"), kind.id());
+      post(address, Map.of("name", "tin of " + kind.id(), "flash", "10 °C", "boils", "80 °C"));
+    }
+    var page = get("/shop").asString();
+    for (var kind : Content.bundled().liquids().keySet()) {
+      var shown = page.substring(page.indexOf("tin of " + kind));
+      assertTrue(shown.substring(0, 400).contains("category 2"), kind);
+    }
+    assertEquals(404, get("/shop/liquids/new?kind=lava").statusCode());
+  }
+
+  @Test
   void keep_everyKind_roundTrips() {
     for (var thing : kinds()) {
       assertEquals(303, post(address(thing), thing.typed()).statusCode(), thing.kind());

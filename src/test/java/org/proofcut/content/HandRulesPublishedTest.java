@@ -44,8 +44,8 @@ class HandRulesPublishedTest {
   }
 
   /**
-   * The filter values of HSE at elbow height, close to the body, are 25 kg and 16 kg, in a secondary
-   * copy; who carries is not known, so the lower one counts.
+   * The filter values of HSE at elbow height, close to the body, are 25 kg and 16 kg, in a
+   * secondary copy; who carries is not known, so the lower one counts.
    */
   @Test
   void load_carriedAlone_isTheLowerFilterValue() {

@@ -18,6 +18,7 @@ import org.proofcut.core.intake.Read;
 import org.proofcut.core.intake.ShopForms;
 import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.shop.Cutter;
+import org.proofcut.core.shop.Liquid;
 import org.proofcut.core.shop.Machine;
 import org.proofcut.core.shop.OwnedGear;
 import org.proofcut.core.shop.Shop;
@@ -88,12 +89,14 @@ public class ShopFloor {
     var cutters = new ArrayList<Cutter>();
     var gear = new ArrayList<OwnedGear>();
     var aids = new ArrayList<String>();
+    var liquids = new ArrayList<Liquid>();
     for (var item : items()) {
       switch (item.shelf()) {
         case MACHINE -> readKept(item, Machine.class).ifPresent(machines::add);
         case CUTTER -> readKept(item, Cutter.class).ifPresent(cutters::add);
         case GEAR -> readKept(item, OwnedGear.class).ifPresent(gear::add);
         case AID -> aids.add(item.kind());
+        case LIQUID -> readKept(item, Liquid.class).ifPresent(liquids::add);
         case SHOP -> {}
       }
     }
@@ -108,7 +111,8 @@ public class ShopFloor {
         cutters,
         gear,
         aids,
-        about.getOrDefault(BEARD, "no").equals("yes"));
+        about.getOrDefault(BEARD, "no").equals("yes"),
+        liquids);
   }
 
   /** What the shop's meter showed at its machines, by the id of each. */
@@ -156,6 +160,8 @@ public class ShopFloor {
               .findFirst();
       case GEAR ->
           Optional.ofNullable(house.content().wording().gear().get(kind)).map(ShopForms::gear);
+      case LIQUID ->
+          Optional.ofNullable(house.content().liquids().get(kind)).map(ShopForms::liquid);
       case AID, SHOP -> Optional.empty();
     };
   }

@@ -13,6 +13,7 @@
       "core.measure",
       "core.evidence",
       "core.exposure",
+      "core.stock",
       "core.shop",
       "core.part",
       "core.stock",

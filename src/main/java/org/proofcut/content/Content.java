@@ -16,6 +16,7 @@ import org.proofcut.core.setup.RouterLimits;
 import org.proofcut.core.setup.SawLimits;
 import org.proofcut.core.setup.SettingLimits;
 import org.proofcut.core.setup.SetupLimits;
+import org.proofcut.core.shop.LiquidKind;
 import org.proofcut.rulebook.CelRulebook;
 
 /**
@@ -27,6 +28,7 @@ import org.proofcut.rulebook.CelRulebook;
  * @param sources the published sources that rules and limits cite
  * @param regions where a shop can stand, by id
  * @param wording operations, gear, aids and cutter changes, in words
+ * @param liquids kinds of glue, finish and solvent, by id
  * @param trouble what to do when something has gone wrong, by id
  * @param noise how loud machines are, and what places make of it
  * @param dust woods, and what their dust does and is held to
@@ -41,6 +43,7 @@ public record Content(
     Map<String, Source> sources,
     Map<String, Region> regions,
     Wording wording,
+    Map<String, LiquidKind> liquids,
     Map<String, Trouble> trouble,
     NoiseContent noise,
     DustBook dust,

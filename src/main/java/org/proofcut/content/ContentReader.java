@@ -16,6 +16,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.proofcut.content.yaml.Binder;
 import org.proofcut.content.yaml.Faults;
 import org.proofcut.content.yaml.Located;
@@ -36,6 +37,7 @@ import org.proofcut.core.operation.Ways;
 import org.proofcut.core.safety.Fact;
 import org.proofcut.core.shop.GearKind;
 import org.proofcut.core.shop.GearPair;
+import org.proofcut.core.shop.LiquidKind;
 import org.proofcut.core.shop.WorkAid;
 import org.proofcut.rulebook.CelRulebook;
 import org.proofcut.rulebook.Limit;
@@ -112,6 +114,7 @@ final class ContentReader {
     var pairs = gearPairs(gear);
     var aids = byId("shop/aids.yaml", WorkAid.class);
     var changes = byId("shop/cutter-change.yaml", CutterChange.class);
+    var liquids = byId("stock/liquids.yaml", LiquidKind.class);
     var trouble = byId("trouble.yaml", Trouble.class);
     var noise = noise(facts);
     var dust =
@@ -152,6 +155,7 @@ final class ContentReader {
             values(sources),
             regions.byId(),
             new Wording(operations, gear, aids, changes, pairs),
+            liquids,
             trouble,
             noise,
             dust.book(
@@ -177,10 +181,13 @@ final class ContentReader {
             faults.addUnknown(entry.spot(), "fact", id, known);
           }
         });
-    var machines =
-        facts.containsKey(Fact.MACHINE) ? facts.get(Fact.MACHINE).words() : List.<String>of();
+    var scopes =
+        Stream.of(Fact.MACHINE, Fact.OPERATION)
+            .flatMap(fact -> Optional.ofNullable(facts.get(fact)).stream())
+            .flatMap(entry -> entry.words().stream())
+            .toList();
     for (var fact : facts.values()) {
-      fact.alwaysOn().forEach(machine -> faults.refuseUnknown(machine, "machine", machines));
+      fact.alwaysOn().forEach(scope -> faults.refuseUnknown(scope, "machine or operation", scopes));
     }
     return facts;
   }

@@ -13,7 +13,7 @@ import org.proofcut.core.safety.Fact;
  * @param suppliedBy the room that knows it
  * @param words all that it can say, if that is a closed list
  * @param optional whether a step may be without it
- * @param alwaysOn machines on which a step must say it all the same
+ * @param alwaysOn machines and operations with which a step must say it all the same
  * @param noRuleYet why no rule asks for it; empty if one does
  */
 public record FactEntry(

@@ -21,6 +21,7 @@ import org.proofcut.core.setup.KnifeLimits;
 import org.proofcut.core.setup.RouterLimits;
 import org.proofcut.core.setup.SawLimits;
 import org.proofcut.core.setup.SettingLimits;
+import org.proofcut.core.stock.Densities;
 import org.proofcut.rulebook.Limit;
 
 /**
@@ -47,7 +48,8 @@ record LimitFolder(String path, Class<? extends Record> type) {
           new LimitFolder("setup/limits/drill", DrillLimits.class),
           new LimitFolder("operation/limits", OperationLimits.class),
           new LimitFolder("habit/limits", HabitLimits.class),
-          new LimitFolder("exposure/limits/extraction", ExtractionLimits.class));
+          new LimitFolder("exposure/limits/extraction", ExtractionLimits.class),
+          new LimitFolder("stock/limits", Densities.class));
 
   /** The limits of a record that are one number each, by the names that conditions use. */
   static Map<String, Limit> single(Record limits) {

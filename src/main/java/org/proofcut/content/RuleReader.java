@@ -143,7 +143,7 @@ final class RuleReader {
     var operations = known(scope.operations(), Fact.OPERATION);
     var machines = known(scope.machines(), Fact.MACHINE);
     entry.gear().forEach(this::refuse);
-    var condition = entry.when().flatMap(when -> compiled(when, machines));
+    var condition = entry.when().flatMap(when -> compiled(when, machines, operations));
     if (entry.when().isPresent() && condition.isEmpty()) {
       return Optional.empty();
     }
@@ -210,8 +210,9 @@ final class RuleReader {
     return names.stream().map(Located::value).toList();
   }
 
-  private Optional<Condition> compiled(Located<String> when, List<String> machines) {
-    return conditions.compile(when.value(), machines, fault -> add(when, fault));
+  private Optional<Condition> compiled(
+      Located<String> when, List<String> machines, List<String> operations) {
+    return conditions.compile(when.value(), machines, operations, fault -> add(when, fault));
   }
 
   private void add(Located<String> when, ConditionFault fault) {

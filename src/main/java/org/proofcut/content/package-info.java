@@ -14,6 +14,7 @@
       "core.measure",
       "core.evidence",
       "core.exposure",
+      "core.stock",
       "core.shop",
       "core.fit",
       "core.casework",

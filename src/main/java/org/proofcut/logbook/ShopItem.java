@@ -22,7 +22,8 @@ public record ShopItem(String id, Shelf shelf, String kind, Map<String, String> 
     MACHINE,
     CUTTER,
     GEAR,
-    AID
+    AID,
+    LIQUID
   }
 
   public ShopItem {

@@ -47,19 +47,28 @@ final class ConditionReader {
   private final CelAbstractSyntaxTree tree;
   private final Vocabulary vocabulary;
   private final List<String> machines;
+  private final List<String> operations;
   private final Set<Fact> facts = EnumSet.noneOf(Fact.class);
   private final Set<String> limits = new TreeSet<>();
   private final List<ConditionFault> faults = new ArrayList<>();
 
   private ConditionReader(
-      CelAbstractSyntaxTree tree, Vocabulary vocabulary, List<String> machines) {
+      CelAbstractSyntaxTree tree,
+      Vocabulary vocabulary,
+      List<String> machines,
+      List<String> operations) {
     this.tree = tree;
     this.vocabulary = vocabulary;
     this.machines = machines;
+    this.operations = operations;
   }
 
-  static Reading read(CelAbstractSyntaxTree tree, Vocabulary vocabulary, List<String> machines) {
-    var reader = new ConditionReader(tree, vocabulary, machines);
+  static Reading read(
+      CelAbstractSyntaxTree tree,
+      Vocabulary vocabulary,
+      List<String> machines,
+      List<String> operations) {
+    var reader = new ConditionReader(tree, vocabulary, machines, operations);
     reader.term(tree.getExpr(), Set.of());
     return new Reading(reader.facts, reader.limits, reader.faults);
   }
@@ -91,7 +100,7 @@ final class ConditionReader {
       return Term.of(vocabulary.limits().get(select.field()).type());
     }
     facts.add(fact);
-    var alwaysThere = vocabulary.isAlwaysThere(fact, machines);
+    var alwaysThere = vocabulary.isAlwaysThere(fact, machines, operations);
     if (select.testOnly()) {
       if (alwaysThere) {
         add(

@@ -65,14 +65,24 @@ public final class Conditions {
             .build();
   }
 
+  /** Compiles the condition of a rule for all operations on these machines. */
+  public Optional<Condition> compile(
+      String text, List<String> machines, Consumer<ConditionFault> faults) {
+    return compile(text, machines, List.of(), faults);
+  }
+
   /**
    * Compiles the condition of a rule.
    *
    * @param machines the machines that the rule is for; all if empty
+   * @param operations the operations that the rule is for; all if empty
    * @param faults is told what is wrong; then nothing is given back
    */
   public Optional<Condition> compile(
-      String text, List<String> machines, Consumer<ConditionFault> faults) {
+      String text,
+      List<String> machines,
+      List<String> operations,
+      Consumer<ConditionFault> faults) {
     var result = compiler.compile(text);
     if (result.hasError()) {
       result.getErrors().forEach(issue -> faults.accept(fault(text, issue)));
@@ -80,7 +90,7 @@ public final class Conditions {
     }
     try {
       var tree = result.getAst();
-      var reading = ConditionReader.read(tree, vocabulary, machines);
+      var reading = ConditionReader.read(tree, vocabulary, machines, operations);
       if (!reading.faults().isEmpty()) {
         reading.faults().forEach(faults);
         return Optional.empty();

@@ -10,7 +10,7 @@ import org.proofcut.core.safety.StepFacts;
  * What a condition may say.
  *
  * @param words the words a text fact may have; a fact that is not in it has no closed list
- * @param alwaysOn the machines on which an optional fact must be there all the same
+ * @param alwaysOn the machines and operations in which an optional fact must be there all the same
  * @param limits by id
  */
 public record Vocabulary(
@@ -22,10 +22,12 @@ public record Vocabulary(
     limits = Map.copyOf(limits);
   }
 
-  /** Whether a rule for these machines can count on a fact. */
-  boolean isAlwaysThere(Fact fact, List<String> machines) {
+  /** Whether a rule for these machines and these operations can count on a fact. */
+  boolean isAlwaysThere(Fact fact, List<String> machines, List<String> operations) {
     var always = alwaysOn.getOrDefault(fact, List.of());
-    return !fact.isOptional() || (!machines.isEmpty() && always.containsAll(machines));
+    return !fact.isOptional()
+        || (!machines.isEmpty() && always.containsAll(machines))
+        || (!operations.isEmpty() && always.containsAll(operations));
   }
 
   /** A word of the step that no rule can know, because it is on no list. */

@@ -108,6 +108,7 @@ class DemoJobTest {
                         id,
                         thing));
         case AID -> aids.add(thing.kind());
+        case LIQUID -> {}
       }
     }
     return new Shop("demo", machines, cutters, gear, aids);

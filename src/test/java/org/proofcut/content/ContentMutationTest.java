@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -15,6 +16,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.proofcut.core.evidence.Amount;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.safety.Fact;
 import org.proofcut.rulebook.CelRulebook;
@@ -101,19 +103,27 @@ class ContentMutationTest {
   }
 
   private Optional<Condition> compiled(Rule rule, String text) {
-    return conditions.compile(text, rule.machines(), fault -> {});
+    return conditions.compile(text, rule.machines(), rule.operations(), fault -> {});
   }
 
   private Condition compiledWith(Rule rule, String id, Limit moved) {
     var limits = new HashMap<>(vocabulary.limits());
     limits.put(id, moved);
     return new Conditions(new Vocabulary(vocabulary.words(), vocabulary.alwaysOn(), limits))
-        .compile(rule.when().orElseThrow().text(), rule.machines(), fault -> {})
+        .compile(rule.when().orElseThrow().text(), rule.machines(), rule.operations(), fault -> {})
         .orElseThrow();
   }
 
-  /** By what the cases tell apart: a millimetre, a tenth where it is small, one, or 100 turns. */
+  /**
+   * By what the cases tell apart: a millimetre, a tenth where it is small, a tenth of a weight's
+   * unit, one, or 100 turns.
+   */
   private static Limit moved(Limit limit, int steps) {
+    if (limit.value() instanceof Amount amount) {
+      var tenths = BigDecimal.valueOf(steps, 1);
+      var moved = new Amount(amount.value().add(tenths), amount.unit());
+      return new Limit(limit.name(), limit.type(), moved, limit.because());
+    }
     Object value =
         limit.value() instanceof Length length
             ? length.plus(

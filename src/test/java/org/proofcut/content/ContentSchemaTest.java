@@ -20,6 +20,7 @@ import org.proofcut.core.exposure.NoiseLaw;
 import org.proofcut.core.exposure.PanelMark;
 import org.proofcut.core.exposure.Wood;
 import org.proofcut.core.shop.GearKind;
+import org.proofcut.core.shop.LiquidKind;
 import org.proofcut.core.shop.WorkAid;
 import org.proofcut.rulebook.Limit;
 
@@ -39,6 +40,7 @@ class ContentSchemaTest {
     schemas.put("sources", schema.byId("content/sources/*.yaml", Source.class));
     schemas.put("noise-levels", schema.byId("content/exposure/levels.yaml", MachineNoise.class));
     schemas.put("noise-laws", schema.byId("content/exposure/laws.yaml", NoiseLaw.class));
+    schemas.put("liquids", schema.byId("content/stock/liquids.yaml", LiquidKind.class));
     schemas.put("gear", schema.byId("content/shop/gear.yaml", GearKind.class));
     schemas.put("gear-pairs", schema.byId("content/shop/gear-pairs.yaml", GearPairEntry.class));
     schemas.put("aids", schema.byId("content/shop/aids.yaml", WorkAid.class));

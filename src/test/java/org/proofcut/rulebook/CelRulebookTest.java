@@ -226,6 +226,41 @@ class CelRulebookTest {
     }
   }
 
+  @Nested
+  class AlwaysThere {
+
+    private final Conditions conditions =
+        new Conditions(
+            new Vocabulary(
+                Map.of(),
+                Map.of(Fact.CUT_DEPTH, List.of("router-table", "rip", "dado")),
+                Map.of("deepest", SIX_MILLIMETRES)));
+
+    private boolean compiles(String text, List<String> machines, List<String> operations) {
+      return conditions.compile(text, machines, operations, fault -> {}).isPresent();
+    }
+
+    @Test
+    void compile_factOfTheOperations_needsNoQuestionFirst() {
+      assertTrue(compiles(TOO_DEEP, List.of(), List.of("rip")));
+      assertTrue(compiles(TOO_DEEP, List.of(), List.of("rip", "dado")));
+      assertTrue(compiles(TOO_DEEP, List.of("table-saw"), List.of("rip")));
+    }
+
+    @Test
+    void compile_anyOtherOperationToo_asksFirst() {
+      assertFalse(compiles(TOO_DEEP, List.of(), List.of("rip", "plane")));
+      assertFalse(compiles(TOO_DEEP, List.of(), List.of()));
+      assertTrue(compiles("has(fact.cut_depth) && " + TOO_DEEP, List.of(), List.of("plane")));
+    }
+
+    @Test
+    void compile_questionWhereItIsAlwaysThere_isRefused() {
+      var asked = "has(fact.cut_depth) && " + TOO_DEEP;
+      assertFalse(compiles(asked, List.of(), List.of("rip")));
+    }
+  }
+
   private static List<ConditionFault> faults(String text) {
     var faults = new ArrayList<ConditionFault>();
     var condition = new Conditions(VOCABULARY).compile(text, List.of("router-table"), faults::add);

@@ -24,6 +24,7 @@ import org.proofcut.bench.Taught;
 import org.proofcut.bench.WorkBench;
 import org.proofcut.core.intake.CutsTyped;
 import org.proofcut.core.intake.Demo;
+import org.proofcut.core.intake.HandTyped;
 import org.proofcut.core.intake.ShopForms;
 import org.proofcut.logbook.JobRecord;
 import org.proofcut.logbook.Logbook;
@@ -109,6 +110,19 @@ class DeskLookTest {
                     "60",
                     "found-run_across-2",
                     "60")));
+    pages.put("shop-liquid", "shop/liquids/new?kind=epoxy");
+    pages.put("hand-work", "hand-work");
+    pages.put("hand-work-finish-empty", "hand-work/finish");
+    HandTyped.byKind()
+        .forEach(
+            (kind, typed) ->
+                pages.put("hand-work-" + kind, "hand-work/" + kind + "?" + Rubbish.query(typed)));
+    pages.put(
+        "hand-work-finish-stopped",
+        "hand-work/finish?" + Rubbish.query(HandTyped.with("finish", "applied", "sprayed")));
+    pages.put(
+        "hand-work-carry-rubbish",
+        "hand-work/carry?" + Rubbish.query(HandTyped.with("carry", "length", "4x8")));
     pages.put("rules", "rules?words=saw");
     pages.put("rules-of-a-cut", "rules?machine=router-table&operation=dado&harm=cut");
     pages.put("rules-by-harm", "rules/by-harm");

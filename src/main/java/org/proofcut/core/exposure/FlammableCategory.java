@@ -42,6 +42,12 @@ public enum FlammableCategory {
     return words;
   }
 
+  /** As a page says it: {@code category 2}. */
+  @Override
+  public String toString() {
+    return this == NONE ? "not flammable" : "category " + words;
+  }
+
   /** The signal word on its label; empty where there is none. */
   public String label() {
     return label;

@@ -13,7 +13,7 @@ public final class Demo {
   /**
    * Something in the demo shop, as typed.
    *
-   * @param group machine, cutter, gear or aid
+   * @param group machine, cutter, gear, aid or liquid
    */
   public record Thing(Group group, String kind, Map<String, String> typed) {
 
@@ -22,7 +22,8 @@ public final class Demo {
       MACHINE,
       CUTTER,
       GEAR,
-      AID
+      AID,
+      LIQUID
     }
   }
 
@@ -486,7 +487,17 @@ public final class Demo {
         aid("hold-down-clamp"),
         aid("sled"),
         aid("carrier-jig"),
-        aid("flat-carrier"));
+        aid("flat-carrier"),
+        gear("chemical-gloves", "nitrile gloves", "EN 374", "shelf 2, box"),
+        gear("vapour-mask", "half mask with gas filters", "A2P3", "sealed box 4"),
+        aid("first-aid-kit"),
+        aid("extinguisher"),
+        aid("rag-can"),
+        liquid("water-based-wood-glue", "white wood glue", "", "", "yes", "folder by the door"),
+        liquid("polyurethane-glue", "foaming glue for the porch", "", "", "no", ""),
+        liquid("drying-oil", "boiled oil", "> 150 °C", "", "yes", "folder by the door"),
+        liquid("solvent-lacquer", "quick lacquer", "-4 °C", "77 °C", "yes", "folder by the door"),
+        liquid("solvent", "white spirit", "40 °C", "150 °C", "no", ""));
   }
 
   /** The demo job. */
@@ -569,6 +580,26 @@ public final class Demo {
 
   private static Thing aid(String kind) {
     return new Thing(Thing.Group.AID, kind, Map.of());
+  }
+
+  private static Thing liquid(
+      String kind, String name, String flash, String boils, String dataSheet, String place) {
+    return new Thing(
+        Thing.Group.LIQUID,
+        kind,
+        typed(
+            "name",
+            name,
+            "flash",
+            flash,
+            "boils",
+            boils,
+            "data-sheet",
+            dataSheet,
+            "data-sheet-place",
+            place,
+            "opened",
+            ""));
   }
 
   private static Map<String, String> typed(String... pairs) {

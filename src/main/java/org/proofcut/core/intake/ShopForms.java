@@ -12,6 +12,8 @@ import org.proofcut.core.evidence.Worked;
 import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.shop.Cutter;
 import org.proofcut.core.shop.GearKind;
+import org.proofcut.core.shop.Liquid;
+import org.proofcut.core.shop.LiquidKind;
 import org.proofcut.core.shop.Machine;
 import org.proofcut.core.shop.OwnedGear;
 
@@ -97,6 +99,11 @@ public final class ShopForms {
     return Stream.<ItemForm<?>>concat(MACHINES.stream(), CUTTER_KINDS.stream())
         .filter(form -> form.kind().equals(kind))
         .findFirst();
+  }
+
+  /** The form of a glue, finish or solvent of a kind that content knows. */
+  public static ItemForm<Liquid> liquid(LiquidKind kind) {
+    return LiquidForm.of(kind);
   }
 
   /** The form of a piece of gear of a kind that content knows. */

@@ -32,7 +32,12 @@ public enum OperationKind {
   COMPOUND_MITRE,
   BEVEL_RIP,
   TAPER,
-  TONGUE;
+  TONGUE,
+  // Work by hand that no case takes yet.
+  CARRY,
+  SAND,
+  FINISH,
+  CLEAN_UP;
 
   /** As content and conditions write it. */
   public String id() {
@@ -58,7 +63,7 @@ public enum OperationKind {
           SCREW_HOLES ->
           true;
       case CENTRED_GROOVE, EDGE_PROFILE, FLUSH_TRIM, EDGE_TRIM, TEMPLATE_RECESS -> true;
-      case DRY_FIT, FASTEN -> false;
+      case DRY_FIT, FASTEN, CARRY, SAND, FINISH, CLEAN_UP -> false;
     };
   }
 }

@@ -7,6 +7,7 @@ import org.proofcut.core.exposure.DustBook;
 import org.proofcut.core.exposure.DustEffect;
 import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
+import org.proofcut.core.operation.HandTask;
 import org.proofcut.core.operation.Operation;
 import org.proofcut.core.operation.OperationKind;
 import org.proofcut.core.safety.Fact;
@@ -18,6 +19,8 @@ import org.proofcut.core.setup.Setup;
 import org.proofcut.core.setup.Work;
 import org.proofcut.core.shop.BearingCutter;
 import org.proofcut.core.shop.Jointer;
+import org.proofcut.core.shop.Liquid;
+import org.proofcut.core.shop.LiquidKind;
 import org.proofcut.core.shop.Machine;
 import org.proofcut.core.shop.MitreSaw;
 import org.proofcut.core.shop.OwnedGear;
@@ -26,6 +29,7 @@ import org.proofcut.core.shop.Shop;
 import org.proofcut.core.shop.StackedCutter;
 import org.proofcut.core.shop.TableSaw;
 import org.proofcut.core.shop.TrackSaw;
+import org.proofcut.core.stock.Material;
 
 /** What is true of an operation, for the rules to judge. */
 final class Facts {
@@ -69,6 +73,66 @@ final class Facts {
     operation.asked().ifPresent(asked -> work(facts, asked.work()));
     dust(facts, operation, dust);
     return facts.build();
+  }
+
+  /** What is true of a task without a cutter that belongs to no job. */
+  static StepFacts of(HandTask task, Shop shop) {
+    var facts =
+        StepFacts.builder()
+            .with(Fact.OPERATION, task.kind().id())
+            .with(Fact.MACHINE, "none")
+            .with(Fact.GUIDE, "none")
+            .with(Fact.THROUGH_CUT, false)
+            .with(Fact.REGION, shop.region())
+            .with(Fact.MATERIALS, task.material().stream().map(Material::id).toList())
+            .with(Fact.PARTS, 1)
+            .with(Fact.USES_STRIP, false)
+            .with(Fact.STACKED_CUTTER, false)
+            .with(Fact.CUTTER_HAS_BEARING, false)
+            .with(Fact.INSIDE_OPENING, false)
+            .with(Fact.CUTTER_MARKED, false)
+            .with(Fact.MACHINE_HAS_GUARD, false)
+            .with(Fact.MACHINE_HAS_RIVING_KNIFE, false)
+            .with(
+                Fact.MACHINE_HAS_EXTRACTION, task instanceof HandTask.Sand sand && sand.extracted())
+            .with(Fact.AIDS_AT_HAND, shop.aids())
+            .with(Fact.GEAR_AT_HAND, shop.gear().stream().map(OwnedGear::kind).distinct().toList())
+            .with(Fact.GLUE, task instanceof HandTask.Fasten fasten && fasten.glue().isPresent())
+            .with(Fact.SCREWS, task instanceof HandTask.Fasten fasten && fasten.screws());
+    task.liquid().ifPresent(liquid -> liquid(facts, liquid));
+    byHand(facts, task);
+    return facts.build();
+  }
+
+  private static void byHand(StepFacts.Builder facts, HandTask task) {
+    if (task instanceof HandTask.Carry carry) {
+      facts
+          .with(Fact.LOAD_WEIGHT, carry.weight().value())
+          .with(Fact.LOAD_LONGEST, carry.longest())
+          .with(Fact.WHOLE_SHEET, carry.wholeSheet())
+          .with(Fact.ALONE, carry.alone())
+          .with(Fact.STAIRS, carry.stairs());
+    } else if (task instanceof HandTask.Fasten fasten) {
+      facts.with(Fact.NAILS, fasten.nails());
+    } else if (task instanceof HandTask.Sand sand) {
+      facts.with(Fact.BY_MACHINE, sand.byMachine());
+    } else if (task instanceof HandTask.Finish finish) {
+      facts
+          .with(Fact.SPRAYED, finish.applied() == HandTask.Finish.Applied.SPRAYED)
+          .with(Fact.OUTDOORS, finish.outdoors())
+          .with(Fact.WET_ROOM, finish.wetRoom());
+    } else if (task instanceof HandTask.CleanUp cleanUp) {
+      facts.with(Fact.CLEANED, cleanUp.what().id());
+    }
+  }
+
+  private static void liquid(StepFacts.Builder facts, Liquid liquid) {
+    facts
+        .with(Fact.FLAMMABLE, liquid.category().value().words())
+        .with(Fact.HEATS_ITSELF, liquid.kind().heatsItself())
+        .with(Fact.LIQUID_HARMS, liquid.kind().harms().stream().map(LiquidKind.Harm::id).toList())
+        .with(Fact.DATA_SHEET_ON_FILE, liquid.dataSheetOnFile())
+        .with(Fact.STANDS_WET, liquid.kind().standsWet());
   }
 
   private static void cutting(StepFacts.Builder facts, Setup setup) {

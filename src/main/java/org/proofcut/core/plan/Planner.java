@@ -12,10 +12,12 @@ import org.proofcut.core.checklist.Checklist;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.method.Methods;
+import org.proofcut.core.operation.HandTask;
 import org.proofcut.core.operation.Operation;
 import org.proofcut.core.operation.Operations;
 import org.proofcut.core.operation.SingleCut;
 import org.proofcut.core.safety.Finding;
+import org.proofcut.core.safety.StepFacts;
 import org.proofcut.core.setup.Conditions;
 import org.proofcut.core.setup.CutAsked;
 import org.proofcut.core.setup.Learned;
@@ -92,6 +94,12 @@ public final class Planner {
         sheet(1, operation, shop), stacks(operation, shop, conditions), noWay(operation));
   }
 
+  /** One task without a cutter that belongs to no job. */
+  public SinglePlan plan(HandTask task, Shop shop) {
+    return new SinglePlan(
+        sheet(1, task.operation(), Facts.of(task, shop), shop), List.of(), List.of());
+  }
+
   private static List<StackChoice> stacks(Operation operation, Shop shop, Conditions conditions) {
     var setup = operation.setup();
     if (setup.isEmpty()
@@ -112,7 +120,11 @@ public final class Planner {
   }
 
   private OperationSheet sheet(int number, Operation operation, Shop shop) {
-    var findings = book.rules().judge(Facts.of(operation, shop, book.dust()));
+    return sheet(number, operation, Facts.of(operation, shop, book.dust()), shop);
+  }
+
+  private OperationSheet sheet(int number, Operation operation, StepFacts facts, Shop shop) {
+    var findings = book.rules().judge(facts);
     return new OperationSheet(
         number,
         operation,

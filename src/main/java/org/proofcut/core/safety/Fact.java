@@ -62,7 +62,31 @@ public enum Fact {
   /** What the dust of these woods does beside what any wood dust does. */
   DUST_EFFECTS("dust_effects", Type.TEXTS, true),
   /** How much fine dust: little, some, much, most. */
-  DUST_STRENGTH("dust_strength", Type.TEXT, true);
+  DUST_STRENGTH("dust_strength", Type.TEXT, true),
+  NAILS("nails", Type.YES_NO, true),
+  /** What is carried, at the heavy end. */
+  LOAD_WEIGHT("load_weight", Type.WEIGHT, true),
+  LOAD_LONGEST("load_longest", Type.LENGTH, true),
+  /** Whether a sheet is carried as it was bought. */
+  WHOLE_SHEET("whole_sheet", Type.YES_NO, true),
+  ALONE("alone", Type.YES_NO, true),
+  STAIRS("stairs", Type.YES_NO, true),
+  /** By category: none, 1, 2, 3, 4. */
+  FLAMMABLE("flammable", Type.TEXT, true),
+  /** Whether rags wet with the liquid heat up by themselves. */
+  HEATS_ITSELF("heats_itself", Type.YES_NO, true),
+  /** What the liquid does to a person. */
+  LIQUID_HARMS("liquid_harms", Type.TEXTS, true),
+  DATA_SHEET_ON_FILE("data_sheet_on_file", Type.YES_NO, true),
+  SPRAYED("sprayed", Type.YES_NO, true),
+  OUTDOORS("outdoors", Type.YES_NO, true),
+  WET_ROOM("wet_room", Type.YES_NO, true),
+  /** Whether what is finished so may stand in a wet room. */
+  STANDS_WET("stands_wet", Type.YES_NO, true),
+  /** Whether a sander held in the hands does it. */
+  BY_MACHINE("by_machine", Type.YES_NO, true),
+  /** What is cleaned up, or with what. */
+  CLEANED("cleaned", Type.TEXT, true);
 
   /** How a fact is written in a condition. */
   public enum Type {

@@ -5,9 +5,10 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * One shop: what there is to cut with, to hold with, and to wear.
+ * One shop: what there is to cut with, to hold with, to wear, to glue and to finish with.
  *
  * @param region id of where it stands, as in {@code content/regions.yaml}
+ * @param liquids glues, finishes and solvents
  * @param aids ids of the kinds of work aid at hand, such as {@code push-stick}
  * @param beard whether whoever works here has a beard where a mask seals
  */
@@ -18,12 +19,24 @@ public record Shop(
     List<Cutter> cutters,
     List<OwnedGear> gear,
     List<String> aids,
-    boolean beard) {
+    boolean beard,
+    List<Liquid> liquids) {
 
   /** Where no law is known to us. */
   public static final String ELSEWHERE = "elsewhere";
 
-  /** A shop where no law is known to us. */
+  /** A shop without glues and finishes, where every mask seals. */
+  public Shop(
+      String name,
+      String region,
+      List<Machine> machines,
+      List<Cutter> cutters,
+      List<OwnedGear> gear,
+      List<String> aids) {
+    this(name, region, machines, cutters, gear, aids, false, List.of());
+  }
+
+  /** The same where no law is known to us. */
   public Shop(
       String name,
       List<Machine> machines,
@@ -33,22 +46,12 @@ public record Shop(
     this(name, ELSEWHERE, machines, cutters, gear, aids);
   }
 
-  /** A shop where every mask seals. */
-  public Shop(
-      String name,
-      String region,
-      List<Machine> machines,
-      List<Cutter> cutters,
-      List<OwnedGear> gear,
-      List<String> aids) {
-    this(name, region, machines, cutters, gear, aids, false);
-  }
-
   public Shop {
     machines = List.copyOf(machines);
     cutters = List.copyOf(cutters);
     gear = List.copyOf(gear);
     aids = List.copyOf(aids);
+    liquids = List.copyOf(liquids);
   }
 
   /** The machines of one kind, in the order entered. */
@@ -70,7 +73,8 @@ public record Shop(
         cutters.stream().filter(one -> isChosen(cutterId, one.id())).toList(),
         gear,
         aids,
-        beard);
+        beard,
+        liquids);
   }
 
   private static boolean isChosen(Optional<String> chosen, String id) {

@@ -2,9 +2,9 @@
 @Room(
     step = 40,
     question = "What is it made from?",
-    gives = "Sheets with their readings",
+    gives = "Sheets with their readings; what a flat piece weighs",
     notHere = "machines, cutters and gear (shop)",
-    mayImport = {"core.measure", "core.readings"})
+    mayImport = {"core.measure", "core.evidence", "core.readings"})
 package org.proofcut.core.stock;
 
 import org.proofcut.Room;

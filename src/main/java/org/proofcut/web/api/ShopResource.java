@@ -84,6 +84,11 @@ class ShopResource {
         .gear()
         .values()
         .forEach(gear -> forms.add(ShopJson.form(Shelf.GEAR, ShopForms.gear(gear))));
+    house
+        .content()
+        .liquids()
+        .values()
+        .forEach(kind -> forms.add(ShopJson.form(Shelf.LIQUID, ShopForms.liquid(kind))));
     wording
         .aids()
         .values()

@@ -39,6 +39,11 @@ public record Cautions(List<Caution> first, List<Group> more) {
   /** Cautions of one pause. */
   public record Group(String title, List<Caution> cautions) {}
 
+  /** All of them. */
+  public int count() {
+    return first.size() + moreCount();
+  }
+
   /** How many are one tap away. */
   public int moreCount() {
     return more.stream().mapToInt(group -> group.cautions().size()).sum();

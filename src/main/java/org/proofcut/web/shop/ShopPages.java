@@ -74,14 +74,14 @@ public class ShopPages {
    *
    * @param id of the thing; empty for a new one
    * @param save words of the button that keeps it
-   * @param unit that bare numbers take
+   * @param hint on where its figures stand
    */
   record ThingForm(
       String id,
       String title,
       String save,
       String action,
-      String unit,
+      String hint,
       List<Asked> fields,
       List<Problem> refused) {}
 
@@ -226,8 +226,12 @@ public class ShopPages {
             items,
             Shelf.GEAR,
             "Protective gear",
-            house.content().wording().gear().keySet().stream()
-                .map(kind -> form(Shelf.GEAR, kind))));
+            house.content().wording().gear().keySet().stream().map(kind -> form(Shelf.GEAR, kind))),
+        group(
+            items,
+            Shelf.LIQUID,
+            "Glues and finishes",
+            house.content().liquids().keySet().stream().map(kind -> form(Shelf.LIQUID, kind))));
   }
 
   private Group group(
@@ -278,6 +282,18 @@ public class ShopPages {
         .orElse("");
   }
 
+  /** How easily a liquid takes fire; nothing for what is none. */
+  private String category(ShopItem item) {
+    if (item.shelf() != Shelf.LIQUID) {
+      return "";
+    }
+    return floor.shop().liquids().stream()
+        .filter(liquid -> liquid.id().equals(item.id()))
+        .map(liquid -> " · " + liquid.category().value())
+        .findFirst()
+        .orElse("");
+  }
+
   private List<Aid> aids() {
     var atHand =
         floor.items().stream()
@@ -307,9 +323,17 @@ public class ShopPages {
             "Save the " + lower(form.title()),
             id.map(it -> "/shop/items/" + it)
                 .orElse("/shop/" + path(shelf) + "/new?kind=" + form.kind()),
-            unit == LengthUnit.INCH ? "inches" : "millimetres",
+            hint(shelf, unit),
             form.fields().stream().map(field -> Asked.of(field, typed, refused, unit)).toList(),
             refused));
+  }
+
+  private static String hint(Shelf shelf, LengthUnit unit) {
+    return shelf == Shelf.LIQUID
+        ? "What its label and its safety data sheet say. Write the unit behind a temperature."
+        : "A number without a unit is in "
+            + (unit == LengthUnit.INCH ? "inches" : "millimetres")
+            + ". Figures come from the machine's own plate and manual, or from your caliper.";
   }
 
   private ItemForm<?> form(Shelf shelf, String kind) {
@@ -325,7 +349,7 @@ public class ShopPages {
   }
 
   private static Shelf shelf(String path) {
-    return Stream.of(Shelf.MACHINE, Shelf.CUTTER, Shelf.GEAR)
+    return Stream.of(Shelf.MACHINE, Shelf.CUTTER, Shelf.GEAR, Shelf.LIQUID)
         .filter(shelf -> path(shelf).equals(path))
         .findFirst()
         .orElseThrow(NotFoundException::new);
@@ -337,6 +361,7 @@ public class ShopPages {
       case CUTTER -> "cutters";
       case GEAR -> "gear";
       case AID -> "aids";
+      case LIQUID -> "liquids";
       case SHOP -> "about";
     };
   }

@@ -2,12 +2,13 @@
 @Room(
     step = 310,
     question = "What does the maker have?",
-    gives = "pages of machines, cutters, gear and work aids",
+    gives = "pages of machines, cutters, gear, liquids and work aids",
     notHere = "what may be typed into a form (core.intake)",
     mayImport = {
       "core.measure",
       "core.measure.display",
       "core.evidence",
+      "core.exposure",
       "core.shop",
       "core.habit",
       "core.checklist",

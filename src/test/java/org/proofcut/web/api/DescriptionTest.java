@@ -30,6 +30,7 @@ class DescriptionTest {
           JobsResource.class,
           WorkResource.class,
           SetUpResource.class,
+          HandWorkResource.class,
           HabitResource.class,
           NoiseResource.class,
           DustResource.class,

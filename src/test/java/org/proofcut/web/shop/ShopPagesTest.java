@@ -102,8 +102,10 @@ class ShopPagesTest {
   }
 
   private static ItemForm<?> form(Demo.Thing thing) {
-    return ShopForms.of(thing.kind())
-        .orElseGet(() -> ShopForms.gear(Content.bundled().wording().gear().get(thing.kind())));
+    return thing.group() == Group.LIQUID
+        ? ShopForms.liquid(Content.bundled().liquids().get(thing.kind()))
+        : ShopForms.of(thing.kind())
+            .orElseGet(() -> ShopForms.gear(Content.bundled().wording().gear().get(thing.kind())));
   }
 
   private static String address(Demo.Thing thing) {
@@ -112,6 +114,7 @@ class ShopPagesTest {
           case MACHINE -> "machines";
           case CUTTER -> "cutters";
           case GEAR -> "gear";
+          case LIQUID -> "liquids";
           case AID -> throw new IllegalArgumentException("an aid has no form");
         };
     return "/shop/" + shelf + "/new?kind=" + thing.kind();
@@ -193,6 +196,21 @@ class ShopPagesTest {
         assertTrue(html.contains(escaped(item.typed().get("name"))), item.toString());
       }
     }
+  }
+
+  @Test
+  void liquids_everyKind_hasItsForm_andShowsHowEasilyItTakesFire() {
+    for (var kind : Content.bundled().liquids().values()) {
+      var address = "/shop/liquids/new?kind=" + kind.id();
+      assertTrue(get(address).asString().contains("Flash point"), kind.id());
+      post(address, Map.of("name", "tin of " + kind.id(), "flash", "10 °C", "boils", "80 °C"));
+    }
+    var page = get("/shop").asString();
+    for (var kind : Content.bundled().liquids().keySet()) {
+      var shown = page.substring(page.indexOf("tin of " + kind));
+      assertTrue(shown.substring(0, 400).contains("category 2"), kind);
+    }
+    assertEquals(404, get("/shop/liquids/new?kind=lava").statusCode());
   }
 
   @Test

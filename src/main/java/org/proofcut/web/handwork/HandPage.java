@@ -1,0 +1,138 @@
+package org.proofcut.web.handwork;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.proofcut.bench.HandDraft;
+import org.proofcut.core.checklist.Item;
+import org.proofcut.core.checklist.Wording;
+import org.proofcut.core.evidence.Problem;
+import org.proofcut.core.evidence.Worked;
+import org.proofcut.core.intake.HandForm;
+import org.proofcut.core.plan.OperationSheet;
+import org.proofcut.core.safety.Check.Pause;
+import org.proofcut.web.part.Asked;
+import org.proofcut.web.part.WorkingLine;
+import org.proofcut.web.reading.GearReads;
+import org.proofcut.web.reading.SheetReads;
+import org.proofcut.web.reading.Shows;
+
+/**
+ * Everything on the page of one task without a cutter.
+ *
+ * @param missing fields that nothing was entered in; not wrong yet
+ * @param mend what is wrong with what was entered
+ * @param reads the sheet; null while there is none
+ * @param figures what was worked out
+ * @param gear what to put on and take off first
+ * @param ready what to look at first
+ * @param before what to look at before the work begins
+ * @param leave what to look at when it is left
+ * @param steps what is done, in order
+ */
+record HandPage(
+    String kind,
+    String title,
+    String says,
+    List<Asked> asks,
+    List<Asked> missing,
+    List<Problem> mend,
+    SheetReads reads,
+    List<Figure> figures,
+    List<GearReads> gear,
+    List<Look> ready,
+    List<Look> before,
+    List<Look> leave,
+    List<String> steps) {
+
+  /** Something worked out. */
+  record Figure(String name, String value, List<WorkingLine> working) {}
+
+  /** One thing to look at. */
+  record Look(String ask, String answer) {}
+
+  static HandPage of(HandForm form, HandDraft draft, Wording wording, LocalDate today) {
+    // An empty field is not wrong yet: it is told beside the form.
+    var atFields = draft.problems().stream().filter(problem -> !isEmpty(problem, draft)).toList();
+    var asks =
+        draft.fields().stream()
+            .map(field -> Asked.of(field, draft.typed(), atFields, draft.unit()))
+            .toList();
+    var empty =
+        draft.problems().stream()
+            .filter(problem -> isEmpty(problem, draft))
+            .map(Problem::where)
+            .toList();
+    var shows = new Shows(draft.unit());
+    var sheet = draft.plan().map(one -> one.sheet());
+    return new HandPage(
+        form.kind(),
+        form.title(),
+        form.says(),
+        asks,
+        asks.stream().filter(asked -> empty.contains(asked.id())).toList(),
+        atFields,
+        sheet.map(one -> SheetReads.of(one, Optional.empty(), wording, shows)).orElse(null),
+        draft.task().stream()
+            .flatMap(task -> task.figures().stream())
+            .map(worked -> figure(worked, shows))
+            .toList(),
+        sheet.map(one -> GearReads.of(one, wording, today)).orElse(List.of()),
+        looks(sheet, Pause.SET),
+        looks(sheet, Pause.BEFORE_POWER),
+        looks(sheet, Pause.LEAVE_SAFE),
+        sheet
+            .map(one -> wording.operations().get(one.operation().kind().id()).steps())
+            .orElse(List.of()));
+  }
+
+  private static Figure figure(Worked<?> worked, Shows shows) {
+    return new Figure(
+        worked.name(), String.valueOf(worked.value()), WorkingLine.of(worked, shows.caliper()));
+  }
+
+  private static List<Look> looks(Optional<OperationSheet> sheet, Pause pause) {
+    return sheet.stream()
+        .flatMap(one -> one.checklist().at(pause).stream())
+        .filter(Item.Look.class::isInstance)
+        .map(Item.Look.class::cast)
+        .map(look -> new Look(look.ask(), look.answer()))
+        .toList();
+  }
+
+  private static boolean isEmpty(Problem problem, HandDraft draft) {
+    return draft.typed().getOrDefault(problem.where(), "").isBlank();
+  }
+
+  public String action() {
+    return "/hand-work/" + kind;
+  }
+
+  public boolean isFound() {
+    return reads != null;
+  }
+
+  public boolean isStopped() {
+    return isFound() && !reads.stops().isEmpty();
+  }
+
+  /** In one line, for the strip that stays in sight. */
+  public String verdict() {
+    if (isStopped()) {
+      return "Stopped: see why";
+    }
+    if (isFound()) {
+      var cautions = reads.cautions().count();
+      return Stream.concat(
+              figures.stream().map(Figure::value),
+              Stream.of(cautions == 1 ? "1 caution" : cautions + " cautions"))
+          .collect(Collectors.joining(" · "));
+    }
+    if (!mend.isEmpty()) {
+      return mend.size() == 1 ? "1 thing to mend" : mend.size() + " things to mend";
+    }
+    return missing.size() == 1 ? "1 field still empty" : missing.size() + " fields still empty";
+  }
+}

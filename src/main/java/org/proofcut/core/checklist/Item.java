@@ -71,6 +71,16 @@ public sealed interface Item {
       return offer.map(one -> one.best(day).isPresent()).orElse(atHand);
     }
 
+    /** The piece to take on a day by its name; the kind, where nothing meets the need. */
+    public String called(LocalDate day) {
+      return piece(day).map(GearOffer.Piece::name).orElseGet(this::kindName);
+    }
+
+    /** What the kind is called. */
+    public String kindName() {
+      return offer.map(GearOffer::name).orElse(name);
+    }
+
     /** The kind with the marks that are needed. */
     public String wanted() {
       return offer.map(GearOffer::wanted).orElse(name);

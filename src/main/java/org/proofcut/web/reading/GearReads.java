@@ -85,19 +85,12 @@ public record GearReads(
     return new GearReads(
         gear,
         sign,
-        gear.on() ? capital(name(gear, today)) : capital(kind.name()) + " off",
+        gear.on() ? capital(gear.called(today)) : capital(kind.name()) + " off",
         place(gear, today),
         atHand ? gear.ask() : "Nothing here meets it",
         gear.on() ? null : Boolean.TRUE,
         atHand ? null : Boolean.TRUE,
         notes(gear, today));
-  }
-
-  private static String name(Item.Gear gear, LocalDate today) {
-    return gear.piece(today)
-        .map(GearOffer.Piece::name)
-        .or(() -> gear.offer().map(GearOffer::name))
-        .orElse(gear.name());
   }
 
   private static String place(Item.Gear gear, LocalDate today) {

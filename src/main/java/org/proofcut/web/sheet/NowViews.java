@@ -215,8 +215,8 @@ final class NowViews {
 
   private Reason goingWithout(Item.Gear gear) {
     return reason(
-        "Not wearing: " + gear.name(),
-        "Not wearing " + Verdicts.lower(gear.name()) + ", because",
+        "Not wearing: " + gear.called(progress.today()),
+        "Not wearing " + Verdicts.lower(gear.called(progress.today())) + ", because",
         "without",
         gear.id(),
         "Record the reason and go on without");

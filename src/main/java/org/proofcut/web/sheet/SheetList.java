@@ -66,7 +66,7 @@ record SheetList(
                 .map(
                     gear ->
                         "Without "
-                            + gear.name()
+                            + gear.kindName()
                             + ", because "
                             + progress.without().get(gear.id())))
         .toList();

@@ -177,7 +177,8 @@ class ShopPagesTest {
       var answer = post("/shop", typed);
       if (read.value().isPresent()) {
         assertEquals(303, answer.statusCode(), rubbish);
-        assertEquals(Rubbish.asReceived(rubbish), floor.about().get(field));
+        var kept = field.equals("beard") ? "no" : Rubbish.asReceived(rubbish);
+        assertEquals(kept, floor.about().get(field));
         putBack();
       } else {
         assertEquals(422, answer.statusCode(), rubbish);
@@ -241,6 +242,7 @@ class ShopPagesTest {
       assertEquals(nothing + 1, count(get("/shop").asString()));
     } finally {
       post(address(gloves), gloves.typed());
+      before = floor.items();
     }
   }
 

@@ -151,7 +151,7 @@ record DustReads(
     return new Limit(
         limit.isOf(region) ? "formaldehyde, here" : "formaldehyde, elsewhere",
         limit.most().value().text() + ", " + limit.over().words(),
-        limit.most().source().text());
+        limit.above().map(words -> words + " ").orElse("") + limit.most().source().text());
   }
 
   private static String heldTo(AirLimit limit, DustAnswer answer) {

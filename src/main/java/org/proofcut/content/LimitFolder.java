@@ -9,6 +9,8 @@ import java.util.Optional;
 import org.proofcut.core.boring.BoringLimits;
 import org.proofcut.core.casework.CaseLimits;
 import org.proofcut.core.evidence.Worked;
+import org.proofcut.core.exposure.LiftLimits;
+import org.proofcut.core.exposure.StandingLimits;
 import org.proofcut.core.fit.FitLimits;
 import org.proofcut.core.habit.HabitLimits;
 import org.proofcut.core.measure.Length;
@@ -19,6 +21,7 @@ import org.proofcut.core.setup.KnifeLimits;
 import org.proofcut.core.setup.RouterLimits;
 import org.proofcut.core.setup.SawLimits;
 import org.proofcut.core.setup.SettingLimits;
+import org.proofcut.core.weight.Densities;
 import org.proofcut.rulebook.Limit;
 
 /**
@@ -43,7 +46,10 @@ record LimitFolder(String path, Class<? extends Record> type) {
           new LimitFolder("setup/limits/knives", KnifeLimits.class),
           new LimitFolder("setup/limits/drill", DrillLimits.class),
           new LimitFolder("operation/limits", OperationLimits.class),
-          new LimitFolder("habit/limits", HabitLimits.class));
+          new LimitFolder("habit/limits", HabitLimits.class),
+          new LimitFolder("weight/limits", Densities.class),
+          new LimitFolder("exposure/lifting", LiftLimits.class),
+          new LimitFolder("exposure/standing", StandingLimits.class));
 
   /** The limits of a record that are one number each, by the names that conditions use. */
   static Map<String, Limit> single(Record limits) {

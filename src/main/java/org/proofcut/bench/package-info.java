@@ -5,13 +5,18 @@
 @Room(
     step = 230,
     question = "What happens on a tap?",
-    gives = "ShopFloor, JobDesk, WorkBench, HabitDesk; House, the content that the service runs on",
+    gives =
+        "ShopFloor, JobDesk, WorkBench, HabitDesk, LoadDesk; House, the content that the service runs on",
     notHere = "how it looks (web), where it is kept (logbook), what is right (core)",
     mayImport = {
       "core.measure",
       "core.evidence",
+      "core.exposure",
+      "core.stock",
       "core.shop",
+      "core.part",
       "core.casework",
+      "core.weight",
       "core.boring",
       "core.setup",
       "core.habit",

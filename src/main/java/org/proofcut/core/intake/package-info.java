@@ -5,13 +5,15 @@
 @Room(
     step = 130,
     question = "What did the person type?",
-    gives = "Shop, CaseDesign, SingleCut, Ruling, Length: or Problems that name the field",
+    gives =
+        "Shop, CaseDesign, SingleCut, LiftTask, CaseOnFloor, Ruling, Length: or Problems that name the field",
     notHere = "whether a design is sound (casework), where typed text is kept (logbook)",
     mayImport = {
       "core.measure",
       "core.measure.display",
       "core.evidence",
       "core.geometry",
+      "core.exposure",
       "core.readings",
       "core.stock",
       "core.shop",
@@ -19,6 +21,7 @@
       "core.fit",
       "core.boring",
       "core.casework",
+      "core.weight",
       "core.setup",
       "core.habit",
       "core.operation"

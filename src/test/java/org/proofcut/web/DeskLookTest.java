@@ -24,6 +24,7 @@ import org.proofcut.bench.Taught;
 import org.proofcut.bench.WorkBench;
 import org.proofcut.core.intake.CutsTyped;
 import org.proofcut.core.intake.Demo;
+import org.proofcut.core.intake.LoadsTyped;
 import org.proofcut.core.intake.ShopForms;
 import org.proofcut.logbook.JobRecord;
 import org.proofcut.logbook.Logbook;
@@ -108,6 +109,22 @@ class DeskLookTest {
                     "found-run_across-2",
                     "60")));
     pages.put("rules", "rules?words=saw");
+    pages.put("lifting-empty", "lifting");
+    pages.put("lifting", "lifting?" + Rubbish.query(LoadsTyped.lift()));
+    pages.put(
+        "lifting-guess", "lifting?" + Rubbish.query(Rubbish.with(LoadsTyped.lift(), "out", "")));
+    pages.put(
+        "lifting-carried",
+        "lifting?" + Rubbish.query(Rubbish.with(LoadsTyped.lift(), "carried", "yes")));
+    pages.put("lifting-part", "lifting?job=" + demo() + "&part=left-side");
+    pages.put("weights", "jobs/" + demo() + "/weights");
+    pages.put("standing", "jobs/" + demo() + "/standing");
+    pages.put(
+        "standing-rubbish",
+        "jobs/"
+            + demo()
+            + "/standing?"
+            + Rubbish.query(Rubbish.with(LoadsTyped.stand(), "hung", "abc")));
     pages.put("not-there", "no/such/page");
     return pages;
   }

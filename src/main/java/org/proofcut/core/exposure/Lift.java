@@ -76,9 +76,10 @@ public record Lift(
 
   /** The constants of one of both printed forms, lengths in inches or centimetres. */
   private enum Form {
-    INCH("51", "lb", "10", "25", "30", "0.0075", "1.8", "70", "10", "70", "8", "10"),
-    METRIC("23", "kg", "25", "63", "75", "0.003", "4.5", "175", "25", "175", "20", "25");
+    INCH("in", "51", "lb", "10", "25", "30", "0.0075", "1.8", "70", "10", "70", "8", "10"),
+    METRIC("cm", "23", "kg", "25", "63", "75", "0.003", "4.5", "175", "25", "175", "20", "25");
 
+    private final String lengths;
     private final BigDecimal load;
     private final String unit;
     private final BigDecimal nearest;
@@ -93,6 +94,7 @@ public record Lift(
     private final String lowBody;
 
     Form(
+        String lengths,
         String load,
         String unit,
         String nearest,
@@ -105,6 +107,7 @@ public record Lift(
         String mostTravel,
         String body,
         String lowBody) {
+      this.lengths = lengths;
       this.load = new BigDecimal(load);
       this.unit = unit;
       this.nearest = new BigDecimal(nearest);
@@ -146,7 +149,7 @@ public record Lift(
     var h = form.of(horizontal.value()).max(form.nearest);
     return multiplier(
         "multiplier of nearness",
-        form.nearest + " ÷ how far out the hands are",
+        form.nearest + " " + form.lengths + " ÷ how far out the hands are",
         "how far out the hands are",
         horizontal,
         h.compareTo(form.farthest) > 0 ? BigDecimal.ZERO : form.nearest.divide(h, DIGITS));
@@ -158,7 +161,14 @@ public record Lift(
     var v = form.of(vertical.value());
     return multiplier(
         "multiplier of height",
-        "1 − " + form.perHeight + " × distance of the hands' height from " + form.knuckles,
+        "1 − "
+            + form.perHeight
+            + " × distance of the hands' height from "
+            + form.knuckles
+            + " "
+            + form.lengths
+            + ", in "
+            + form.lengths,
         "height of the hands",
         vertical,
         v.compareTo(form.highest) > 0
@@ -172,7 +182,7 @@ public record Lift(
     var d = form.of(travel.value()).max(form.leastTravel);
     return multiplier(
         "multiplier of the way",
-        "0.82 + " + form.overTravel + " ÷ way of the hands",
+        "0.82 + " + form.overTravel + " " + form.lengths + " ÷ way of the hands",
         "way of the hands",
         travel,
         d.compareTo(form.mostTravel) > 0
@@ -239,7 +249,11 @@ public record Lift(
     boolean low = form.of(high.value()).compareTo(form.nearest) < 0;
     var body = form.length(low ? form.lowBody : form.body);
     return Worked.called("how far out the hands are, estimated")
-        .by("half of how deep the load is + " + (low ? form.lowBody : form.body))
+        .by(
+            "half of how deep the load is + "
+                + (low ? form.lowBody : form.body)
+                + " "
+                + form.lengths)
         .with("how deep the load is", deep)
         .with("height of the hands", high)
         .from(ESTIMATE)

@@ -66,9 +66,9 @@ public record LiftTask(
     /** Index to 1. */
     WITHIN("Within what is recommended"),
     /** Index over 1. */
-    RAISED("More than is recommended: the back of some workers takes harm"),
+    RAISED("More than is recommended: the risk to the back rises"),
     /** Index over 3. */
-    GRAVE("Far too much: nearly every worker's back takes harm"),
+    GRAVE("Far too much: nearly every worker is at risk"),
     /** Nothing at all is recommended to be lifted so. */
     OUT_OF_REACH("Nothing should be lifted like this");
 

@@ -134,7 +134,7 @@ public record CaseOnFloor(
       var floor = top(board);
       compartments.add(
           new Compartment(
-              "on the " + board.part().name(),
+              (board.part().role() == PartRole.BOTTOM ? "on the " : "on ") + board.part().name(),
               Worked.called("width between the sides")
                   .by("from the inside of one side to that of the other, as assembled")
                   .with("length of the board", board.part().length())

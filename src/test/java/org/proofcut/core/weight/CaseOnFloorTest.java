@@ -26,7 +26,7 @@ class CaseOnFloorTest {
   void compartments_areTheRoomsOverTheBoards() {
     var compartments = CaseOnFloor.compartments(CUPBOARD);
     assertEquals(
-        List.of("on the bottom", "on the shelf"),
+        List.of("on the bottom", "on shelf"),
         compartments.stream().map(one -> one.name().replaceAll(" [0-9]$", "")).toList());
     for (var one : compartments) {
       assertEquals(Length.of("564.56 mm"), one.width().value());

@@ -30,6 +30,7 @@ class DescriptionTest {
           JobsResource.class,
           WorkResource.class,
           SetUpResource.class,
+          LoadResource.class,
           HabitResource.class,
           ContentResource.class);
 

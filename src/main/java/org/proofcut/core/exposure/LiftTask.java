@@ -165,7 +165,9 @@ public record LiftTask(
     return new Judged(end, lift, most, Optional.of(index), strain);
   }
 
-  /** What would come of each thing that could be done otherwise, the most helpful first. */
+  /**
+   * What would come of each thing that helps if it alone is done otherwise, the most helpful first.
+   */
   public List<Better> better(LengthUnit unit) {
     var now = decides(unit);
     if (now.isEmpty()) {
@@ -209,6 +211,9 @@ public record LiftTask(
     if (isLessThanOne(lift.hold())) {
       add(better, "With handles on it", gripped(Grip.GOOD), unit);
     }
+    // One thing alone may change nothing at the end that decides, or lengthen the way.
+    better.removeIf(
+        one -> one.then().most().value().value().compareTo(now.get().most().value().value()) <= 0);
     better.sort(Comparator.comparing((Better one) -> one.then().most().value().value()).reversed());
     return better;
   }

@@ -89,9 +89,7 @@ public final class LiftForm {
               "span",
               "How long a day",
               Arrays.stream(Span.values()).map(one -> choiceOf(one, one.words())).toList())
-          .hinted(
-              "with light work after it: at least as long after one hour, a third as long after"
-                  + " two");
+          .hinted("with light work after it: 1.2 times as long after an hour, 0.3 times after two");
 
   private static final Amount LEAST = new Amount(new BigDecimal("0.1"), "kg");
   private static final Amount MOST = new Amount(new BigDecimal("500"), "kg");

@@ -8,6 +8,7 @@ import org.proofcut.core.drawing.CaseOnFeet;
 import org.proofcut.core.drawing.Picture;
 import org.proofcut.core.evidence.Worked;
 import org.proofcut.core.exposure.ClothingStorage;
+import org.proofcut.core.measure.Length;
 import org.proofcut.core.weight.CaseOnFloor;
 import org.proofcut.core.weight.CaseOnFloor.State;
 import org.proofcut.logbook.JobRecord;
@@ -127,22 +128,24 @@ record StandView(
   private static List<Figure> compared(ClothingStorage size, Weighs weighs) {
     return Stream.of(
             new Figure(
-                "Height, against " + limit(0),
+                "Height, against " + limit(0, weighs),
                 weighs.length(size.height().value()) + reaches(size.isHigh()),
                 lines(size.height(), weighs)),
             new Figure(
-                "Weight when empty, against " + limit(1),
+                "Weight when empty, against " + limit(1, weighs),
                 weighs.text(size.weight().value()) + reaches(size.isHeavy()),
                 lines(size.weight(), weighs)),
             new Figure(
-                "Closed space, if doors close all of it, against " + limit(2),
+                "Closed space, if doors close all of it, against " + limit(2, weighs),
                 size.volume().value() + reaches(size.isRoomy()),
                 lines(size.volume(), weighs)))
         .toList();
   }
 
-  private static String limit(int which) {
-    return String.valueOf(ClothingStorage.limits().get(which).value());
+  private static String limit(int which, Weighs weighs) {
+    return ClothingStorage.limits().get(which).value() instanceof Length length
+        ? weighs.length(length)
+        : String.valueOf(ClothingStorage.limits().get(which).value());
   }
 
   private static String reaches(boolean reached) {

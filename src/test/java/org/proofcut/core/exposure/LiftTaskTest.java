@@ -49,16 +49,6 @@ class LiftTaskTest {
                 one -> one.most().value().value().compareTo(decides.most().value().value()) >= 0));
   }
 
-  /** Exactly as much as is recommended is within it; a gram more is not. */
-  @Test
-  void strain_atItsLimits() {
-    assertEquals(Strain.WITHIN, best("23").strain());
-    assertEquals(Strain.RAISED, best("23.001").strain());
-    assertEquals("1.01", best("23.001").index().orElseThrow().value().toPlainString());
-    assertEquals(Strain.RAISED, best("69").strain());
-    assertEquals(Strain.GRAVE, best("69.001").strain());
-  }
-
   @Test
   void strain_outOfReach_hasNoIndex() {
     var decides = metric(1, 640, 750, 750, false).decides(METRIC).orElseThrow();
@@ -99,7 +89,7 @@ class LiftTaskTest {
             <= 0);
   }
 
-  /** What is offered must help at the end that it was offered for, and the best stands first. */
+  /** What is offered helps, and the best stands first. */
   @Property
   void better_comesFirst(
       @ForAll @IntRange(min = 100, max = 620) int out,
@@ -109,6 +99,7 @@ class LiftTaskTest {
     var better =
         task.better(METRIC).stream().map(one -> one.then().most().value().value()).toList();
     assertFalse(better.isEmpty());
+    assertTrue(better.stream().allMatch(then -> then.compareTo(most(task)) > 0), better::toString);
     assertEquals(better.stream().sorted(java.util.Comparator.reverseOrder()).toList(), better);
   }
 
@@ -157,22 +148,6 @@ class LiftTaskTest {
     assertEquals(
         kilograms + " kg", WeightUnit.KILOGRAM.amount(weight, 3, RoundingMode.HALF_UP).text());
     assertEquals(pounds + " lb", WeightUnit.POUND.amount(weight, 3, RoundingMode.HALF_UP).text());
-  }
-
-  private static LiftTask.Judged best(String kilograms) {
-    var at = new Reach(length("250 mm"), turn(0));
-    return new LiftTask(
-            weight(kilograms, "kg"),
-            at,
-            length("750 mm"),
-            Optional.empty(),
-            length("750 mm"),
-            often("0.2"),
-            Span.ONE_HOUR,
-            Grip.GOOD,
-            List.of())
-        .decides(METRIC)
-        .orElseThrow();
   }
 
   private static LiftTask covered(List<Lift.NotCovered> notCovered, String kilograms) {

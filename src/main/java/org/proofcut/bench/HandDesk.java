@@ -7,7 +7,7 @@ import java.util.Optional;
 import org.proofcut.core.intake.HandForm;
 import org.proofcut.core.intake.HandForms;
 import org.proofcut.core.intake.JobForm;
-import org.proofcut.core.stock.Densities;
+import org.proofcut.core.weight.Densities;
 
 /** Tasks without a cutter that belong to no job: what they come to while they are typed. */
 @ApplicationScoped

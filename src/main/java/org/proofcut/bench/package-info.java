@@ -6,8 +6,8 @@
     step = 230,
     question = "What happens on a tap?",
     gives =
-        "ShopFloor, JobDesk, WorkBench, HabitDesk, GearDesk, NoiseDesk, DustDesk; House, the content that"
-            + " the service runs on",
+        "ShopFloor, JobDesk, WorkBench, HabitDesk, GearDesk, NoiseDesk, DustDesk, HandDesk, LoadDesk;"
+            + " House, the content that the service runs on",
     notHere = "how it looks (web), where it is kept (logbook), what is right (core)",
     mayImport = {
       "core.measure",
@@ -18,6 +18,7 @@
       "core.part",
       "core.stock",
       "core.casework",
+      "core.weight",
       "core.boring",
       "core.setup",
       "core.habit",

@@ -11,6 +11,8 @@ import org.proofcut.core.casework.CaseLimits;
 import org.proofcut.core.evidence.Worked;
 import org.proofcut.core.exposure.ExposureLimits;
 import org.proofcut.core.exposure.ExtractionLimits;
+import org.proofcut.core.exposure.LiftLimits;
+import org.proofcut.core.exposure.StandingLimits;
 import org.proofcut.core.fit.FitLimits;
 import org.proofcut.core.habit.HabitLimits;
 import org.proofcut.core.measure.Length;
@@ -21,7 +23,7 @@ import org.proofcut.core.setup.KnifeLimits;
 import org.proofcut.core.setup.RouterLimits;
 import org.proofcut.core.setup.SawLimits;
 import org.proofcut.core.setup.SettingLimits;
-import org.proofcut.core.stock.Densities;
+import org.proofcut.core.weight.Densities;
 import org.proofcut.rulebook.Limit;
 
 /**
@@ -49,7 +51,9 @@ record LimitFolder(String path, Class<? extends Record> type) {
           new LimitFolder("operation/limits", OperationLimits.class),
           new LimitFolder("habit/limits", HabitLimits.class),
           new LimitFolder("exposure/limits/extraction", ExtractionLimits.class),
-          new LimitFolder("stock/limits", Densities.class));
+          new LimitFolder("exposure/limits/lifting", LiftLimits.class),
+          new LimitFolder("exposure/limits/standing", StandingLimits.class),
+          new LimitFolder("weight/limits", Densities.class));
 
   /** The limits of a record that are one number each, by the names that conditions use. */
   static Map<String, Limit> single(Record limits) {

@@ -25,6 +25,7 @@ import org.proofcut.bench.WorkBench;
 import org.proofcut.core.intake.CutsTyped;
 import org.proofcut.core.intake.Demo;
 import org.proofcut.core.intake.HandTyped;
+import org.proofcut.core.intake.LoadsTyped;
 import org.proofcut.core.intake.ShopForms;
 import org.proofcut.logbook.JobRecord;
 import org.proofcut.logbook.Logbook;
@@ -138,6 +139,22 @@ class DeskLookTest {
         "dust?wood-1=western-red-cedar&wood-2=mdf&machine=router-table&extraction=extractor"
             + "&airflow=300&mouth-width=120&mouth-height=80&level=25");
     pages.put("dust-to-mend", "dust?wood-1=iroko&machine=lathe&extraction=extractor&level=-5");
+    pages.put("lifting-empty", "lifting");
+    pages.put("lifting", "lifting?" + Rubbish.query(LoadsTyped.lift()));
+    pages.put(
+        "lifting-guess", "lifting?" + Rubbish.query(Rubbish.with(LoadsTyped.lift(), "out", "")));
+    pages.put(
+        "lifting-carried",
+        "lifting?" + Rubbish.query(Rubbish.with(LoadsTyped.lift(), "carried", "yes")));
+    pages.put("lifting-part", "lifting?job=" + demo() + "&part=left-side");
+    pages.put("weights", "jobs/" + demo() + "/weights");
+    pages.put("standing", "jobs/" + demo() + "/standing");
+    pages.put(
+        "standing-rubbish",
+        "jobs/"
+            + demo()
+            + "/standing?"
+            + Rubbish.query(Rubbish.with(LoadsTyped.stand(), "hung", "abc")));
     pages.put("not-there", "no/such/page");
     return pages;
   }

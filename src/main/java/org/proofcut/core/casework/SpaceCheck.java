@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.proofcut.core.evidence.Problem;
+import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.part.Housing;
 
@@ -52,12 +53,36 @@ public final class SpaceCheck {
     return new SpaceCheck(wanted, clearance, backEase).assemble();
   }
 
-  private Found assemble() {
+  /** Where each part of a sound case ends up, and what wood is left of it. */
+  public static List<Seated> seated(Case sound) {
+    var check = new SpaceCheck(sound, Length.ZERO, Length.ZERO);
+    check.seat();
+    return sound.parts().stream()
+        .map(
+            part ->
+                new Seated(
+                    part, check.solid(part.id()).wood().stream().map(SpaceCheck::block).toList()))
+        .toList();
+  }
+
+  private static Seated.Block block(Box box) {
+    return new Seated.Block(band(box.x()), band(box.y()), band(box.z()));
+  }
+
+  private static Band band(Interval interval) {
+    return new Band(length(interval.from()), length(interval.to()));
+  }
+
+  private void seat() {
     seatSides();
     seatTop();
     seatShelves();
     seatBack();
     seatPlinth();
+  }
+
+  private Found assemble() {
+    seat();
     overlaps();
     voids();
     contacts();

@@ -5,7 +5,8 @@
 @Room(
     step = 70,
     question = "What parts make this case?",
-    gives = "Case: parts, housings, problems; SpaceCheck",
+    gives =
+        "Case: parts, housings, problems; SpaceCheck, which also says where each part is Seated",
     notHere = "cutters and machines (method)",
     mayImport = {
       "core.measure",

@@ -45,6 +45,9 @@ public record Lift(
           "NIOSH 94-110, Applications manual for the revised lifting equation, 2021",
           "1.1");
 
+  private static final Citation ESTIMATE =
+      new Citation(EQUATION.kind(), EQUATION.source(), "1.3.1.1");
+
   /** What the equation was not made for; any of them, and there is no figure. */
   public enum NotCovered {
     ONE_HAND("lifted with one hand"),
@@ -73,9 +76,10 @@ public record Lift(
 
   /** The constants of one of both printed forms, lengths in inches or centimetres. */
   private enum Form {
-    INCH("51", "lb", "10", "25", "30", "0.0075", "1.8", "70", "10", "70"),
-    METRIC("23", "kg", "25", "63", "75", "0.003", "4.5", "175", "25", "175");
+    INCH("in", "51", "lb", "10", "25", "30", "0.0075", "1.8", "70", "10", "70", "8", "10"),
+    METRIC("cm", "23", "kg", "25", "63", "75", "0.003", "4.5", "175", "25", "175", "20", "25");
 
+    private final String lengths;
     private final BigDecimal load;
     private final String unit;
     private final BigDecimal nearest;
@@ -86,8 +90,11 @@ public record Lift(
     private final BigDecimal highest;
     private final BigDecimal leastTravel;
     private final BigDecimal mostTravel;
+    private final String body;
+    private final String lowBody;
 
     Form(
+        String lengths,
         String load,
         String unit,
         String nearest,
@@ -97,7 +104,10 @@ public record Lift(
         String overTravel,
         String highest,
         String leastTravel,
-        String mostTravel) {
+        String mostTravel,
+        String body,
+        String lowBody) {
+      this.lengths = lengths;
       this.load = new BigDecimal(load);
       this.unit = unit;
       this.nearest = new BigDecimal(nearest);
@@ -108,6 +118,14 @@ public record Lift(
       this.highest = new BigDecimal(highest);
       this.leastTravel = new BigDecimal(leastTravel);
       this.mostTravel = new BigDecimal(mostTravel);
+      this.body = body;
+      this.lowBody = lowBody;
+    }
+
+    private Length length(String number) {
+      return this == INCH
+          ? Length.of(new BigDecimal(number), LengthUnit.INCH)
+          : Length.of(new BigDecimal(number).multiply(CENTIMETRES), LengthUnit.MILLIMETRE);
     }
 
     private BigDecimal of(Length length) {
@@ -131,7 +149,7 @@ public record Lift(
     var h = form.of(horizontal.value()).max(form.nearest);
     return multiplier(
         "multiplier of nearness",
-        form.nearest + " ÷ how far out the hands are",
+        form.nearest + " " + form.lengths + " ÷ how far out the hands are",
         "how far out the hands are",
         horizontal,
         h.compareTo(form.farthest) > 0 ? BigDecimal.ZERO : form.nearest.divide(h, DIGITS));
@@ -143,7 +161,14 @@ public record Lift(
     var v = form.of(vertical.value());
     return multiplier(
         "multiplier of height",
-        "1 − " + form.perHeight + " × distance of the hands' height from " + form.knuckles,
+        "1 − "
+            + form.perHeight
+            + " × distance of the hands' height from "
+            + form.knuckles
+            + " "
+            + form.lengths
+            + ", in "
+            + form.lengths,
         "height of the hands",
         vertical,
         v.compareTo(form.highest) > 0
@@ -157,7 +182,7 @@ public record Lift(
     var d = form.of(travel.value()).max(form.leastTravel);
     return multiplier(
         "multiplier of the way",
-        "0.82 + " + form.overTravel + " ÷ way of the hands",
+        "0.82 + " + form.overTravel + " " + form.lengths + " ÷ way of the hands",
         "way of the hands",
         travel,
         d.compareTo(form.mostTravel) > 0
@@ -206,6 +231,54 @@ public record Lift(
     return vertical.value().isLessThan(Length.ofInches(30, 1));
   }
 
+  /** All six multipliers, in the order of the equation. */
+  public List<Worked<BigDecimal>> multipliers(LengthUnit unit) {
+    return List.of(nearness(unit), height(unit), way(unit), straightness(), seldomness(), hold());
+  }
+
+  /**
+   * How far out the hands are, guessed from how deep the load is: where it can't be measured while
+   * the load is held close.
+   *
+   * @param deep size of the load from the person outward
+   * @param high from the floor to the hands
+   */
+  public static Worked<Length> estimatedOut(
+      Worked<Length> deep, Worked<Length> high, LengthUnit unit) {
+    var form = form(unit);
+    boolean low = form.of(high.value()).compareTo(form.nearest) < 0;
+    var body = form.length(low ? form.lowBody : form.body);
+    return Worked.called("how far out the hands are, estimated")
+        .by(
+            "half of how deep the load is + "
+                + (low ? form.lowBody : form.body)
+                + " "
+                + form.lengths)
+        .with("how deep the load is", deep)
+        .with("height of the hands", high)
+        .from(ESTIMATE)
+        .is(deep.value().half().plus(body));
+  }
+
+  /** As near as counts: 10 in, 25 cm. */
+  static Length nearest(LengthUnit unit) {
+    return form(unit).length(form(unit).nearest.toPlainString());
+  }
+
+  /** Where the knuckles hang: 30 in, 75 cm. */
+  static Length knuckles(LengthUnit unit) {
+    return form(unit).length(form(unit).knuckles.toPlainString());
+  }
+
+  /** What may be lifted under the best conditions: 51 lb, 23 kg. */
+  public static Worked<Amount> atBest(LengthUnit unit) {
+    var form = form(unit);
+    return Worked.given(
+        "weight recommended as most under the best conditions",
+        new Amount(form.load, form.unit),
+        EQUATION);
+  }
+
   /**
    * The weight that is recommended as most, to a tenth downward; zero where it is out of reach.
    * Empty where the equation was not made for such a lift.
@@ -220,8 +293,7 @@ public record Lift(
         Worked.called("weight recommended as most")
             .by(form.load + " " + form.unit + " × all multipliers")
             .from(EQUATION);
-    for (var one :
-        List.of(nearness(unit), height(unit), way(unit), straightness(), seldomness(), hold())) {
+    for (var one : multipliers(unit)) {
       working = working.with(one);
       product = product.multiply(one.value(), DIGITS);
     }

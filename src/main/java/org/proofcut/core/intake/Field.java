@@ -62,6 +62,11 @@ public record Field(
     return new Field(name, label, "", Entry.YES_NO, false, YES_OR_NO);
   }
 
+  /** The same with how to tell. */
+  Field hinted(String how) {
+    return new Field(name, label, how, entry, optional, choices);
+  }
+
   static Field speeds(String name, String label, String hint) {
     return new Field(name, label, hint, Entry.SPEEDS, false, List.of());
   }

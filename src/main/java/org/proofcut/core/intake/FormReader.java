@@ -10,7 +10,9 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.proofcut.core.evidence.Amount;
 import org.proofcut.core.evidence.Problem;
+import org.proofcut.core.exposure.WeightUnit;
 import org.proofcut.core.measure.Angle;
 import org.proofcut.core.measure.AngleFormatException;
 import org.proofcut.core.measure.Band;
@@ -128,6 +130,54 @@ final class FormReader {
       problems.add(stops(field, what, example + ", written like " + AngleFormatException.EXAMPLES));
     }
     return Optional.empty();
+  }
+
+  /** A weight from one to another, both allowed; as it was typed, in kg or lb. */
+  Amount weight(Field field, Amount least, Amount most) {
+    return readWeight(field, least, most).orElse(least);
+  }
+
+  Optional<Amount> optionalWeight(Field field, Amount least, Amount most) {
+    return isBlank(field.name()) ? Optional.empty() : readWeight(field, least, most);
+  }
+
+  private Optional<Amount> readWeight(Field field, Amount least, Amount most) {
+    var text = raw(field.name());
+    var example = least + " to " + most + ", written like " + WeightText.EXAMPLES;
+    try {
+      var weight = WeightText.parse(text, unit);
+      var kilograms = WeightUnit.KILOGRAM.of(weight);
+      if (kilograms.compareTo(WeightUnit.KILOGRAM.of(least)) >= 0
+          && kilograms.compareTo(WeightUnit.KILOGRAM.of(most)) <= 0) {
+        return Optional.of(weight);
+      }
+      problems.add(stops(field, "That is " + weight, example));
+    } catch (WeightText.Unreadable e) {
+      problems.add(stops(field, unreadable(text, e), example));
+    }
+    return Optional.empty();
+  }
+
+  /** A number that may have decimals, from one to another, both allowed. */
+  BigDecimal number(Field field, BigDecimal least, BigDecimal most) {
+    var text = raw(field.name());
+    var example = least + " to " + most;
+    try {
+      var number = WeightText.number(text);
+      if (number.compareTo(least) >= 0 && number.compareTo(most) <= 0) {
+        return number;
+      }
+      problems.add(stops(field, "That is " + number.toPlainString(), example));
+    } catch (WeightText.Unreadable e) {
+      problems.add(stops(field, unreadable(text, e), example));
+    }
+    return least;
+  }
+
+  private static String unreadable(String text, WeightText.Unreadable why) {
+    return text.isBlank()
+        ? "Nothing was entered"
+        : "\"" + shortened(text.strip()) + "\": " + why.getMessage();
   }
 
   int count(Field field, int least, int most) {

@@ -7,6 +7,7 @@ import static org.proofcut.core.intake.Field.choice;
 import static org.proofcut.core.intake.Field.length;
 import static org.proofcut.core.intake.Field.yesNo;
 
+import java.math.RoundingMode;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
@@ -14,7 +15,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.proofcut.core.evidence.Amount;
 import org.proofcut.core.evidence.Worked;
+import org.proofcut.core.exposure.WeightUnit;
+import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.operation.HandTask;
 import org.proofcut.core.operation.HandTask.CleanUp;
 import org.proofcut.core.operation.HandTask.Finish;
@@ -22,8 +26,9 @@ import org.proofcut.core.shop.Liquid;
 import org.proofcut.core.shop.LiquidKind;
 import org.proofcut.core.shop.LiquidKind.Use;
 import org.proofcut.core.shop.Shop;
-import org.proofcut.core.stock.Densities;
 import org.proofcut.core.stock.Material;
+import org.proofcut.core.weight.Densities;
+import org.proofcut.core.weight.Weight;
 
 /** All forms of tasks without a cutter. */
 public final class HandForms {
@@ -126,12 +131,22 @@ public final class HandForms {
                   () ->
                       new HandTask.Carry(
                           material,
-                          densities.weight(material, length, width, thickness, form.unit()),
+                          inTenths(
+                              Weight.of(material, length, width, thickness, densities),
+                              form.unit()),
                           length.value().max(width.value()),
                           wholeSheet,
                           alone,
                           stairs));
             });
+  }
+
+  /** As heavy as it may be: whoever lifts it is hurt by what is heavier than told. */
+  private static Worked<Amount> inTenths(Weight weight, LengthUnit unit) {
+    return Worked.called("weight at the most, rounded up to a tenth")
+        .by("most weight")
+        .with(weight.most())
+        .is(WeightUnit.beside(unit).amount(weight.most().value(), 1, RoundingMode.CEILING));
   }
 
   private static HandForm dryFit() {

@@ -6,8 +6,8 @@
     step = 130,
     question = "What did the person type?",
     gives =
-        "Shop, CaseDesign, SingleCut, HandTask, DayAsked, Ruling, Length: or Problems that name the"
-            + " field",
+        "Shop, CaseDesign, SingleCut, HandTask, LiftTask, CaseOnFloor, DayAsked, Ruling, Length: or"
+            + " Problems that name the field",
     notHere = "whether a design is sound (casework), where typed text is kept (logbook)",
     mayImport = {
       "core.measure",
@@ -23,6 +23,7 @@
       "core.fit",
       "core.boring",
       "core.casework",
+      "core.weight",
       "core.setup",
       "core.habit",
       "core.operation"

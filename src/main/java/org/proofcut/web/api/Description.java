@@ -49,7 +49,11 @@ public final class Description implements OASFilter {
     if (method == HttpMethod.POST || method == HttpMethod.PUT) {
       kinds.add(ProblemKind.NOT_AS_JSON);
     }
-    if (path.endsWith("/begin") || path.endsWith("/acts") || path.endsWith("/plan")) {
+    if (path.endsWith("/begin")
+        || path.endsWith("/acts")
+        || path.endsWith("/plan")
+        || path.endsWith("/weights")
+        || path.endsWith("/standing")) {
       kinds.add(ProblemKind.NOT_NOW);
     }
     return kinds;

@@ -42,6 +42,7 @@
       "core.shop",
       "core.part",
       "core.casework",
+      "core.weight",
       "core.setup",
       "core.habit",
       "core.method",

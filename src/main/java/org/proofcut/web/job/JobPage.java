@@ -38,6 +38,14 @@ record JobPage(
     return "/jobs/" + id + "/sheets";
   }
 
+  public String weights() {
+    return action() + "/weights";
+  }
+
+  public String standing() {
+    return action() + "/standing";
+  }
+
   public boolean canBegin() {
     return answer.sound() && asKept && !begun;
   }

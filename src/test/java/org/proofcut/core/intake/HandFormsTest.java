@@ -13,7 +13,7 @@ import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.operation.HandTask;
 import org.proofcut.core.shop.Liquid;
 import org.proofcut.core.shop.Shop;
-import org.proofcut.core.stock.Densities;
+import org.proofcut.core.weight.Densities;
 
 class HandFormsTest {
 
@@ -72,13 +72,13 @@ class HandFormsTest {
     assertEquals(form.kind(), task(form.kind()).kind().id());
   }
 
-  /** 2440 · 1220 · 18 mm at 700 kg/m³ are 37.508 kg. */
+  /** 2440 · 1220 · 18 mm at 750 kg/m³ are 40.187 kg. */
   @Test
   void carry_weighsTheHeavyEnd_inTheUnitChosen() {
-    assertEquals("37.6 kg", task("carry").figures().get(0).value().toString());
+    assertEquals("40.2 kg", task("carry").figures().get(0).value().toString());
     var inches = task("carry", "unit", "in", "length", "96", "width", "48", "thickness", "18 mm");
-    // 96 · 48 in · 18 mm · 700 kg/m³ = 37.459 kg = 82.58 lb
-    assertEquals("82.6 lb", inches.figures().get(0).value().toString());
+    // 96 · 48 in · 18 mm · 750 kg/m³ = 40.134 kg = 88.48 lb
+    assertEquals("88.5 lb", inches.figures().get(0).value().toString());
   }
 
   @Test

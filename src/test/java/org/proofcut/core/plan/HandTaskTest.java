@@ -23,7 +23,7 @@ import org.proofcut.core.safety.Check.Pause;
 import org.proofcut.core.safety.Finding;
 import org.proofcut.core.shop.OwnedGear;
 import org.proofcut.core.shop.Shop;
-import org.proofcut.core.stock.Densities;
+import org.proofcut.core.weight.Densities;
 
 /** What the rules of the house say of work by hand. */
 class HandTaskTest {

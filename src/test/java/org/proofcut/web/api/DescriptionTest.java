@@ -31,6 +31,7 @@ class DescriptionTest {
           WorkResource.class,
           SetUpResource.class,
           HandWorkResource.class,
+          LoadResource.class,
           HabitResource.class,
           NoiseResource.class,
           DustResource.class,

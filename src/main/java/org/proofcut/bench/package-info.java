@@ -5,7 +5,8 @@
 @Room(
     step = 230,
     question = "What happens on a tap?",
-    gives = "ShopFloor, JobDesk, WorkBench, HabitDesk; House, the content that the service runs on",
+    gives =
+        "ShopFloor, JobDesk, WorkBench, HabitDesk; House, the content that the service runs on, the shop's own over ours",
     notHere = "how it looks (web), where it is kept (logbook), what is right (core)",
     mayImport = {
       "core.measure",

@@ -1,7 +1,11 @@
 package org.proofcut.rulebook;
 
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.proofcut.core.evidence.Citation;
 import org.proofcut.core.safety.Finding;
 import org.proofcut.core.safety.Rulebook;
@@ -12,7 +16,8 @@ import org.proofcut.core.safety.StepFacts;
  * The rules of the house. Judging takes no lock and changes nothing, so one rulebook serves all.
  *
  * @param rules given in any order; of equally grave findings, that of the rule for fewer machines
- *     and operations comes first, because it says more of this step
+ *     and operations comes first, because it says more of this step. Two may have one id, where a
+ *     shop has its own beside one that rests on law
  */
 public record CelRulebook(Vocabulary vocabulary, List<Rule> rules) implements Rulebook {
 
@@ -23,18 +28,64 @@ public record CelRulebook(Vocabulary vocabulary, List<Rule> rules) implements Ru
     rules = rules.stream().sorted(Rule.NARROWEST_FIRST).toList();
   }
 
+  /**
+   * This rulebook with rules that nothing in it can take back: they are judged with the limits that
+   * they were compiled with.
+   */
+  public CelRulebook beside(List<Rule> others) {
+    return new CelRulebook(vocabulary, Stream.concat(others.stream(), rules.stream()).toList());
+  }
+
   @Override
   public List<Finding> judge(StepFacts step) {
     var strange = vocabulary.strangeWord(step);
-    if (strange.isPresent()) {
-      return List.of(unknownWord(strange.get()));
+    if (strange.isEmpty()) {
+      return findings(rules, step);
     }
+    // A list of words may have been changed to leave one out; the law is asked all the same.
+    var findings = new ArrayList<Finding>();
+    findings.add(unknownWord(strange.get()));
+    findings.addAll(findings(rules.stream().filter(Rule::stopsByLaw).toList(), step));
+    return List.copyOf(findings);
+  }
+
+  private static List<Finding> findings(List<Rule> rules, StepFacts step) {
     var values = Condition.values(step);
-    return rules.stream()
-        .map(rule -> rule.judge(step, values))
-        .flatMap(Optional::stream)
-        .sorted(Finding.GRAVEST_FIRST)
+    return withoutRepeats(
+        rules.stream()
+            .map(rule -> rule.judge(step, values))
+            .flatMap(Optional::stream)
+            .sorted(Finding.GRAVEST_FIRST)
+            .toList());
+  }
+
+  /** Of two rules with one id that say the same words, the one that weighs more is told. */
+  private static List<Finding> withoutRepeats(List<Finding> findings) {
+    Set<String> ids = new HashSet<>();
+    if (findings.stream().allMatch(finding -> ids.add(finding.rule()))) {
+      return findings;
+    }
+    return findings.stream()
+        .filter(
+            finding ->
+                findings.stream().noneMatch(other -> other != finding && covers(other, finding)))
         .toList();
+  }
+
+  private static boolean covers(Finding finding, Finding other) {
+    boolean sameWords =
+        finding.rule().equals(other.rule())
+            && finding.word() == other.word()
+            && finding.hazard().equals(other.hazard())
+            && finding.controls().equals(other.controls())
+            && finding.gear().equals(other.gear())
+            && finding.checks().equals(other.checks())
+            && finding.at().equals(other.at());
+    return sameWords && weight(finding) > weight(other);
+  }
+
+  private static int weight(Finding finding) {
+    return (finding.effect() == Finding.Effect.STOP ? 2 : 0) + (finding.restsOnLaw() ? 1 : 0);
   }
 
   private static Finding unknownWord(String word) {

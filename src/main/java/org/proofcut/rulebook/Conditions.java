@@ -35,6 +35,13 @@ public final class Conditions {
 
   private static final String FACT = "fact";
   private static final String LIMIT = "limit";
+
+  /** More than any rule needs; a condition of this length is judged in microseconds. */
+  static final int LONGEST = 2_000;
+
+  /** How deep brackets may lie in each other. */
+  static final int DEEPEST = 20;
+
   private static final Pattern UNDEFINED_FIELD = Pattern.compile("undefined field '(\\w+)'");
 
   private final Vocabulary vocabulary;
@@ -73,6 +80,11 @@ public final class Conditions {
    */
   public Optional<Condition> compile(
       String text, List<String> machines, Consumer<ConditionFault> faults) {
+    var tooMuch = tooMuch(text);
+    if (tooMuch.isPresent()) {
+      faults.accept(tooMuch.get());
+      return Optional.empty();
+    }
     var result = compiler.compile(text);
     if (result.hasError()) {
       result.getErrors().forEach(issue -> faults.accept(fault(text, issue)));
@@ -91,6 +103,33 @@ public final class Conditions {
     } catch (CelValidationException | CelEvaluationException e) {
       throw new IllegalStateException("checked, and yet no program: " + text, e);
     }
+  }
+
+  /** Looked at before it is compiled: the compiler goes into each bracket by calling itself. */
+  private static Optional<ConditionFault> tooMuch(String text) {
+    if (text.length() > LONGEST) {
+      return Optional.of(
+          new ConditionFault.Wrong(
+              0,
+              "the condition has %,d characters".formatted(text.length()),
+              "at most %,d; two rules say as much as one".formatted(LONGEST)));
+    }
+    int open = 0;
+    for (int at = 0; at < text.length(); at++) {
+      switch (text.charAt(at)) {
+        case '(', '[', '{', '?' -> open++;
+        case ')', ']', '}' -> open--;
+        default -> {}
+      }
+      if (open > DEEPEST) {
+        return Optional.of(
+            new ConditionFault.Wrong(
+                at,
+                "the condition is nested too deeply",
+                "brackets at most %d deep".formatted(DEEPEST)));
+      }
+    }
+    return Optional.empty();
   }
 
   private SortedMap<String, Limit> limits(Set<String> ids) {

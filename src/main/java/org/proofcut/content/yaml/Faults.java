@@ -12,11 +12,37 @@ public final class Faults {
 
   private static final int NAMES_SHOWN = 12;
 
+  /** So many are told; whoever mends those reads the next ones then. */
+  private static final int TOLD = 50;
+
+  /** So many are kept, of which the first are told: a file can hold more than memory does. */
+  private static final int KEPT = 2_000;
+
+  /** A line of a file, and what was written there, may be as long as the file. */
+  private static final int LONGEST = 300;
+
   private final List<Fault> faults = new ArrayList<>();
+  private int found;
 
   /** Notes a fault; see {@link Problem} for the three sentences. */
   public void add(Spot spot, String what, String allowed, String doThis) {
-    faults.add(new Fault(spot, Problem.stops(spot.toString(), what, allowed, doThis)));
+    found++;
+    if (faults.size() < KEPT) {
+      faults.add(
+          new Fault(
+              spot.shortened(LONGEST),
+              Problem.stops(spot.toString(), shortened(what), allowed, doThis)));
+    }
+  }
+
+  /** The same, when it was noted elsewhere. */
+  public void add(Fault fault) {
+    found++;
+    faults.add(fault);
+  }
+
+  private static String shortened(String what) {
+    return what.length() > LONGEST ? what.substring(0, LONGEST) + "…" : what;
   }
 
   /**
@@ -42,13 +68,19 @@ public final class Faults {
     }
   }
 
-  /** All faults, in the order of files and lines. */
+  /** How many there are beyond {@link #all}. */
+  public int more() {
+    return Math.max(0, found - TOLD);
+  }
+
+  /** The first faults, in the order of files and lines. */
   public List<Fault> all() {
     return faults.stream()
         .sorted(
             Comparator.comparing((Fault fault) -> fault.spot().file())
                 .thenComparing(fault -> fault.spot().line())
                 .thenComparing(fault -> fault.spot().column()))
+        .limit(TOLD)
         .toList();
   }
 

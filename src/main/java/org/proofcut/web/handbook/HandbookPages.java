@@ -28,12 +28,21 @@ public class HandbookPages {
   static class Templates {
     private Templates() {}
 
-    static native TemplateInstance rules(Handbook handbook, String sought);
+    static native TemplateInstance rules(Handbook handbook, String sought, int ownFaults);
+
+    static native TemplateInstance own(OwnPage own);
   }
 
   @GET
   public TemplateInstance rules(@QueryParam("words") @DefaultValue("") String words) {
     var sought = words.length() > LONGEST ? words.substring(0, LONGEST) : words;
-    return Templates.rules(Handbook.of(house.content(), sought), sought);
+    return Templates.rules(Handbook.of(house.content(), sought), sought, house.own().faults());
+  }
+
+  /** What of it is the shop's own, and what is wrong with that. */
+  @GET
+  @Path("own")
+  public TemplateInstance own() {
+    return Templates.own(OwnPage.of(house.own()));
   }
 }

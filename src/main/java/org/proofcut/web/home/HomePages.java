@@ -11,6 +11,7 @@ import jakarta.ws.rs.core.Response;
 import java.net.URI;
 import java.util.List;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
+import org.proofcut.bench.House;
 import org.proofcut.bench.JobDesk;
 import org.proofcut.bench.ShopFloor;
 import org.proofcut.bench.WorkBench;
@@ -25,6 +26,7 @@ public class HomePages {
   private final ShopFloor floor;
   private final WorkBench bench;
   private final JobStates states;
+  private final House house;
   private final String folder;
 
   HomePages(
@@ -32,11 +34,13 @@ public class HomePages {
       ShopFloor floor,
       WorkBench bench,
       JobStates states,
+      House house,
       @ConfigProperty(name = "proofcut.folder") String folder) {
     this.desk = desk;
     this.floor = floor;
     this.bench = bench;
     this.states = states;
+    this.house = house;
     this.folder = folder;
   }
 
@@ -45,7 +49,7 @@ public class HomePages {
     private Templates() {}
 
     static native TemplateInstance home(
-        List<JobState> jobs, String shop, int things, boolean demo, String folder);
+        List<JobState> jobs, String shop, int things, boolean demo, String folder, int ownFaults);
 
     static native TemplateInstance demo(List<String> jobs, List<String> things);
   }
@@ -57,7 +61,8 @@ public class HomePages {
         floor.about().getOrDefault("name", ""),
         floor.items().size(),
         isDemoThere(),
-        folder);
+        folder,
+        house.own().faults());
   }
 
   @GET

@@ -352,7 +352,12 @@ public record SheetReads(
     var actions = finding.controls().stream().map(Control::action).toList();
     var seen =
         finding.seen().stream()
-            .map(one -> one.name().replace('_', ' ') + " " + seen(one.value(), shows))
+            .map(
+                one ->
+                    one.name().replace('_', ' ')
+                        + " "
+                        + seen(one.value(), shows)
+                        + one.own().map(own -> " (" + own + ")").orElse(""))
             .toList();
     return new Caution(
         finding.word(),

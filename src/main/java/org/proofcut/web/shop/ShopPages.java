@@ -80,7 +80,12 @@ public class ShopPages {
     private Templates() {}
 
     static native TemplateInstance shop(
-        String name, List<Asked> about, List<Problem> refused, List<Group> groups, List<Aid> aids);
+        String name,
+        List<Asked> about,
+        List<Problem> refused,
+        List<Group> groups,
+        List<Aid> aids,
+        int ownFaults);
 
     static native TemplateInstance thing(ThingForm form);
 
@@ -194,7 +199,12 @@ public class ShopPages {
             .map(field -> Asked.of(field, about, refused, floor.unit()))
             .toList();
     return Templates.shop(
-        floor.about().getOrDefault("name", ""), fields, refused, groups(), aids());
+        floor.about().getOrDefault("name", ""),
+        fields,
+        refused,
+        groups(),
+        aids(),
+        house.own().faults());
   }
 
   private List<Group> groups() {

@@ -147,6 +147,8 @@ final class ContentReader {
     if (faults.none()) {
       refuseUnused(rules.rules(), facts, limits);
     }
+    // Whoever reads them mends the shop's files, not ours.
+    faults.preferThoseIn(marks.own());
     return faults.none()
         ? new Content(
             new CelRulebook(vocabulary, rules.rules()).beside(lawOfOurs(rules.rules())),

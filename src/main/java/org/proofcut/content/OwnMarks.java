@@ -2,7 +2,6 @@ package org.proofcut.content;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,6 +19,7 @@ final class OwnMarks {
   /** Stands before the path of a file of ours, where a shop's files are laid over it. */
   private static final String OURS = "ours: ";
 
+  private static final String FACTS = "facts.yaml";
   private static final String INSTEAD = "this shop's own instead of ours";
   private static final String OWN = "this shop's own";
 
@@ -32,6 +32,11 @@ final class OwnMarks {
   OwnMarks(Set<String> own, Set<String> ours) {
     this.own = own;
     this.ours = ours;
+  }
+
+  /** The paths of the shop's files. */
+  Set<String> own() {
+    return own;
   }
 
   boolean nothing() {
@@ -58,6 +63,10 @@ final class OwnMarks {
 
   /** What is laid over a file of ours, and what a citation in it then says. */
   YamlFile lay(YamlFile over, Optional<YamlFile> below) {
+    if (over.path().equals(FACTS)) {
+      // Refused already; what would follow from it is of no use.
+      return below.orElse(over);
+    }
     if (!holdsEntries(over.path())) {
       var words = below.isPresent() ? INSTEAD : OWN;
       byFile.put(over.path(), words);
@@ -66,8 +75,9 @@ final class OwnMarks {
       }
       return over;
     }
+    var ours = below.map(file -> file.keys().keySet()).orElse(Set.of());
     for (var entry : over.keys().keySet()) {
-      var words = words(over, below, entry);
+      var words = words(over, below.filter(file -> ours.contains(entry)), entry);
       over.spot(entry, "because").ifPresent(spot -> bySpot.put(spot, words));
       changes.add(new Change(over.path(), entry, name(over, entry) + ": " + words, false));
     }
@@ -75,7 +85,7 @@ final class OwnMarks {
   }
 
   private static String words(YamlFile over, Optional<YamlFile> below, String entry) {
-    if (below.filter(file -> file.keys().containsKey(entry)).isEmpty()) {
+    if (below.isEmpty()) {
       return OWN;
     }
     var here = over.text(entry, "value");
@@ -114,11 +124,9 @@ final class OwnMarks {
 
   /** What the program knows can't be told otherwise, and cases speak of the rule beside them. */
   void refuse(Faults faults) {
-    var refused = new HashSet<>(own);
-    refused.retainAll(Set.of("facts.yaml"));
-    for (var path : refused) {
+    if (own.contains(FACTS)) {
       faults.add(
-          Spot.of(path),
+          Spot.of(FACTS),
           "facts are what the program knows of a step",
           "rules, limits, sources, regions, gear, aids and words",
           "Take the file out; the facts that there are stand on the page of all rules.");

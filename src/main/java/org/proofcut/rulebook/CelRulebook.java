@@ -1,6 +1,7 @@
 package org.proofcut.rulebook;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -23,6 +24,11 @@ public record CelRulebook(Vocabulary vocabulary, List<Rule> rules) implements Ru
 
   /** Stands as the rule's id when a step says a word that no rule can know. */
   public static final String UNKNOWN_WORD = "unknown-word";
+
+  /** A stop before a caution, and the law before what is none. */
+  private static final Comparator<Finding> WEIGHTIEST_FIRST =
+      Comparator.comparing(Finding::effect)
+          .thenComparing(Finding::restsOnLaw, Comparator.reverseOrder());
 
   public CelRulebook {
     rules = rules.stream().sorted(Rule.NARROWEST_FIRST).toList();
@@ -65,27 +71,25 @@ public record CelRulebook(Vocabulary vocabulary, List<Rule> rules) implements Ru
     if (findings.stream().allMatch(finding -> ids.add(finding.rule()))) {
       return findings;
     }
+    var told = new ArrayList<Finding>();
+    for (var finding : findings.stream().sorted(WEIGHTIEST_FIRST).toList()) {
+      if (told.stream().noneMatch(other -> haveTheSameWords(finding, other))) {
+        told.add(finding);
+      }
+    }
     return findings.stream()
-        .filter(
-            finding ->
-                findings.stream().noneMatch(other -> other != finding && covers(other, finding)))
+        .filter(finding -> told.stream().anyMatch(other -> other == finding))
         .toList();
   }
 
-  private static boolean covers(Finding finding, Finding other) {
-    boolean sameWords =
-        finding.rule().equals(other.rule())
-            && finding.word() == other.word()
-            && finding.hazard().equals(other.hazard())
-            && finding.controls().equals(other.controls())
-            && finding.gear().equals(other.gear())
-            && finding.checks().equals(other.checks())
-            && finding.at().equals(other.at());
-    return sameWords && weight(finding) > weight(other);
-  }
-
-  private static int weight(Finding finding) {
-    return (finding.effect() == Finding.Effect.STOP ? 2 : 0) + (finding.restsOnLaw() ? 1 : 0);
+  private static boolean haveTheSameWords(Finding finding, Finding other) {
+    return finding.rule().equals(other.rule())
+        && finding.word() == other.word()
+        && finding.hazard().equals(other.hazard())
+        && finding.controls().equals(other.controls())
+        && finding.gear().equals(other.gear())
+        && finding.checks().equals(other.checks())
+        && finding.at().equals(other.at());
   }
 
   private static Finding unknownWord(String word) {

@@ -44,6 +44,9 @@ public final class Conditions {
 
   private static final Pattern UNDEFINED_FIELD = Pattern.compile("undefined field '(\\w+)'");
 
+  private static final Pattern LOOP =
+      Pattern.compile("undeclared reference to '(all|exists|exists_one|existsOne|map|filter)'");
+
   private final Vocabulary vocabulary;
   private final CelCompiler compiler;
   private final CelRuntime runtime = CelRuntimeFactory.standardCelRuntimeBuilder().build();
@@ -87,6 +90,17 @@ public final class Conditions {
     }
     var result = compiler.compile(text);
     if (result.hasError()) {
+      var loop =
+          result.getErrors().stream().filter(Conditions::isLoop).map(CelIssue::getSourceLocation);
+      var first = loop.findFirst();
+      if (first.isPresent()) {
+        faults.accept(
+            new ConditionFault.Wrong(
+                Math.max(0, first.get().getColumn()),
+                "a loop has no place in a condition",
+                "a fact that says what the loop would find out"));
+        return Optional.empty();
+      }
       result.getErrors().forEach(issue -> faults.accept(fault(text, issue)));
       return Optional.empty();
     }
@@ -156,6 +170,10 @@ public final class Conditions {
             "fact",
             undefined.group(1),
             Arrays.stream(Fact.values()).map(Fact::id).toList());
+  }
+
+  private static boolean isLoop(CelIssue issue) {
+    return LOOP.matcher(issue.getMessage()).find();
   }
 
   private static String withoutCandidates(String message) {

@@ -191,6 +191,53 @@ class CelRulebookTest {
     }
   }
 
+  @Nested
+  class TooMuch {
+
+    /** As long as a condition may be, and each part of it is looked at. */
+    @Test
+    void longestCondition_isJudgedInLessThanAMillisecond() {
+      var text = new StringBuilder("fact.glue");
+      while (text.length() + 13 <= Conditions.LONGEST) {
+        text.append(" || fact.glue");
+      }
+      assertTrue(text.length() > Conditions.LONGEST - 13);
+      var book = book(rule("long", text.toString()));
+      var step = step("router-table").build();
+      long best = Long.MAX_VALUE;
+      for (int round = 0; round < 50; round++) {
+        long begun = System.nanoTime();
+        for (int n = 0; n < 100; n++) {
+          assertEquals(List.of(), book.judge(step));
+        }
+        best = Math.min(best, (System.nanoTime() - begun) / 100);
+      }
+      assertTrue(best < 1_000_000, best + " ns");
+    }
+
+    @Test
+    void oneCharacterMore_isRefused() {
+      var longest = "fact.glue" + " ".repeat(Conditions.LONGEST - 9);
+      assertEquals(List.of(), faults(longest));
+      assertTrue(faults(longest + " ").toString().contains("2,001 characters"));
+    }
+
+    @Test
+    void oneBracketDeeper_isRefused() {
+      var deepest = "(".repeat(Conditions.DEEPEST) + "fact.glue" + ")".repeat(Conditions.DEEPEST);
+      assertEquals(List.of(), faults(deepest));
+      assertTrue(faults("(" + deepest + ")").toString().contains("nested too deeply"));
+    }
+
+    @Test
+    void manySigns_endInAnAnswer() {
+      var most = Conditions.LONGEST - 20;
+      assertEquals(List.of(), faults("!".repeat(most) + "fact.glue"));
+      assertEquals(1, faults("-".repeat(most + 1) + "fact.glue").size());
+      assertEquals(1, faults("fact" + ".glue".repeat(most / 5)).size());
+    }
+  }
+
   private static List<ConditionFault> faults(String text) {
     var faults = new ArrayList<ConditionFault>();
     var condition = new Conditions(VOCABULARY).compile(text, List.of("router-table"), faults::add);

@@ -21,6 +21,8 @@ public final class Faults {
   /** A line of a file, and what was written there, may be as long as the file. */
   private static final int LONGEST = 300;
 
+  private static final int LONGEST_NAME = 60;
+
   private final List<Fault> faults = new ArrayList<>();
   private int found;
 
@@ -31,7 +33,7 @@ public final class Faults {
       faults.add(
           new Fault(
               spot.shortened(LONGEST),
-              Problem.stops(spot.toString(), shortened(what), allowed, doThis)));
+              Problem.stops(spot.toString(), shortened(what, LONGEST), allowed, doThis)));
     }
   }
 
@@ -41,8 +43,8 @@ public final class Faults {
     faults.add(fault);
   }
 
-  private static String shortened(String what) {
-    return what.length() > LONGEST ? what.substring(0, LONGEST) + "…" : what;
+  private static String shortened(String text, int longest) {
+    return text.length() > longest ? text.substring(0, longest) + "…" : text;
   }
 
   /**
@@ -51,10 +53,15 @@ public final class Faults {
    * @param kind what the name should be the name of, such as {@code key} or {@code source}
    */
   public void addUnknown(Spot spot, String kind, String name, Collection<String> known) {
+    if (faults.size() == KEPT) {
+      // Not looked for in vain, a million times.
+      found++;
+      return;
+    }
     var nearest = NearestNames.to(name, known);
     add(
         spot,
-        "\"%s\" is no known %s".formatted(name, kind),
+        "\"%s\" is no known %s".formatted(shortened(name, LONGEST_NAME), kind),
         some(known),
         nearest.isEmpty()
             ? "Write one of these, or take it out."
@@ -82,6 +89,15 @@ public final class Faults {
                 .thenComparing(fault -> fault.spot().column()))
         .limit(TOLD)
         .toList();
+  }
+
+  /** Leaves out all but these, if there are any of these: the others may only follow from them. */
+  public void preferThoseIn(Collection<String> files) {
+    var preferred = faults.stream().filter(fault -> files.contains(fault.spot().file())).toList();
+    if (!preferred.isEmpty()) {
+      found -= faults.size() - preferred.size();
+      faults.retainAll(preferred);
+    }
   }
 
   public boolean none() {

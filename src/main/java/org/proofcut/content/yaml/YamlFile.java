@@ -4,6 +4,7 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -53,6 +54,8 @@ public final class YamlFile {
 
   /** Which keys of the root stand in a file below this one, by identity. */
   private final Map<Node, YamlFile> below = new IdentityHashMap<>();
+
+  private final Map<String, Node> byKey = new HashMap<>();
 
   private YamlFile(String path, String shown, List<String> lines, MappingNode root) {
     this.path = path;
@@ -184,9 +187,16 @@ public final class YamlFile {
   }
 
   private Optional<Node> node(String entry, String key) {
-    return child(root, entry)
+    return Optional.ofNullable(byKey().get(entry))
         .filter(MappingNode.class::isInstance)
         .flatMap(found -> child((MappingNode) found, key));
+  }
+
+  private Map<String, Node> byKey() {
+    if (byKey.isEmpty()) {
+      root.getValue().forEach(entry -> byKey.putIfAbsent(key(entry), entry.getValueNode()));
+    }
+    return byKey;
   }
 
   private static Optional<Node> child(MappingNode mapping, String key) {

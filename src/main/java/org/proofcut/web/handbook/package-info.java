@@ -2,7 +2,7 @@
 @Room(
     step = 310,
     question = "What can hurt, and where is it written?",
-    gives = "the page of all rules",
+    gives = "the page of all rules, and of the shop's own content",
     notHere = "which of them a step brings up (web.reading)",
     mayImport = {
       "core.measure",

@@ -130,8 +130,7 @@ class OwnContentPagesTest {
             .statusCode(200)
             .extract()
             .asString();
-    assertTrue(
-        sheet.contains("this shop: 0.12 mm instead of 0.15 mm; our own choice"), sheet);
+    assertTrue(sheet.contains("this shop: 0.12 mm instead of 0.15 mm; our own choice"), sheet);
 
     empty();
     until(() -> changes().isEmpty());

@@ -2,13 +2,17 @@ package org.proofcut.rulebook;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.proofcut.core.evidence.Citation;
+import org.proofcut.core.safety.Check;
+import org.proofcut.core.safety.Control;
 import org.proofcut.core.safety.Finding;
+import org.proofcut.core.safety.GearNeed;
 import org.proofcut.core.safety.Rulebook;
 import org.proofcut.core.safety.SignalWord;
 import org.proofcut.core.safety.StepFacts;
@@ -71,25 +75,36 @@ public record CelRulebook(Vocabulary vocabulary, List<Rule> rules) implements Ru
     if (findings.stream().allMatch(finding -> ids.add(finding.rule()))) {
       return findings;
     }
-    var told = new ArrayList<Finding>();
-    for (var finding : findings.stream().sorted(WEIGHTIEST_FIRST).toList()) {
-      if (told.stream().noneMatch(other -> haveTheSameWords(finding, other))) {
-        told.add(finding);
-      }
+    var told = new HashMap<Words, Finding>();
+    for (var finding : findings) {
+      told.merge(
+          Words.of(finding),
+          finding,
+          (one, other) -> WEIGHTIEST_FIRST.compare(one, other) <= 0 ? one : other);
     }
-    return findings.stream()
-        .filter(finding -> told.stream().anyMatch(other -> other == finding))
-        .toList();
+    return findings.stream().filter(finding -> told.get(Words.of(finding)) == finding).toList();
   }
 
-  private static boolean haveTheSameWords(Finding finding, Finding other) {
-    return finding.rule().equals(other.rule())
-        && finding.word() == other.word()
-        && finding.hazard().equals(other.hazard())
-        && finding.controls().equals(other.controls())
-        && finding.gear().equals(other.gear())
-        && finding.checks().equals(other.checks())
-        && finding.at().equals(other.at());
+  /** All that a person is told to mind and do. */
+  private record Words(
+      String rule,
+      SignalWord word,
+      String hazard,
+      List<Control> controls,
+      List<GearNeed> gear,
+      List<Check> checks,
+      Optional<Check.Pause> at) {
+
+    static Words of(Finding finding) {
+      return new Words(
+          finding.rule(),
+          finding.word(),
+          finding.hazard(),
+          finding.controls(),
+          finding.gear(),
+          finding.checks(),
+          finding.at());
+    }
   }
 
   private static Finding unknownWord(String word) {

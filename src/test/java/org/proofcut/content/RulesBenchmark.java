@@ -43,7 +43,7 @@ public class RulesBenchmark {
     var ours = content.rulebook().rules();
     var many = new ArrayList<Rule>();
     for (int n = 0; n < (rules == 0 ? ours.size() : rules); n++) {
-      many.add(ours.get(n % ours.size()));
+      many.add(called(n, ours.get(n % ours.size())));
     }
     book = new CelRulebook(content.rulebook().vocabulary(), many);
     var all = StepsForTests.ofOurCases(content);
@@ -51,6 +51,25 @@ public class RulesBenchmark {
     for (int n = 0; n < operations; n++) {
       steps.add(all.get(n * all.size() / operations));
     }
+  }
+
+  private static Rule called(int number, Rule rule) {
+    return new Rule(
+        rule.id() + "-" + number,
+        rule.was(),
+        rule.operations(),
+        rule.machines(),
+        rule.regions(),
+        rule.when(),
+        rule.effect(),
+        rule.harm(),
+        rule.word(),
+        rule.hazard(),
+        rule.controls(),
+        rule.gear(),
+        rule.checks(),
+        rule.at(),
+        rule.grounds());
   }
 
   @Benchmark

@@ -39,17 +39,21 @@ public class HabitDesk {
 
   private final Logbook logbook;
   private final Clock clock;
-  private final HabitLimits limits;
-  private volatile Known known = new Known(-1, null);
+  private final House house;
+  private volatile Known known = new Known(-1, null, null);
 
   HabitDesk(Logbook logbook, House house, Clock clock) {
     this.logbook = logbook;
     this.clock = clock;
-    limits = house.content().limits(HabitLimits.class);
+    this.house = house;
   }
 
-  /** What so many observations and rulings came to. */
-  private record Known(long lessons, Habits habits) {}
+  private HabitLimits limits() {
+    return house.content().limits(HabitLimits.class);
+  }
+
+  /** What so many observations and rulings came to, by these limits. */
+  private record Known(long lessons, HabitLimits limits, Habits habits) {}
 
   /**
    * All that has been taught, as it stands now. Not for a transaction that has just added to it: it
@@ -58,9 +62,12 @@ public class HabitDesk {
   public Habits habits() {
     // Counted before they are read: what comes in between is missed by nobody who asks later.
     long lessons = logbook.lessonsKept();
+    var limits = limits();
     var now = known;
-    if (now.lessons != lessons) {
-      now = new Known(lessons, Habits.of(logbook.observations(), logbook.rulings(), limits, T));
+    if (now.lessons != lessons || now.limits != limits) {
+      now =
+          new Known(
+              lessons, limits, Habits.of(logbook.observations(), logbook.rulings(), limits, T));
       known = now;
     }
     return now.habits;
@@ -68,7 +75,7 @@ public class HabitDesk {
 
   /** The same, as set-ups use it. */
   Learned taught(LengthUnit unit) {
-    return habits().taught(limits, unit);
+    return habits().taught(limits(), unit);
   }
 
   /**
@@ -78,6 +85,7 @@ public class HabitDesk {
   Function<Instant, Learned> taughtBy(LengthUnit unit) {
     var observations = logbook.observations();
     var rulings = logbook.rulings();
+    var limits = limits();
     var taught = new HashMap<Instant, Learned>();
     return moment ->
         taught.computeIfAbsent(
@@ -117,17 +125,17 @@ public class HabitDesk {
   /** What the next set-up makes of it; against the mark that the last proof was cut with. */
   public Advice advice(Habit habit, LengthUnit unit) {
     if (habit.trait() instanceof Trait.ScaleOffset) {
-      return habit.correction(limits, unit);
+      return habit.correction(limits(), unit);
     }
     if (habit.trait() instanceof Trait.StackWider) {
-      return habit.wider(limits, unit);
+      return habit.wider(limits(), unit);
     }
     var mark =
         habit.learned().stream()
             .map(Observation::set)
             .reduce((earlier, later) -> later)
             .orElse(Length.ZERO);
-    return habit.size(Worked.entered("mark", mark), limits, unit);
+    return habit.size(Worked.entered("mark", mark), limits(), unit);
   }
 
   /** Keeps what the maker says, if it can be read. */

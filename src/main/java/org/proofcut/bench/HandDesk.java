@@ -15,22 +15,21 @@ public class HandDesk {
 
   private final ShopFloor floor;
   private final House house;
-  private final List<HandForm> forms;
 
   HandDesk(ShopFloor floor, House house) {
     this.floor = floor;
     this.house = house;
-    this.forms = HandForms.all(house.content().liquids(), house.content().limits(Densities.class));
   }
 
   /** One form for each kind of task. */
   public List<HandForm> forms() {
-    return forms;
+    var content = house.content();
+    return HandForms.all(content.liquids(), content.limits(Densities.class));
   }
 
   /** The form of a kind of task, if there is such a kind. */
   public Optional<HandForm> form(String kind) {
-    return forms.stream().filter(form -> form.kind().equals(kind)).findFirst();
+    return forms().stream().filter(form -> form.kind().equals(kind)).findFirst();
   }
 
   /** What typed fields of a task come to; nothing is kept. */

@@ -33,16 +33,12 @@ public class LoadDesk {
 
   private final ShopFloor floor;
   private final JobDesk jobs;
-  private final Densities densities;
-  private final LiftLimits lifting;
-  private final StandingLimits standing;
+  private final House house;
 
   LoadDesk(ShopFloor floor, JobDesk jobs, House house) {
     this.floor = floor;
     this.jobs = jobs;
-    this.densities = house.content().limits(Densities.class);
-    this.lifting = house.content().limits(LiftLimits.class);
-    this.standing = house.content().limits(StandingLimits.class);
+    this.house = house;
   }
 
   /**
@@ -68,7 +64,7 @@ public class LoadDesk {
   public record SheetWeight(Sheet sheet, Weight weight) {}
 
   public LiftLimits liftLimits() {
-    return lifting;
+    return house.content().limits(LiftLimits.class);
   }
 
   /** What the parts, sheets and the case of a job weigh; empty while its design is not sound. */
@@ -81,12 +77,12 @@ public class LoadDesk {
                     made.design().unit(),
                     parts(made),
                     sheets(made),
-                    CaseBody.of(made, densities)));
+                    CaseBody.of(made, densities())));
   }
 
   private List<PartAtTheSaw> parts(Case made) {
     return made.parts().stream()
-        .map(part -> PartAtTheSaw.of(part, densities, lifting))
+        .map(part -> PartAtTheSaw.of(part, densities(), liftLimits()))
         .sorted(
             Comparator.comparing((PartAtTheSaw one) -> one.weight().most().value().value())
                 .reversed())
@@ -97,7 +93,7 @@ public class LoadDesk {
     return made.parts().stream()
         .map(part -> part.sheet())
         .distinct()
-        .map(sheet -> new SheetWeight(sheet, Weight.of(sheet, densities)))
+        .map(sheet -> new SheetWeight(sheet, Weight.of(sheet, densities())))
         .sorted(
             Comparator.comparing((SheetWeight one) -> one.weight().most().value().value())
                 .reversed())
@@ -110,7 +106,7 @@ public class LoadDesk {
     var filledIn = new LinkedHashMap<>(typed);
     part.ifPresent(one -> LiftForm.typed(one.part(), one.unit()).forEach(filledIn::putIfAbsent));
     var all = LiftForm.filledIn(filledIn, floor.unit());
-    var read = LiftForm.read(all, lifting);
+    var read = LiftForm.read(all, liftLimits());
     return new LiftDraft(
         LiftForm.groups(),
         all,
@@ -118,7 +114,7 @@ public class LoadDesk {
         part.map(LiftPart::part),
         read.value(),
         LiftForm.estimatedOut(all),
-        LiftForm.isTooLarge(all, lifting),
+        LiftForm.isTooLarge(all, liftLimits()),
         read.problems());
   }
 
@@ -141,14 +137,14 @@ public class LoadDesk {
         .map(
             made -> {
               var form = new StandForm(made);
-              var filledIn = form.filledIn(typed, standing);
-              var read = form.read(filledIn, standing, densities);
+              var filledIn = form.filledIn(typed, standing());
+              var read = form.read(filledIn, standing(), densities());
               return new StandDraft(
                   form.groups(),
                   filledIn,
                   made,
                   read.value(),
-                  CaseBody.of(made, densities),
+                  CaseBody.of(made, densities()),
                   read.problems());
             });
   }
@@ -159,5 +155,13 @@ public class LoadDesk {
         .plan()
         .map(Plan::designed)
         .filter(made -> !Problem.anyStops(made.problems()));
+  }
+
+  private Densities densities() {
+    return house.content().limits(Densities.class);
+  }
+
+  private StandingLimits standing() {
+    return house.content().limits(StandingLimits.class);
   }
 }

@@ -5,6 +5,7 @@ import jakarta.transaction.Transactional;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.proofcut.content.Content;
 import org.proofcut.core.boring.BoringLimits;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.fit.FitLimits;
@@ -21,25 +22,35 @@ public class SetUpDesk {
   private final ShopFloor floor;
   private final House house;
   private final HabitDesk habits;
-  private final List<CutForms.Family> families;
+  private volatile Forms made = new Forms(null, List.of());
 
   SetUpDesk(ShopFloor floor, House house, HabitDesk habits) {
     this.floor = floor;
     this.house = house;
     this.habits = habits;
-    this.families =
-        CutForms.families(
-            house.content().limits(FitLimits.class), house.content().limits(BoringLimits.class));
   }
+
+  /** The forms as some content has them. */
+  private record Forms(Content of, List<CutForms.Family> families) {}
 
   /** One form for each kind of cut, by family. */
   public List<CutForms.Family> families() {
-    return families;
+    var content = house.content();
+    var now = made;
+    if (now.of != content) {
+      now =
+          new Forms(
+              content,
+              CutForms.families(
+                  content.limits(FitLimits.class), content.limits(BoringLimits.class)));
+      made = now;
+    }
+    return now.families;
   }
 
   /** One form for each kind of cut. */
   public List<CutForm> forms() {
-    return families.stream().flatMap(family -> family.forms().stream()).toList();
+    return families().stream().flatMap(family -> family.forms().stream()).toList();
   }
 
   /** The form of a kind of cut, if there is such a kind. */

@@ -2,6 +2,7 @@ package org.proofcut.bench;
 
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.context.control.ActivateRequestContext;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -32,18 +33,20 @@ import org.proofcut.logbook.UnreadableException;
 @ApplicationScoped
 public class WorkBench {
 
-  private static final Logger LOG = Logger.getLogger(WorkBench.class);
+  static final Logger LOG = Logger.getLogger(WorkBench.class);
 
   private final Logbook logbook;
   private final JobDesk desk;
   private final HabitDesk habits;
+  private final House house;
   private final Clock clock;
   private final Map<String, PlanRecord> plans = new ConcurrentHashMap<>();
 
   /** One act at a time: what is allowed is judged from the record that it is then added to. */
   private final Object oneAtATime = new Object();
 
-  WorkBench(Logbook logbook, JobDesk desk, HabitDesk habits, Clock clock) {
+  WorkBench(Logbook logbook, JobDesk desk, HabitDesk habits, House house, Clock clock) {
+    this.house = house;
     this.logbook = logbook;
     this.desk = desk;
     this.habits = habits;
@@ -79,15 +82,20 @@ public class WorkBench {
   }
 
   /**
-   * After a change of the shop: new plans for every job in work. One whose plan can't be read back
-   * stays as it is, and says so when it is opened.
+   * After a change of the shop or of its content: new plans for every job in work. One whose plan
+   * can't be read back stays as it is, and says so when it is opened.
    */
+  @ActivateRequestContext
   public void planAllAgain() {
     for (var job : desk.jobs()) {
       try {
         planAgain(job.id());
       } catch (UnreadableException e) {
         LOG.warn(e.getMessage());
+      } catch (RuntimeException e) {
+        // It fails again, and is told, when its page is opened; the others are planned all the
+        // same.
+        LOG.errorf(e, "The job %s can't be planned anew", job.id());
       }
     }
   }
@@ -213,6 +221,7 @@ public class WorkBench {
   }
 
   private void keepPlan(String jobId, Plan plan) {
+    house.planned();
     plans.put(jobId, QuarkusTransaction.requiringNew().call(() -> logbook.begin(jobId, plan)));
   }
 

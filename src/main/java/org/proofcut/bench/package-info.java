@@ -7,7 +7,7 @@
     question = "What happens on a tap?",
     gives =
         "ShopFloor, JobDesk, WorkBench, HabitDesk, GearDesk, NoiseDesk, DustDesk, HandDesk, LoadDesk;"
-            + " House, the content that the service runs on",
+            + " House, the content that the service runs on, the shop's own over ours",
     notHere = "how it looks (web), where it is kept (logbook), what is right (core)",
     mayImport = {
       "core.measure",

@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -56,23 +57,52 @@ final class ContentReader {
           "common-practice", Citation.COMMON_PRACTICE,
           "own-choice", Citation.OWN_CHOICE);
 
+  /** How many times ours a figure of the shop's own may be, or how small a part of it. */
+  private static final int FARTHEST = 10;
+
   private final Faults faults = new Faults();
   private final Binder binder;
   private final Map<String, YamlFile> files = new TreeMap<>();
   private final Set<String> unread = new HashSet<>();
   private final Map<String, Located<Source>> sources = new LinkedHashMap<>();
   private final Set<String> cited = new HashSet<>();
-  private final Set<String> paths;
+  private final Set<String> paths = new TreeSet<>();
+  private final OwnMarks marks;
+  private final Optional<Content> ours;
   private Regions regions = new Regions(Map.of());
 
   static Loaded read(ContentSource source, List<LimitFolder> limitFolders) {
-    return new ContentReader(source).read(limitFolders);
+    return new ContentReader(source, new ContentSource(new TreeMap<>()), Optional.empty())
+        .read(limitFolders);
   }
 
-  private ContentReader(ContentSource source) {
+  /**
+   * Reads our content with a shop's own laid over it, file by file.
+   *
+   * @param ours what is read where nothing is laid over it
+   */
+  static Overlay read(ContentSource below, ContentSource own, Content ours) {
+    var reader = new ContentReader(below, own, Optional.of(ours));
+    return new Overlay(
+        reader.read(LimitFolder.ALL), List.copyOf(own.files().keySet()), reader.marks.changes());
+  }
+
+  private ContentReader(ContentSource below, ContentSource own, Optional<Content> ours) {
+    this.ours = ours;
     binder = binder(faults, this::resolve);
-    paths = source.files().keySet();
-    source.files().forEach(this::open);
+    paths.addAll(below.files().keySet());
+    paths.addAll(own.files().keySet());
+    marks = new OwnMarks(own.files().keySet(), below.files().keySet());
+    marks.refuse(faults);
+    below.files().forEach((path, bytes) -> open(path, marks.shown(path), bytes));
+    var laid = new TreeMap<String, YamlFile>();
+    own.files()
+        .forEach(
+            (path, bytes) ->
+                opened(path, path, bytes)
+                    .map(file -> marks.lay(file, Optional.ofNullable(files.get(path))))
+                    .ifPresent(file -> laid.put(path, file)));
+    files.putAll(laid);
   }
 
   /** Knows every type that content is written in, and resolves sources as told. */
@@ -96,14 +126,16 @@ final class ContentReader {
         .via(Quantity.Entry.class, Limit.class, entry -> Optional.of(entry.value().limit()));
   }
 
-  private void open(String path, byte[] bytes) {
+  private void open(String path, String shown, byte[] bytes) {
+    opened(path, shown, bytes).ifPresent(file -> files.put(path, file));
+  }
+
+  private Optional<YamlFile> opened(String path, String shown, byte[] bytes) {
     if (path.equals("README.md")) {
-      return;
+      return Optional.empty();
     }
     unread.add(path);
-    if (path.endsWith(".yaml")) {
-      YamlFile.read(path, bytes, faults).ifPresent(file -> files.put(path, file));
-    }
+    return path.endsWith(".yaml") ? YamlFile.read(path, shown, bytes, faults) : Optional.empty();
   }
 
   private Loaded read(List<LimitFolder> limitFolders) {
@@ -129,6 +161,7 @@ final class ContentReader {
     }
     // First, because operation/limits lies below the folder of the operations' words.
     var limitRecords = limitRecords(limitFolders);
+    ours.ifPresent(content -> refuseFarOff(limitFolders, limitRecords, content));
     var operations = operations();
     var limits = new LinkedHashMap<String, Located<Limit>>();
     under("safety/limits/").forEach(file -> addById(file, Limit.class, limits));
@@ -143,15 +176,12 @@ final class ContentReader {
     if (faults.none()) {
       refuseUnused(rules.rules(), facts, limits);
     }
-    // A rule that can't be read leaves holes that are none.
-    var matrix =
-        faults.none()
-            ? new MatrixReader(vocabulary, rules.rules(), rules.cases(), faults)
-                .read(Ways.all(), noneHere)
-            : new HarmMatrix(List.of());
+    var matrix = matrix(vocabulary, rules, noneHere);
+    // Whoever reads them mends the shop's files, not ours.
+    faults.preferThoseIn(marks.own());
     return faults.none()
         ? new Content(
-            new CelRulebook(vocabulary, rules.rules()),
+            new CelRulebook(vocabulary, rules.rules()).beside(lawOfOurs(rules.rules())),
             values(sources),
             regions.byId(),
             new Wording(operations, gear, aids, changes, pairs),
@@ -165,7 +195,70 @@ final class ContentReader {
             rules.cases(),
             matrix,
             paths.size())
-        : new Faulty(faults.all());
+        : new Faulty(faults.all(), faults.more());
+  }
+
+  /**
+   * Ours has no hole. A shop's own rules may close one that ours gives a reason for, or open one:
+   * that is shown, and refuses nothing.
+   */
+  private HarmMatrix matrix(
+      Vocabulary vocabulary, RuleReader rules, Map<String, Located<NoneHere>> noneHere) {
+    // A rule that can't be read leaves holes that are none.
+    return faults.none()
+        ? new MatrixReader(
+                vocabulary, rules.rules(), rules.cases(), ours.isEmpty() ? faults : new Faults())
+            .read(Ways.all(), noneHere)
+        : new HarmMatrix(List.of());
+  }
+
+  /**
+   * What stops by law in ours stops all the same, with our limits, in whatever regions there are
+   * now; a rule that the shop's content leaves as it is need not stand there twice.
+   */
+  private List<Rule> lawOfOurs(List<Rule> now) {
+    var law = new ArrayList<Rule>();
+    for (var rule : ours.map(content -> content.rulebook().rules()).orElse(List.of())) {
+      var kept = rule.spread(regions::spread);
+      if (rule.stopsByLaw() && now.stream().noneMatch(kept::isTheSameAs)) {
+        law.add(kept);
+        marks.oursStays(rule.id());
+      }
+    }
+    return law;
+  }
+
+  /**
+   * A set-up that is reckoned with a figure a hundred times too small would have a hundred times
+   * the passes: a shop may go from a tenth of ours to ten times it.
+   */
+  private void refuseFarOff(
+      List<LimitFolder> folders, Map<Class<?>, Record> records, Content content) {
+    for (var folder : folders) {
+      if (!records.containsKey(folder.type())) {
+        continue;
+      }
+      var before = LimitFolder.single(content.limits(folder.type()));
+      LimitFolder.single(records.get(folder.type()))
+          .forEach(
+              (id, limit) -> {
+                if (limit.because().own().isPresent() && !limit.isNear(before.get(id), FARTHEST)) {
+                  faults.add(
+                      valueOf(folder, id.replace('_', '-')),
+                      "\"%s\" is too far from ours to be set up by".formatted(limit.name()),
+                      "from a tenth of ours to ten times it; ours is " + before.get(id).value(),
+                      "Write a value nearer to ours.");
+                }
+              });
+    }
+  }
+
+  private Spot valueOf(LimitFolder folder, String id) {
+    return files.values().stream()
+        .filter(file -> file.path().startsWith(folder.path() + "/"))
+        .flatMap(file -> file.spot(id, "value").stream())
+        .findFirst()
+        .orElse(Spot.of(folder.path()));
   }
 
   private Map<Fact, FactEntry> facts() {
@@ -373,7 +466,8 @@ final class ContentReader {
     var says = entry.says().orElse("");
     var place = entry.place().orElse("");
     if (UNPUBLISHED.containsKey(entry.source())) {
-      return Optional.of(new Because(UNPUBLISHED.get(entry.source()), says, List.of()));
+      return Optional.of(
+          new Because(own(UNPUBLISHED.get(entry.source()), because.spot()), says, List.of()));
     }
     var source = sources.get(entry.source());
     if (source == null) {
@@ -392,9 +486,13 @@ final class ContentReader {
     var published = source.value();
     return Optional.of(
         new Because(
-            new Citation(published.kind(), published.cited(), place),
+            own(new Citation(published.kind(), published.cited(), place), because.spot()),
             says,
             regions.spread(published.jurisdiction().stream().map(Located::value).toList())));
+  }
+
+  private Citation own(Citation citation, Spot spot) {
+    return marks.at(spot).map(citation::forOwn).orElse(citation);
   }
 
   private List<String> sourceNames() {
@@ -462,6 +560,10 @@ final class ContentReader {
                 "limit",
                 id,
                 limit.spot()));
+    // A shop can't add facts, and its rules may leave one of ours without any.
+    if (!marks.nothing()) {
+      return;
+    }
     facts.forEach(
         (fact, entry) ->
             refuseUnless(
@@ -479,7 +581,8 @@ final class ContentReader {
   }
 
   private void refuseUnless(boolean used, String kind, String id, Spot spot) {
-    if (!used) {
+    // What is ours the shop can't take out.
+    if (!used && !marks.isOurs(spot)) {
       faults.add(
           spot,
           "the %s \"%s\" is used by nothing".formatted(kind, id),

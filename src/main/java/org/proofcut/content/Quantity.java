@@ -13,6 +13,12 @@ record Quantity(Fact.Type type, Object value) {
 
   private static final String PER_MINUTE = " per minute";
 
+  Quantity {
+    if (!Limit.canBeCompared(value)) {
+      throw new IllegalArgumentException("too large or too fine to be compared: " + value);
+    }
+  }
+
   /** A limit as it stands in a file. */
   record Entry(String name, Quantity value, Citation because) {
 

@@ -31,7 +31,7 @@ import org.proofcut.rulebook.Vocabulary;
 /** Reads rules and the cases that lie beside them. */
 final class RuleReader {
 
-  private static final String CASES = ".cases.yaml";
+  static final String CASES = ".cases.yaml";
 
   private final Binder binder;
   private final Faults faults;

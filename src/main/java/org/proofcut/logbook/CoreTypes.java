@@ -16,6 +16,7 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.proofcut.core.evidence.Citation;
 import org.proofcut.core.evidence.Worked;
 import org.proofcut.core.measure.Angle;
@@ -30,7 +31,7 @@ final class CoreTypes extends SimpleModule {
   private static final long serialVersionUID = 1L;
 
   /** A fact that a rule looked at. */
-  private record KeptSeen(String name, TaggedValue value) {}
+  private record KeptSeen(String name, TaggedValue value, Optional<String> own) {}
 
   /**
    * A working. The same one often stands behind several figures; it is written where it comes
@@ -119,12 +120,13 @@ final class CoreTypes extends SimpleModule {
 
   private static void writeSeen(Seen seen, JsonGenerator to, SerializerProvider writer)
       throws IOException {
-    writer.defaultSerializeValue(new KeptSeen(seen.name(), new TaggedValue(seen.value())), to);
+    writer.defaultSerializeValue(
+        new KeptSeen(seen.name(), new TaggedValue(seen.value()), seen.own()), to);
   }
 
   private static Seen readSeen(JsonParser from, DeserializationContext reader) throws IOException {
     var kept = reader.readValue(from, KeptSeen.class);
-    return new Seen(kept.name, kept.value.value());
+    return new Seen(kept.name, kept.value.value(), kept.own);
   }
 
   private static void writeWorking(Worked<?> working, JsonGenerator to, SerializerProvider writer)

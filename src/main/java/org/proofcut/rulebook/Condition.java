@@ -45,6 +45,11 @@ public final class Condition {
     return limits;
   }
 
+  /** Whether it asks the same of the same facts, with the same limits. */
+  boolean asksTheSameAs(Condition other) {
+    return text.equals(other.text) && limits.equals(other.limits);
+  }
+
   /**
    * Whether it holds.
    *
@@ -60,7 +65,7 @@ public final class Condition {
     for (var fact : facts) {
       step.value(fact).ifPresent(value -> seen.add(new Seen(fact.id(), value)));
     }
-    limits.forEach((id, limit) -> seen.add(new Seen(id, limit.value())));
+    limits.forEach((id, limit) -> seen.add(new Seen(id, limit.value(), limit.because().own())));
     return seen;
   }
 

@@ -35,7 +35,17 @@ public final class Conditions {
 
   private static final String FACT = "fact";
   private static final String LIMIT = "limit";
+
+  /** More than any rule needs; a condition of this length is judged in microseconds. */
+  static final int LONGEST = 2_000;
+
+  /** How deep brackets may lie in each other. */
+  static final int DEEPEST = 20;
+
   private static final Pattern UNDEFINED_FIELD = Pattern.compile("undefined field '(\\w+)'");
+
+  private static final Pattern LOOP =
+      Pattern.compile("undeclared reference to '(all|exists|exists_one|existsOne|map|filter)'");
 
   private final Vocabulary vocabulary;
   private final CelCompiler compiler;
@@ -83,8 +93,24 @@ public final class Conditions {
       List<String> machines,
       List<String> operations,
       Consumer<ConditionFault> faults) {
+    var tooMuch = tooMuch(text);
+    if (tooMuch.isPresent()) {
+      faults.accept(tooMuch.get());
+      return Optional.empty();
+    }
     var result = compiler.compile(text);
     if (result.hasError()) {
+      var loop =
+          result.getErrors().stream().filter(Conditions::isLoop).map(CelIssue::getSourceLocation);
+      var first = loop.findFirst();
+      if (first.isPresent()) {
+        faults.accept(
+            new ConditionFault.Wrong(
+                Math.max(0, first.get().getColumn()),
+                "a loop has no place in a condition",
+                "a fact that says what the loop would find out"));
+        return Optional.empty();
+      }
       result.getErrors().forEach(issue -> faults.accept(fault(text, issue)));
       return Optional.empty();
     }
@@ -101,6 +127,33 @@ public final class Conditions {
     } catch (CelValidationException | CelEvaluationException e) {
       throw new IllegalStateException("checked, and yet no program: " + text, e);
     }
+  }
+
+  /** Looked at before it is compiled: the compiler goes into each bracket by calling itself. */
+  private static Optional<ConditionFault> tooMuch(String text) {
+    if (text.length() > LONGEST) {
+      return Optional.of(
+          new ConditionFault.Wrong(
+              0,
+              "the condition has %,d characters".formatted(text.length()),
+              "at most %,d; two rules say as much as one".formatted(LONGEST)));
+    }
+    int open = 0;
+    for (int at = 0; at < text.length(); at++) {
+      switch (text.charAt(at)) {
+        case '(', '[', '{', '?' -> open++;
+        case ')', ']', '}' -> open--;
+        default -> {}
+      }
+      if (open > DEEPEST) {
+        return Optional.of(
+            new ConditionFault.Wrong(
+                at,
+                "the condition is nested too deeply",
+                "brackets at most %d deep".formatted(DEEPEST)));
+      }
+    }
+    return Optional.empty();
   }
 
   private SortedMap<String, Limit> limits(Set<String> ids) {
@@ -127,6 +180,10 @@ public final class Conditions {
             "fact",
             undefined.group(1),
             Arrays.stream(Fact.values()).map(Fact::id).toList());
+  }
+
+  private static boolean isLoop(CelIssue issue) {
+    return LOOP.matcher(issue.getMessage()).find();
   }
 
   private static String withoutCandidates(String message) {

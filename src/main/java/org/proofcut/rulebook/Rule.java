@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import org.proofcut.core.evidence.Citation;
 import org.proofcut.core.safety.Check;
 import org.proofcut.core.safety.Control;
@@ -82,13 +84,38 @@ public record Rule(
 
   /** The same rule with another condition. */
   public Rule with(Condition other) {
+    return with(Optional.of(other), regions, grounds);
+  }
+
+  /**
+   * The same rule where regions have been added.
+   *
+   * @param within all regions that lie within some
+   */
+  public Rule spread(UnaryOperator<List<String>> within) {
+    return with(
+        when,
+        both(regions, within),
+        grounds.stream()
+            .map(
+                ground ->
+                    new Ground(ground.citation(), ground.says(), both(ground.regions(), within)))
+            .toList());
+  }
+
+  private static List<String> both(List<String> regions, UnaryOperator<List<String>> within) {
+    return Stream.concat(regions.stream(), within.apply(regions).stream()).distinct().toList();
+  }
+
+  private Rule with(
+      Optional<Condition> otherCondition, List<String> otherRegions, List<Ground> otherGrounds) {
     return new Rule(
         id,
         was,
         operations,
         machines,
-        regions,
-        Optional.of(other),
+        otherRegions,
+        otherCondition,
         effect,
         harm,
         word,
@@ -97,7 +124,26 @@ public record Rule(
         gear,
         checks,
         at,
-        grounds);
+        otherGrounds);
+  }
+
+  /** Whether it stops a step, and is the law in some region. */
+  public boolean stopsByLaw() {
+    return effect == Finding.Effect.STOP
+        && grounds.stream().anyMatch(ground -> ground.citation().kind() == Citation.Kind.LAW);
+  }
+
+  /**
+   * Whether it is this rule in every word, and its condition asks the same with the same limits.
+   */
+  public boolean isTheSameAs(Rule other) {
+    boolean sameCondition =
+        when.isEmpty() || other.when.isEmpty()
+            ? when.isEmpty() && other.when.isEmpty()
+            : when.get().asksTheSameAs(other.when.get());
+    return sameCondition
+        && with(Optional.empty(), regions, grounds)
+            .equals(other.with(Optional.empty(), other.regions, other.grounds));
   }
 
   /**

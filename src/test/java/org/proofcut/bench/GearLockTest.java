@@ -266,7 +266,7 @@ class GearLockTest {
   // ---- at the bench ----------------------------------------------------------------------------
 
   private WorkBench at(LocalDate day, ZoneId zone) {
-    return new WorkBench(logbook, desk, habits, noon(day, zone));
+    return new WorkBench(logbook, desk, habits, house, noon(day, zone));
   }
 
   private static Clock noon(LocalDate day, ZoneId zone) {

@@ -261,6 +261,32 @@ class CelRulebookTest {
     }
   }
 
+  @Nested
+  class TooMuch {
+
+    @Test
+    void oneCharacterMore_isRefused() {
+      var longest = "fact.glue" + " ".repeat(Conditions.LONGEST - 9);
+      assertEquals(List.of(), faults(longest));
+      assertTrue(faults(longest + " ").toString().contains("2,001 characters"));
+    }
+
+    @Test
+    void oneBracketDeeper_isRefused() {
+      var deepest = "(".repeat(Conditions.DEEPEST) + "fact.glue" + ")".repeat(Conditions.DEEPEST);
+      assertEquals(List.of(), faults(deepest));
+      assertTrue(faults("(" + deepest + ")").toString().contains("nested too deeply"));
+    }
+
+    @Test
+    void manySigns_endInAnAnswer() {
+      var most = Conditions.LONGEST - 20;
+      assertEquals(List.of(), faults("!".repeat(most) + "fact.glue"));
+      assertEquals(1, faults("-".repeat(most + 1) + "fact.glue").size());
+      assertEquals(1, faults("fact" + ".glue".repeat(most / 5)).size());
+    }
+  }
+
   private static List<ConditionFault> faults(String text) {
     var faults = new ArrayList<ConditionFault>();
     var condition = new Conditions(VOCABULARY).compile(text, List.of("router-table"), faults::add);

@@ -88,6 +88,7 @@ class DeskLookTest {
     pages.put("job-new", "jobs/new");
     pages.put("job-discard", "jobs/" + demo() + "/discard");
     pages.put("demo-discard", "demo/discard");
+    pages.put("rules-own", "rules/own");
     pages.put("setups", "setups");
     pages.put("setup-dado-empty", "setups/dado");
     CutsTyped.byKind()

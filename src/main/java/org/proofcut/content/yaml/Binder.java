@@ -302,7 +302,7 @@ public final class Binder {
     }
     try {
       return type.reading.apply(text.get());
-    } catch (IllegalArgumentException e) {
+    } catch (IllegalArgumentException | ArithmeticException e) {
       var reason = e instanceof LengthFormatException length ? length.reason() : "";
       faults.add(
           place.spot(),
@@ -395,7 +395,8 @@ public final class Binder {
     Map<String, Place> entries(Faults faults) {
       var entries = new LinkedHashMap<String, Place>();
       for (var pair : ((MappingNode) node).getValue()) {
-        var at = new Place(file, pair.getValueNode(), pair.getKeyNode());
+        var in = file.of(pair.getKeyNode());
+        var at = new Place(in, pair.getValueNode(), pair.getKeyNode());
         var name = at.key().text().orElse("");
         if (entries.putIfAbsent(name, at) != null) {
           addDuplicate(at.keySpot(), name);

@@ -9,10 +9,16 @@ final class NearestNames {
 
   private static final int OFFERED = 3;
 
+  /** Nobody misspells a name into so many letters, and comparing them would take long. */
+  private static final int LONGEST = 80;
+
   private NearestNames() {}
 
   /** At most three names, the nearest first; none if all are far off. */
   static List<String> to(String name, Collection<String> known) {
+    if (name.length() > LONGEST) {
+      return List.of();
+    }
     var farthest = Math.max(2, name.length() / 3);
     return known.stream()
         .filter(candidate -> edits(name, candidate) <= farthest)

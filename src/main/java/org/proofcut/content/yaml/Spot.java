@@ -22,6 +22,16 @@ public record Spot(String file, int line, int column, String text) {
         : this;
   }
 
+  /** With no more of its line than a person reads; the caret still stands below its column. */
+  Spot shortened(int longest) {
+    if (text.length() <= longest) {
+      return this;
+    }
+    return column <= longest
+        ? new Spot(file, line, column, text.substring(0, longest) + "…")
+        : new Spot(file, line, column, "");
+  }
+
   @Override
   public String toString() {
     return file + ":" + line + ":" + column;

@@ -1,6 +1,7 @@
 package org.proofcut.core.evidence;
 
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * Where a figure or a rule comes from.
@@ -9,8 +10,10 @@ import java.util.Objects;
  * @param source title of the source, with edition or year; for common practice and the like, the
  *     words themselves
  * @param place where in the source: paragraph, table, page; empty where the whole is meant
+ * @param own what a shop has of its own where this is cited, such as {@code this shop: 4 mm instead
+ *     of 6 mm}; empty where it came with the program
  */
-public record Citation(Kind kind, String source, String place) {
+public record Citation(Kind kind, String source, String place, Optional<String> own) {
 
   /** How far a source binds, the most binding first. */
   public enum Kind {
@@ -55,11 +58,23 @@ public record Citation(Kind kind, String source, String place) {
     Objects.requireNonNull(kind);
     Objects.requireNonNull(source);
     Objects.requireNonNull(place);
+    Objects.requireNonNull(own);
   }
 
-  /** In one line: {@code Machine rule, § 3 (law)}. */
+  /** What came with the program. */
+  public Citation(Kind kind, String source, String place) {
+    this(kind, source, place, Optional.empty());
+  }
+
+  /** The same source, cited for what a shop has of its own. */
+  public Citation forOwn(String whatTheShopHas) {
+    return new Citation(kind, source, place, Optional.of(whatTheShopHas));
+  }
+
+  /** In one line: {@code Machine rule, § 3 (law)}; what is the shop's own stands first. */
   public String text() {
     var where = place.isEmpty() ? source : source + ", " + place;
-    return where.equals(kind.words()) ? where : where + " (" + kind.words() + ")";
+    var cited = where.equals(kind.words()) ? where : where + " (" + kind.words() + ")";
+    return own.map(shop -> shop + "; " + cited).orElse(cited);
   }
 }

@@ -47,8 +47,18 @@ public record Finding(
   public static final Comparator<Finding> GRAVEST_FIRST =
       Comparator.comparing(Finding::effect).thenComparing(Finding::word);
 
-  /** One fact or limit that a condition looked at. */
-  public record Seen(String name, Object value) {}
+  /**
+   * One fact or limit that a condition looked at.
+   *
+   * @param own what the shop has of its own there, such as {@code this shop: 4 mm instead of 6 mm};
+   *     empty for a fact, and for a limit that came with the program
+   */
+  public record Seen(String name, Object value, Optional<String> own) {
+
+    public Seen(String name, Object value) {
+      this(name, value, Optional.empty());
+    }
+  }
 
   public Finding {
     controls = List.copyOf(controls);

@@ -10,6 +10,7 @@ import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.proofcut.bench.House;
 import org.proofcut.bench.ShopFloor;
+import org.proofcut.content.Faulty;
 
 /** What the content of the house says. */
 @Path("/api")
@@ -37,6 +38,45 @@ class ContentResource {
     return content.rulebook().rules().stream()
         .map(rule -> RuleJson.entry(rule, content, floor.unit()))
         .toList();
+  }
+
+  /** The shop's own content. */
+  @Schema(name = "OwnContent")
+  record Own(
+      @Schema(description = "where it lies, or would") String folder,
+      @Schema(description = "whether there is such a folder") boolean there,
+      @Schema(description = "the files in force, by their paths below the folder")
+          List<String> files,
+      List<Changed> changes,
+      @Schema(description = "why what lies there now is not used; what was in force stays so")
+          List<ProblemDetail.One> faults,
+      @Schema(description = "how many faults there are besides") int more) {}
+
+  /** What the shop has of its own. */
+  @Schema(name = "OwnChange")
+  record Changed(
+      String file,
+      @Schema(description = "of the rule, limit or entry") String id,
+      String words,
+      @Schema(description = "whether ours rests on law and stays in force beside it")
+          boolean oursStays) {}
+
+  @GET
+  @Path("/content/own")
+  @Operation(summary = "What of the content is the shop's own, and what is wrong with it")
+  public Own own() {
+    var own = house.own();
+    return new Own(
+        own.folder().toString(),
+        own.there(),
+        own.files(),
+        own.changes().stream()
+            .map(one -> new Changed(one.file(), one.id(), one.words(), one.oursStays()))
+            .toList(),
+        own.refused().stream()
+            .flatMap(faulty -> ProblemDetail.One.all(faulty.problems()).stream())
+            .toList(),
+        own.refused().map(Faulty::more).orElse(0));
   }
 
   @GET

@@ -1,6 +1,8 @@
 package org.proofcut.web.api;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
+import java.util.Optional;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.proofcut.core.evidence.Citation;
 import org.proofcut.core.evidence.Worked;
@@ -57,10 +59,13 @@ final class LengthJson {
 
   /** Where something comes from. */
   @Schema(name = "Citation")
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
   record Cited(
       @Schema(description = "how far it binds, such as law or common practice") String kind,
       String source,
-      String place) {}
+      String place,
+      @Schema(description = "what the shop has of its own there; left out where it has nothing")
+          Optional<String> own) {}
 
   static Plain plain(Length length, LengthUnit unit) {
     var shown = Scale.caliper(unit).show(length);
@@ -105,7 +110,7 @@ final class LengthJson {
   }
 
   static Cited cited(Citation citation) {
-    return new Cited(citation.kind().words(), citation.source(), citation.place());
+    return new Cited(citation.kind().words(), citation.source(), citation.place(), citation.own());
   }
 
   /**

@@ -28,9 +28,12 @@ public class HandbookPages {
   static class Templates {
     private Templates() {}
 
-    static native TemplateInstance rules(Handbook handbook, String sought, Address address);
+    static native TemplateInstance rules(
+        Handbook handbook, String sought, Address address, int ownFaults);
 
     static native TemplateInstance matrix(MatrixPage page);
+
+    static native TemplateInstance own(OwnPage own);
   }
 
   /** What the address asks for beside words; kept when other words are looked for. */
@@ -46,7 +49,8 @@ public class HandbookPages {
     return Templates.rules(
         Handbook.of(house.content(), Sought.of(sought, machine, operation, harm)),
         sought,
-        new Address(machine, operation, harm));
+        new Address(machine, operation, harm),
+        house.own().faults());
   }
 
   /** Machine by machine, cut by cut, harm by harm: how many rules, or why none. */
@@ -54,5 +58,12 @@ public class HandbookPages {
   @Path("/by-harm")
   public TemplateInstance matrix() {
     return Templates.matrix(MatrixPage.of(house.content()));
+  }
+
+  /** What of it is the shop's own, and what is wrong with that. */
+  @GET
+  @Path("own")
+  public TemplateInstance own() {
+    return Templates.own(OwnPage.of(house.own()));
   }
 }

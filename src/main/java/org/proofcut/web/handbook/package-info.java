@@ -2,7 +2,8 @@
 @Room(
     step = 310,
     question = "What can hurt, and where is it written?",
-    gives = "the page of all rules, and that of each harm of each cut",
+    gives =
+        "the page of all rules, that of each harm of each cut, and that of the shop's own content",
     notHere = "which of them a step brings up (web.reading)",
     mayImport = {
       "core.measure",

@@ -12,6 +12,7 @@ import java.net.URI;
 import java.util.List;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.proofcut.bench.GearDesk;
+import org.proofcut.bench.House;
 import org.proofcut.bench.JobDesk;
 import org.proofcut.bench.ShopFloor;
 import org.proofcut.bench.WorkBench;
@@ -27,6 +28,7 @@ public class HomePages {
   private final WorkBench bench;
   private final JobStates states;
   private final GearDesk gear;
+  private final House house;
   private final String folder;
 
   HomePages(
@@ -35,12 +37,14 @@ public class HomePages {
       WorkBench bench,
       JobStates states,
       GearDesk gear,
+      House house,
       @ConfigProperty(name = "proofcut.folder") String folder) {
     this.desk = desk;
     this.floor = floor;
     this.bench = bench;
     this.states = states;
     this.gear = gear;
+    this.house = house;
     this.folder = folder;
   }
 
@@ -49,7 +53,13 @@ public class HomePages {
     private Templates() {}
 
     static native TemplateInstance home(
-        List<JobState> jobs, String shop, int things, boolean demo, String folder, int toGet);
+        List<JobState> jobs,
+        String shop,
+        int things,
+        boolean demo,
+        String folder,
+        int toGet,
+        int ownFaults);
 
     static native TemplateInstance demo(List<String> jobs, List<String> things);
   }
@@ -62,7 +72,8 @@ public class HomePages {
         floor.items().size(),
         isDemoThere(),
         folder,
-        gear.toGet().size());
+        gear.toGet().size(),
+        house.own().faults());
   }
 
   @GET

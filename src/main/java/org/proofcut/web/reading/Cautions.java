@@ -116,7 +116,12 @@ public record Cautions(List<Caution> first, List<Group> more) {
         finding.controls().stream().allMatch(control -> control.kind() == Control.Kind.GEAR);
     var seen =
         finding.seen().stream()
-            .map(one -> one.name().replace('_', ' ') + " " + seen(one.value(), shows))
+            .map(
+                one ->
+                    one.name().replace('_', ' ')
+                        + " "
+                        + seen(one.value(), shows)
+                        + one.own().map(own -> " (" + own + ")").orElse(""))
             .toList();
     return new Caution(
         finding.word(),

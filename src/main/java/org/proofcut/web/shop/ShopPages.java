@@ -95,7 +95,8 @@ public class ShopPages {
         List<Problem> refused,
         List<Group> groups,
         List<Aid> aids,
-        int toGet);
+        int toGet,
+        int ownFaults);
 
     static native TemplateInstance thing(ThingForm form);
 
@@ -214,7 +215,8 @@ public class ShopPages {
         refused,
         groups(),
         aids(),
-        gear.toGet().size());
+        gear.toGet().size(),
+        house.own().faults());
   }
 
   private List<Group> groups() {

@@ -467,7 +467,8 @@ final class ContentReader {
     var place = entry.place().orElse("");
     if (UNPUBLISHED.containsKey(entry.source())) {
       return Optional.of(
-          new Because(own(UNPUBLISHED.get(entry.source()), because.spot()), says, List.of()));
+          new Because(
+              own(UNPUBLISHED.get(entry.source()), because.spot()), says, false, List.of()));
     }
     var source = sources.get(entry.source());
     if (source == null) {
@@ -488,6 +489,7 @@ final class ContentReader {
         new Because(
             own(new Citation(published.kind(), published.cited(), place), because.spot()),
             says,
+            entry.asksForGear().orElse(false),
             regions.spread(published.jurisdiction().stream().map(Located::value).toList())));
   }
 

@@ -38,6 +38,7 @@ final class CouldNotCheck {
         seen,
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         Optional.empty());
   }
 }

@@ -99,7 +99,11 @@ public record Rule(
         grounds.stream()
             .map(
                 ground ->
-                    new Ground(ground.citation(), ground.says(), both(ground.regions(), within)))
+                    new Ground(
+                        ground.citation(),
+                        ground.says(),
+                        ground.asksForGear(),
+                        both(ground.regions(), within)))
             .toList());
   }
 
@@ -190,7 +194,15 @@ public record Rule(
         seen,
         Optional.of(harm),
         at,
-        Optional.of(ground.isLawIn(region)));
+        Optional.of(ground.isLawIn(region)),
+        gearLaw(region));
+  }
+
+  private Optional<Citation> gearLaw(String region) {
+    return grounds.stream()
+        .filter(ground -> ground.asksForGear() && ground.isLawIn(region))
+        .findFirst()
+        .map(Ground::citation);
   }
 
   private Finding couldNotCheck(StepFacts step, Map<String, Object> values) {

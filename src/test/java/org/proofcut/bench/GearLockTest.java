@@ -38,7 +38,7 @@ class GearLockTest {
 
   private static final String TABLET = "tablet by the saw";
   private static final String MASK = "gear:dust-mask:on";
-  private static final String MUFFS = "gear:ear-protection:on";
+  private static final String GLASSES = "gear:eye-protection:on";
 
   @Inject JobDesk desk;
   @Inject ShopFloor floor;
@@ -94,38 +94,38 @@ class GearLockTest {
   void restsOnLaw_noReasonOpensIt_andTheWordsSayWhichLawAndWhatToGet() {
     var sheet = beforePower();
     stands("us");
-    removeAll("ear-protection");
+    removeAll("eye-protection");
     bench.planAllAgain();
 
-    var without = act(sheet, new Act.WentWithout(MUFFS, "only one cut")).orElseThrow();
-    assertTrue(without.what().contains("29 CFR 1910.95"), without.what());
+    var without = act(sheet, new Act.WentWithout(GLASSES, "only one cut")).orElseThrow();
+    assertTrue(without.what().contains("29 CFR 1910.133"), without.what());
     assertTrue(without.what().contains("written for employers"), without.what());
-    assertTrue(without.allowed().contains("a figure in dB, NRR or SNR"), without.allowed());
-    var on = act(sheet, new Act.Confirmed(MUFFS, "On both ears")).orElseThrow();
+    assertTrue(without.allowed().contains("Z87+ or EN 166 F"), without.allowed());
+    var on = act(sheet, new Act.Confirmed(GLASSES, "On")).orElseThrow();
     assertEquals("Get it and enter it in the shop", on.doThis());
     // What rests on no law here is opened by a reason as ever.
     assertEquals(Optional.empty(), act(sheet, new Act.WentWithout(MASK, "the strap broke")));
 
-    keep("ear-protection", Map.of("name", "new muffs", "decibels", "25", "scale", "NRR"));
+    keep("eye-protection", Map.of("name", "new glasses", "class", "impact"));
     bench.planAllAgain();
-    assertTrue(act(sheet, new Act.WentWithout(MUFFS, "only one cut")).isPresent());
-    assertEquals(Optional.empty(), act(sheet, new Act.Confirmed(MUFFS, "On both ears")));
+    assertTrue(act(sheet, new Act.WentWithout(GLASSES, "only one cut")).isPresent());
+    assertEquals(Optional.empty(), act(sheet, new Act.Confirmed(GLASSES, "On")));
   }
 
   @Test
   void sameShop_whereThatIsNoLaw_goesOnWithAReason() {
     var sheet = beforePower();
-    assertEquals(Optional.empty(), act(sheet, new Act.WentWithout(MUFFS, "only one cut")));
+    assertEquals(Optional.empty(), act(sheet, new Act.WentWithout(GLASSES, "only one cut")));
   }
 
   @Test
   void reasonGivenBefore_endsWhereTheLawAsksForItNow() {
     var sheet = beforePower();
-    assertEquals(Optional.empty(), act(sheet, new Act.WentWithout(MUFFS, "only one cut")));
+    assertEquals(Optional.empty(), act(sheet, new Act.WentWithout(GLASSES, "only one cut")));
     stands("us-washington");
     bench.planAllAgain();
-    assertFalse(now(sheet).answers().containsKey(MUFFS));
-    assertTrue(now(sheet).askedAgain().contains(MUFFS));
+    assertFalse(now(sheet).answers().containsKey(GLASSES));
+    assertTrue(now(sheet).askedAgain().contains(GLASSES));
     assertEquals(Map.of(), now(sheet).without());
   }
 
@@ -283,7 +283,7 @@ class GearLockTest {
             now ->
                 now.stage() == Stage.BEFORE_POWER
                     && now.sheet().checklist().item(MASK).isPresent()
-                    && now.sheet().checklist().item(MUFFS).isPresent());
+                    && now.sheet().checklist().item(GLASSES).isPresent());
   }
 
   private void confirmAllBut(SheetProgress sheet, String id) {

@@ -149,7 +149,10 @@ class CelRulebookTest {
   void judge_ruleWithALaw_namesItWhereItBindsAndElseItsFirstGround() {
     var law =
         new Ground(
-            new Citation(Citation.Kind.LAW, "Rule of the place", "1"), "So be it.", List.of("us"));
+            new Citation(Citation.Kind.LAW, "Rule of the place", "1"),
+            "So be it.",
+            false,
+            List.of("us"));
     var both = inRegions(List.of(), List.of(Ground.COMMON_PRACTICE, law));
 
     var there = book(both).judge(stepIn("us")).get(0);
@@ -167,7 +170,10 @@ class CelRulebookTest {
   void judge_ruleWithAHandbookOfThePlace_doesNotRestOnLaw() {
     var handbook =
         new Ground(
-            new Citation(Citation.Kind.HANDBOOK, "Advice", "1"), "Better so.", List.of("us"));
+            new Citation(Citation.Kind.HANDBOOK, "Advice", "1"),
+            "Better so.",
+            false,
+            List.of("us"));
     assertFalse(
         book(inRegions(List.of(), List.of(handbook))).judge(stepIn("us")).get(0).restsOnLaw());
   }

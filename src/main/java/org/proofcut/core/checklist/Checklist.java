@@ -179,11 +179,7 @@ public record Checklist(List<Item> items, Optional<List<Item.Look>> unasked) {
         kind.on().ask(),
         kind.on().answer(),
         Optional.of(offer),
-        wanted.stream()
-            .map(Said::finding)
-            .filter(Finding::restsOnLaw)
-            .map(Finding::because)
-            .findFirst(),
+        wanted.stream().flatMap(said -> said.finding().gearLaw().stream()).findFirst(),
         Optional.empty());
   }
 

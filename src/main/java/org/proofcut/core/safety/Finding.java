@@ -21,6 +21,7 @@ import org.proofcut.core.evidence.Citation;
  * @param harm how it hurts; empty where nothing could be judged
  * @param at the pause at which it matters most, where the rule says so
  * @param law whether what it stands on is the law where the shop stands
+ * @param gearLaw the law there that asks for the gear itself: no reason sets that gear aside
  */
 public record Finding(
     String rule,
@@ -35,7 +36,8 @@ public record Finding(
     List<Seen> seen,
     Optional<Harm> harm,
     Optional<Check.Pause> at,
-    Optional<Boolean> law) {
+    Optional<Boolean> law,
+    Optional<Citation> gearLaw) {
 
   public enum Effect {
     /** The step must not be done so. */

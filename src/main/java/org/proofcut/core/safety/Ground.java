@@ -11,11 +11,11 @@ import org.proofcut.core.evidence.Citation;
  *     rule for the sake of what the source asks
  * @param regions where it binds, smaller regions within them included; elsewhere it is advice
  */
-public record Ground(
-    Citation citation, String says, boolean asksForGear, List<String> regions) {
+public record Ground(Citation citation, String says, boolean asksForGear, List<String> regions) {
 
   /** What the trade does, with no published source. */
-  public static final Ground COMMON_PRACTICE = new Ground(Citation.COMMON_PRACTICE, "", false, List.of());
+  public static final Ground COMMON_PRACTICE =
+      new Ground(Citation.COMMON_PRACTICE, "", false, List.of());
 
   public Ground {
     regions = List.copyOf(regions);

@@ -38,7 +38,7 @@ import org.proofcut.web.part.WorkingLine;
  * @param others the fields of what else is loud
  * @param tried the fields of protectors that are thought of
  * @param problems what can't be read; while there is any, nothing is worked out
- * @param rows the day's table
+ * @param rows the day, sheet by sheet
  * @param doses what it comes to
  * @param law what holds where the shop stands
  * @param steps what the law asks for of such a day
@@ -76,8 +76,8 @@ record NoisePage(
   /** Fields under one heading. */
   record Group(String id, String title, List<Asked> asked) {}
 
-  /** One line of the day's table. */
-  record Row(String number, String what, String level, String from, String minutes, String share) {}
+  /** One line of the day. */
+  record Row(String what, String says) {}
 
   /** A figure with its name and what goes with it. */
   record Figure(String name, String value, String more) {}
@@ -174,21 +174,25 @@ record NoisePage(
   }
 
   private static Row row(DayPart part, NoiseDay day) {
-    var number = part.sheet().map(one -> Integer.toString(one)).orElse("–");
-    var what = part.title() + part.machine().map(name -> ", " + name).orElse("");
+    var what =
+        part.sheet().map(number -> "Sheet " + number + ": ").orElse("")
+            + part.title()
+            + part.machine().map(name -> ", " + name).orElse("");
     if (!part.done()) {
-      return new Row(number, what, "–", "not done that day", "–", "–");
+      return new Row(what, "not done that day");
     }
     if (part.sheet().isPresent() && part.machine().isEmpty()) {
-      return new Row(number, what, "–", "by hand, nothing counted", "–", "–");
+      return new Row(what, "by hand, nothing counted");
     }
     return new Row(
-        number,
         what,
-        part.level().map(NoisePage::shown).orElse("–"),
-        part.from().words(),
-        part.time().map(time -> minutes(time.value())).orElse("–"),
-        day.share(part).toPlainString() + " %");
+        part.level().map(level -> shown(level) + ", ").orElse("")
+            + part.from().words()
+            + " · "
+            + part.time().map(time -> minutes(time.value()) + " min").orElse("no time known")
+            + " · "
+            + day.share(part).toPlainString()
+            + " % of the dose");
   }
 
   private static List<Figure> doses(NoiseDay day) {
@@ -270,8 +274,8 @@ record NoisePage(
     return new Protector(
         one.name(),
         one.marked().isEmpty() ? "no rating" : one.marked(),
-        one.asRated().map(NoisePage::shown).orElse("–"),
-        one.asWorn().map(NoisePage::shown).orElse("–"),
+        one.asRated().map(NoisePage::shown).orElse(""),
+        one.asWorn().map(NoisePage::shown).orElse(""),
         one.verdict().words(),
         more(one));
   }

@@ -141,6 +141,7 @@ class ChecklistGearTest {
         List.of(),
         Optional.of(Harm.DUST),
         Optional.empty(),
-        Optional.of(law));
+        Optional.of(law),
+        law ? Optional.of(because) : Optional.empty());
   }
 }

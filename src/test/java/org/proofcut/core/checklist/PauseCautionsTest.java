@@ -109,6 +109,7 @@ class PauseCautionsTest {
         List.of(),
         Optional.of(Harm.CUT),
         Optional.of(at),
-        Optional.of(false));
+        Optional.of(false),
+        Optional.empty());
   }
 }

@@ -80,7 +80,8 @@ public final class PlansForTests {
         List.of(),
         Optional.of(Harm.THROWN),
         Optional.empty(),
-        Optional.of(false));
+        Optional.of(false),
+        Optional.empty());
   }
 
   private static Wording wording() {

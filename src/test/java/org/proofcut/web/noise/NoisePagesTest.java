@@ -92,8 +92,10 @@ class NoisePagesTest {
     var page = page("/jobs/" + job + "/noise", Map.of());
     var plan = bench.work(job).orElseThrow().plan();
     for (var sheet : plan.sheets()) {
-      assertTrue(page.contains("<td class=\"number\">" + sheet.number() + "</td>"), sheet.id());
-      assertTrue(page.contains(escaped(sheet.operation().title())), sheet.id());
+      assertTrue(
+          page.contains(
+              "<li><b>Sheet " + sheet.number() + ": " + escaped(sheet.operation().title())),
+          sheet.id());
     }
     assertTrue(page.contains("90 dBA for 8 h, halved each 5 dB"));
     assertTrue(page.contains("85 dBA for 8 h, halved each 3 dB"));
@@ -114,7 +116,7 @@ class NoisePagesTest {
   void sheet_leftOut_isTold_andMinutesCount() {
     var page = page("/jobs/" + job + "/noise", Map.of("done-1", "no", "minutes-2", "77.5"));
     assertTrue(page.contains("not done that day"));
-    assertTrue(page.contains("<td class=\"number\">77.5</td>"));
+    assertTrue(page.contains("77.5 min"));
   }
 
   @Test

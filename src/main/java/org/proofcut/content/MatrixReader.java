@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.proofcut.content.yaml.Faults;
 import org.proofcut.content.yaml.Located;
 import org.proofcut.content.yaml.Spot;
+import org.proofcut.core.operation.OperationKind;
 import org.proofcut.core.operation.Way;
 import org.proofcut.core.safety.Fact;
 import org.proofcut.core.safety.Harm;
@@ -131,7 +132,7 @@ final class MatrixReader {
     if (!stands) {
       faults.add(
           name.spot(),
-          "\"%s\" in \"%s\" stands for no cut that is made".formatted(name.value(), line),
+          "\"%s\" in \"%s\" stands for nothing that is done".formatted(name.value(), line),
           "operations on machines that make them",
           "Mend it, or take it out.");
     }
@@ -167,15 +168,21 @@ final class MatrixReader {
     step.putAll(given);
     step.put(Fact.OPERATION, way.kind().id());
     step.put(Fact.MACHINE, way.machine());
-    step.put(Fact.GLUE, false);
-    step.put(Fact.SCREWS, false);
+    if (way.kind() != OperationKind.FASTEN) {
+      step.put(Fact.GLUE, false);
+      step.put(Fact.SCREWS, false);
+    }
     var steps = Stream.<Map<Fact, Object>>of(step);
-    steps = each(steps, Fact.GUIDE, way.guides().stream().map(Guide::id).toList());
+    steps = each(steps, Fact.GUIDE, guides(way));
     steps = each(steps, Fact.THROUGH_CUT, way.through().answers());
     steps = each(steps, Fact.INSIDE_OPENING, way.inside().answers());
     steps = each(steps, Fact.CUTTER_HAS_BEARING, way.bearing().answers());
     steps = each(steps, Fact.USES_STRIP, way.strip().answers());
     return each(steps, Fact.STACKED_CUTTER, way.stacked().answers());
+  }
+
+  private static List<String> guides(Way way) {
+    return way.guides().isEmpty() ? List.of("none") : way.guides().stream().map(Guide::id).toList();
   }
 
   private static Stream<Map<Fact, Object>> each(

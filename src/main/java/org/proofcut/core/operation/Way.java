@@ -8,7 +8,7 @@ import org.proofcut.core.setup.Guide;
  * that asks for something else never speaks there.
  *
  * @param machine kind of machine, as content and conditions write it
- * @param guides what can guide the work or the machine
+ * @param guides what can guide the work or the machine; none where nothing does
  * @param through whether the cut comes out on the other face
  * @param inside whether the edge of an opening is followed, from inside it
  * @param bearing whether a bearing of the cutter rides an edge

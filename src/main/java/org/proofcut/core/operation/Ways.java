@@ -46,13 +46,14 @@ import static org.proofcut.core.setup.Guide.STRAIGHTEDGE;
 import static org.proofcut.core.setup.Guide.TEMPLATE;
 import static org.proofcut.core.setup.Guide.TRACK;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import org.proofcut.core.setup.Guide;
 
 /**
- * Every way in which a cut can be made, machine by machine. A test makes them all and holds this
- * list to what comes out; work by hand joins it as ways on the machine "none".
+ * Every way in which a cut can be made, machine by machine, and the work by hand around them. A
+ * test makes them all and holds this list to what comes out.
  */
 public final class Ways {
 
@@ -66,14 +67,24 @@ public final class Ways {
   private static final String JOINTER = "jointer";
   private static final String PLANER = "planer";
 
+  /** Stands where a machine would, as in conditions. */
+  public static final String BY_HAND = "none";
+
   private static final List<Way> ALL =
-      Stream.of(atTableSaw(), atOtherSaws(), atRouterTable(), byRouter(), boring(), atKnives())
+      Stream.of(
+              atTableSaw(),
+              atOtherSaws(),
+              atRouterTable(),
+              byRouter(),
+              boring(),
+              atKnives(),
+              byHand())
           .flatMap(ways -> ways)
           .toList();
 
   private Ways() {}
 
-  /** All of them, by machine. */
+  /** All of them, by machine, work by hand last. */
   public static List<Way> all() {
     return ALL;
   }
@@ -147,5 +158,11 @@ public final class Ways {
         Way.of(FLATTEN, JOINTER, FENCE),
         Way.of(STRAIGHTEN, JOINTER, FENCE),
         Way.of(PLANE, PLANER, ROLLERS));
+  }
+
+  private static Stream<Way> byHand() {
+    return Arrays.stream(OperationKind.values())
+        .filter(kind -> !kind.cuts())
+        .map(kind -> Way.of(kind, BY_HAND));
   }
 }

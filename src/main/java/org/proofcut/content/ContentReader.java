@@ -171,6 +171,9 @@ final class ContentReader {
     // First, because it lies below the folder of the rules.
     var noneHere = noneHere(facts);
     rules.read(under("safety/"), paths);
+    if (faults.none()) {
+      rules.tryCases(marks.own());
+    }
     refuseUnread();
     // What was not understood may have used them, so this can be said only when all was.
     if (faults.none()) {

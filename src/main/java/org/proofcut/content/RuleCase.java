@@ -2,6 +2,7 @@ package org.proofcut.content;
 
 import java.util.List;
 import java.util.Map;
+import org.proofcut.content.yaml.Located;
 import org.proofcut.content.yaml.Written;
 import org.proofcut.core.evidence.AtLeastOne;
 import org.proofcut.core.safety.Fact;
@@ -22,5 +23,5 @@ record RuleCase(String rule, String name, Map<Fact, Object> given, Then then) {
   /** The cases of one rule as their file says them. */
   record File(@AtLeastOne List<Entry> cases) {}
 
-  record Entry(String name, Map<Fact, Written> given, Then then) {}
+  record Entry(Located<String> name, Map<Fact, Written> given, Then then) {}
 }

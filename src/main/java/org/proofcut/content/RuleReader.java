@@ -5,9 +5,12 @@ import java.util.Collection;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.proofcut.content.yaml.Binder;
 import org.proofcut.content.yaml.Faults;
@@ -22,6 +25,7 @@ import org.proofcut.core.safety.Ground;
 import org.proofcut.core.safety.SignalWord;
 import org.proofcut.core.shop.GearClass;
 import org.proofcut.core.shop.GearKind;
+import org.proofcut.rulebook.CelRulebook;
 import org.proofcut.rulebook.Condition;
 import org.proofcut.rulebook.ConditionFault;
 import org.proofcut.rulebook.Conditions;
@@ -41,6 +45,7 @@ final class RuleReader {
   private final Conditions conditions;
   private final List<Rule> rules = new ArrayList<>();
   private final List<RuleCase> cases = new ArrayList<>();
+  private final List<Tried> tried = new ArrayList<>();
   private final Map<String, Spot> names = new HashMap<>();
 
   RuleReader(
@@ -59,6 +64,39 @@ final class RuleReader {
 
   List<Rule> rules() {
     return List.copyOf(rules);
+  }
+
+  /**
+   * A case to be tried.
+   *
+   * @param spot of its sentence
+   */
+  private record Tried(Spot spot, RuleCase each) {}
+
+  /**
+   * Tries rules on the cases of these files; what is not ours is proven by nothing else.
+   *
+   * @param own paths of the files
+   */
+  void tryCases(Set<String> own) {
+    var byId = rules.stream().collect(Collectors.toMap(Rule::id, rule -> rule, (one, two) -> one));
+    for (var one : tried) {
+      var rule = byId.get(one.each.rule());
+      if (rule == null || !own.contains(one.spot.file())) {
+        continue;
+      }
+      boolean fires =
+          !new CelRulebook(vocabulary, List.of(rule))
+              .judge(NeutralStep.of(rule, one.each.given()))
+              .isEmpty();
+      if (fires != (one.each.then() == RuleCase.Then.FIRES)) {
+        faults.add(
+            one.spot,
+            "the rule \"%s\" %s here".formatted(rule.id(), fires ? "fires" : "stays quiet"),
+            "what the case says: " + one.each.then().name().toLowerCase(Locale.ROOT),
+            "Mend the rule or the case.");
+      }
+    }
   }
 
   List<RuleCase> cases() {
@@ -229,7 +267,9 @@ final class RuleReader {
     entry
         .given()
         .forEach((fact, written) -> value(fact, written).ifPresent(v -> given.put(fact, v)));
-    cases.add(new RuleCase(rule, entry.name(), given, entry.then()));
+    var each = new RuleCase(rule, entry.name().value(), given, entry.then());
+    cases.add(each);
+    tried.add(new Tried(entry.name().spot(), each));
   }
 
   /** What is written for a fact, as the fact's type has it. */

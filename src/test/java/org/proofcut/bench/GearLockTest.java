@@ -167,8 +167,8 @@ class GearLockTest {
     assertTrue(now(day, sheet).answers().containsKey(MASK));
     assertEquals(List.of(), now(day, sheet).lacking());
 
-    var then = now(nextDay, sheet);
-    assertEquals(Stage.BEFORE_POWER, then.stage());
+    var then = beforePower(nextDay);
+    assertEquals(sheet.sheet().id(), then.sheet().id());
     assertTrue(then.askedAgain().contains(MASK));
     assertEquals(List.of(MASK), then.lacking().stream().map(Item.Gear::id).toList());
     var refused = act(nextDay, sheet, new Act.Confirmed(MASK, "On, nose pinched")).orElseThrow();

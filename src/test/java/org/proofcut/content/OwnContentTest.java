@@ -209,6 +209,18 @@ class OwnContentTest {
     }
 
     @Test
+    void thatDoesNotDoWhatItsCasesSay_isRefused_withTheCase() {
+      var problems =
+          new LaidOver()
+              .own("safety/person/long-work-alone.yaml", OWN_RULE.replace(" > ", " >= "))
+              .own("safety/person/long-work-alone.cases.yaml", OWN_CASES)
+              .own("safety/limits/person.yaml", OWN_LIMIT)
+              .problems();
+      assertEquals(List.of("the rule \"long-work-alone\" fires here"), what(problems));
+      assertEquals("safety/person/long-work-alone.cases.yaml:5:11", problems.get(0).where());
+    }
+
+    @Test
     void withoutCases_isRefused() {
       var problems =
           new LaidOver()

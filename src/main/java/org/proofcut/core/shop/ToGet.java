@@ -53,7 +53,34 @@ public record ToGet(
           }
         });
     missing.addAll(soon);
-    return List.copyOf(missing);
+    return oncePerKind(missing);
+  }
+
+  /** Where marks are wanted of a kind, what asks for any piece of it is served by the same. */
+  private static List<ToGet> oncePerKind(List<ToGet> all) {
+    var once = new ArrayList<ToGet>();
+    for (var one : all) {
+      var marked = marked(one.kind(), all);
+      if (one.needed().isPresent() || marked.isEmpty()) {
+        boolean first = marked.filter(one::equals).isPresent();
+        once.add(first ? one.forAll(all) : one);
+      }
+    }
+    return List.copyOf(once);
+  }
+
+  private static Optional<ToGet> marked(String kind, List<ToGet> all) {
+    return all.stream()
+        .filter(one -> one.kind().equals(kind) && one.needed().isPresent())
+        .findFirst();
+  }
+
+  private ToGet forAll(List<ToGet> all) {
+    var together = new LinkedHashSet<>(forWhat);
+    all.stream()
+        .filter(one -> one.kind.equals(kind) && one.needed.isEmpty())
+        .forEach(one -> together.addAll(one.forWhat));
+    return new ToGet(kind, name, needed, List.copyOf(together), why, until);
   }
 
   /** Whether nothing that is owned serves today. */

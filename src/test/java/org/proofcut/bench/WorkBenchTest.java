@@ -19,6 +19,7 @@ import org.proofcut.core.operation.OperationKind;
 import org.proofcut.core.run.Act;
 import org.proofcut.core.run.SheetProgress;
 import org.proofcut.core.run.Stage;
+import org.proofcut.logbook.Logbook;
 
 @QuarkusTest
 class WorkBenchTest {
@@ -28,11 +29,13 @@ class WorkBenchTest {
   @Inject JobDesk desk;
   @Inject ShopFloor floor;
   @Inject WorkBench bench;
+  @Inject Logbook logbook;
 
   private String job;
 
   @BeforeEach
   void keepJob() {
+    new Taught(logbook, floor).forget();
     job = desk.keepDemo().id();
   }
 

@@ -184,7 +184,7 @@ public record NoiseDay(
   private static List<Protection> protections(Shop shop, Optional<Ears> ears, DayAsked asked) {
     var found = new ArrayList<Protection>();
     for (var gear : shop.gear()) {
-      if (gear.kind().equals(EAR_PROTECTION)) {
+      if (gear.kind().equals(EAR_PROTECTION) && !gear.outOfUse()) {
         found.addAll(owned(gear, ears, asked.second()));
       }
     }
@@ -199,11 +199,13 @@ public record NoiseDay(
 
   private static List<Protection> owned(
       OwnedGear gear, Optional<Ears> ears, Optional<HearingRating> second) {
-    var ratings = HearingRating.read(gear.rating());
+    // The figure that was entered counts before what else is marked.
+    var marked =
+        gear.rated().map(rated -> rated.scale() + " " + rated.decibels()).orElse(gear.rating());
+    var ratings = HearingRating.read(marked);
     return ratings.isEmpty()
         ? List.of(
-            Protection.without(
-                gear.name(), gear.rating(), Optional.empty(), Protection.Verdict.NOT_READ))
+            Protection.without(gear.name(), marked, Optional.empty(), Protection.Verdict.NOT_READ))
         : ratings.stream()
             .flatMap(rating -> rated(gear.name(), rating.text(), rating, ears, second).stream())
             .toList();

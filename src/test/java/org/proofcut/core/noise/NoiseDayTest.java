@@ -26,6 +26,7 @@ import org.proofcut.core.plan.OperationSheet;
 import org.proofcut.core.plan.Plan;
 import org.proofcut.core.plan.PlansForTests;
 import org.proofcut.core.setup.CutAsked;
+import org.proofcut.core.shop.GearLife;
 import org.proofcut.core.shop.OwnedGear;
 
 class NoiseDayTest {
@@ -198,6 +199,32 @@ class NoiseDayTest {
       assertEquals(Verdict.NOT_READ, left.verdict());
       assertEquals(Optional.empty(), left.asWorn());
       assertEquals("EN 352", left.marked());
+    }
+
+    @Test
+    void figureThatWasEntered_countsBeforeTheNoteBesideIt() {
+      var left = typed(US, entered(false), LOUD).protections();
+      assertEquals(List.of("SNR 30"), left.stream().map(Protection::marked).toList());
+    }
+
+    @Test
+    void protectorOutOfUse_isNotReckonedWith() {
+      assertEquals(List.of(), typed(US, entered(true), LOUD).protections());
+    }
+
+    private static List<OwnedGear> entered(boolean outOfUse) {
+      return List.of(
+          new OwnedGear(
+              "g",
+              "ear-protection",
+              "muffs",
+              "NRR 25",
+              "",
+              Optional.empty(),
+              Optional.of(new OwnedGear.Rated(OwnedGear.Rated.Scale.SNR, 30)),
+              Optional.empty(),
+              GearLife.UNDATED,
+              outOfUse));
     }
 
     @Test

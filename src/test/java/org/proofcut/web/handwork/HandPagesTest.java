@@ -155,7 +155,7 @@ class HandPagesTest {
   void carry_showsItsWeightWithTheWorking() {
     var page = page("carry");
     assertTrue(page.contains("<b>40.2 kg</b>"), page);
-    assertTrue(page.contains("length · width · thickness · density"), page);
+    assertTrue(page.contains("length × width × thickness × density"), page);
     assertTrue(page.contains("density of plywood"), page);
     assertTrue(page.contains("common practice"), page);
     assertTrue(

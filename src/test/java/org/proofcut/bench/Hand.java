@@ -109,6 +109,6 @@ public final class Hand {
   /** What is read back of a figure that is set as asked. */
   public static String asSet(SheetProgress progress, Item.Figure figure) {
     var setup = progress.setup().orElseThrow();
-    return setup.setting(figure.role()).orElseThrow().set().value().toString();
+    return setup.setting(figure.role()).orElseThrow().read().value().toString();
   }
 }

@@ -32,7 +32,8 @@ public record PauseCautions(List<Finding> open, Map<Pause, List<Finding>> later)
   }
 
   /**
-   * @param findings all that the rules say; stops stand above a sheet and are no part of this
+   * @param findings all that the rules say, of equally grave ones that for fewer cuts first; stops
+   *     stand above a sheet and are no part of this
    * @param known rules that spoke on the sheet before: what is new comes before what was heard
    * @param asked how many items are asked at the pause
    */
@@ -42,7 +43,6 @@ public record PauseCautions(List<Finding> open, Map<Pause, List<Finding>> later)
             .sorted(
                 Comparator.comparing((Finding finding) -> !stands(finding, now))
                     .thenComparing(Finding.GRAVEST_FIRST)
-                    .thenComparing(finding -> isAskedAbout(finding, now))
                     .thenComparing(finding -> known.contains(finding.rule())))
             .toList();
     return parted(ranked, Math.max(1, Math.min(MOST_OPEN, THINGS - asked)), now);
@@ -69,12 +69,6 @@ public record PauseCautions(List<Finding> open, Map<Pause, List<Finding>> later)
     }
     later.values().removeIf(List::isEmpty);
     return new PauseCautions(ranked.subList(0, open), later);
-  }
-
-  /** Of two that are as grave, the one that no item of this pause brings up says more. */
-  private static boolean isAskedAbout(Finding finding, Pause now) {
-    return finding.checks().stream().anyMatch(check -> check.pause() == now)
-        || now == Pause.BEFORE_POWER && !finding.gear().isEmpty();
   }
 
   /** Danger stands open at every pause; the rest where it matters. */

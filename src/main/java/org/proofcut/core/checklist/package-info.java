@@ -1,5 +1,5 @@
 /**
- * What is looked at and confirmed at the four pauses of an operation: figures, gear, checks.
+ * What is looked at and confirmed at the pauses of an operation: figures, gear, checks.
  * Nothing is ticked beforehand, and nothing is ticked for all.
  */
 @Room(

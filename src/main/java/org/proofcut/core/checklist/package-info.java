@@ -1,6 +1,6 @@
 /**
- * What is looked at and confirmed at the pauses of an operation: figures, gear, checks.
- * Nothing is ticked beforehand, and nothing is ticked for all.
+ * What is looked at and confirmed at the pauses of an operation: figures, gear, checks. Nothing is
+ * ticked beforehand, and nothing is ticked for all.
  */
 @Room(
     step = 140,

@@ -45,7 +45,7 @@ public enum FlammableCategory {
   /** As a page says it: {@code category 2}. */
   @Override
   public String toString() {
-    return this == NONE ? "not flammable" : "category " + words;
+    return this == NONE ? "hard to set alight" : "category " + words;
   }
 
   /** The signal word on its label; empty where there is none. */

@@ -178,11 +178,11 @@ class HandPagesTest {
     "73.3 °F, 95.1 °F, category 2, true",
     "73.4 °F, 95.0 °F, category 3, false",
     "140.1 °F, 300 °F, category 4, false",
-    "199.5 °F, 300 °F, not flammable, false",
+    "199.5 °F, 300 °F, hard to set alight, false",
     "22.9 °C, 35.1 °C, category 2, true",
     "23 °C, 80 °C, category 3, false",
     "60 °C, 150 °C, category 3, false",
-    "93.1 °C, 180 °C, not flammable, false"
+    "93.1 °C, 180 °C, hard to set alight, false"
   })
   void finish_tinOfTheShop_isJudgedByItsDataSheet(
       String flash, String boils, String category, boolean easily) {

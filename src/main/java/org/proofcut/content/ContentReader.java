@@ -323,53 +323,12 @@ final class ContentReader {
     faults.refuseUnknown(name, fact.id(), known);
   }
 
-  /** Every machine has its level, and every region one law of noise. */
   private NoiseContent noise(Map<Fact, FactEntry> facts) {
-    var wanted = new ArrayList<>(NoiseContent.kinds(facts));
     var levels = new LinkedHashMap<String, Located<MachineNoise>>();
-    only("exposure/levels.yaml").ifPresent(file -> addById(file, MachineNoise.class, levels));
-    levels.forEach(
-        (id, level) -> {
-          if (!wanted.contains(id)) {
-            faults.addUnknown(level.spot(), "machine", id, wanted);
-          }
-        });
-    refuseMissing("exposure/levels.yaml", "level", wanted, levels.keySet());
+    only(NoiseReader.LEVELS).ifPresent(file -> addById(file, MachineNoise.class, levels));
     var laws = new LinkedHashMap<String, Located<NoiseLaw>>();
-    only("exposure/laws.yaml").ifPresent(file -> addById(file, NoiseLaw.class, laws));
-    var known = regions.byId().keySet();
-    var lawful = new HashMap<String, NoiseLaw>();
-    for (var law : laws.values()) {
-      for (var region : law.value().regions()) {
-        if (!known.contains(region)) {
-          faults.addUnknown(law.spot(), "region", region, known);
-        }
-      }
-      for (var region : regions.spread(law.value().regions())) {
-        if (lawful.putIfAbsent(region, law.value()) != null) {
-          faults.add(
-              law.spot(),
-              "\"%s\" has two laws of noise".formatted(region),
-              "one for each region",
-              "Name the region in one of the two.");
-        }
-      }
-    }
-    refuseMissing("exposure/laws.yaml", "law", known, lawful.keySet());
-    return new NoiseContent(values(levels), lawful);
-  }
-
-  private void refuseMissing(
-      String path, String what, Collection<String> wanted, Collection<String> there) {
-    for (var id : wanted) {
-      if (!there.contains(id)) {
-        faults.add(
-            Spot.of(path),
-            "\"%s\" has no %s".formatted(id, what),
-            "one for each of " + String.join(", ", wanted),
-            "Write it.");
-      }
-    }
+    only(NoiseReader.LAWS).ifPresent(file -> addById(file, NoiseLaw.class, laws));
+    return new NoiseReader(regions, faults).read(NoiseContent.kinds(facts), levels, laws);
   }
 
   private void sources() {

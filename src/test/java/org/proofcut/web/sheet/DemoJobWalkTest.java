@@ -37,7 +37,7 @@ import org.proofcut.web.Tablet.Size;
 class DemoJobWalkTest {
 
   /** More taps than this and the walk has gone astray. */
-  private static final int MOST_TAPS = 500;
+  private static final int MOST_TAPS = 700;
 
   /** The field of a question. */
   private static final String FOUND = "#found";

@@ -13,6 +13,7 @@ import java.net.URI;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.proofcut.bench.Hand;
 import org.proofcut.bench.JobDesk;
@@ -159,6 +160,8 @@ class DemoJobWalkTest {
   private final class Walk {
     private final Page page;
     private final String job;
+    private final Set<String> kinds = new HashSet<>();
+    private String walked = "";
     private int pagesRead;
 
     Walk(Tablet tablet, String job) {
@@ -182,12 +185,21 @@ class DemoJobWalkTest {
       return bench.work(job).orElseThrow().progress().sheets();
     }
 
+    /** Of several sheets of one operation at one machine the first is walked, tap by tap. */
     void toTheEnd(Look look) {
       for (int taps = 0; taps < MOST_TAPS; taps++) {
         var current = bench.work(job).orElseThrow().progress().current();
         if (current.isEmpty()) {
           open("/jobs/" + job + "/sheets");
           return;
+        }
+        var sheet = current.get().sheet();
+        if (!sheet.id().equals(walked)) {
+          if (!kinds.add(kind(current.get()))) {
+            new Hand(bench, job, "by acts").until(now -> !now.sheet().id().equals(sheet.id()));
+            continue;
+          }
+          walked = sheet.id();
         }
         var path = "/jobs/" + job + "/sheets/" + current.get().sheet().number();
         if (!page.url().contains(path)
@@ -198,6 +210,11 @@ class DemoJobWalkTest {
         tap(current.get());
       }
       throw new AssertionError("still walking after " + MOST_TAPS + " taps at " + page.url());
+    }
+
+    private String kind(SheetProgress progress) {
+      return progress.sheet().operation().kind()
+          + progress.setup().map(setup -> setup.machine().kind()).orElse("");
     }
 
     /** What the page offers to tap next. */

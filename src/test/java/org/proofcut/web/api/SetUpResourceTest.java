@@ -8,28 +8,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.quarkus.test.junit.QuarkusTest;
-import jakarta.inject.Inject;
 import java.util.List;
 import java.util.Map;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.proofcut.bench.ShopFloor;
-import org.proofcut.bench.Taught;
 import org.proofcut.core.intake.CutsTyped;
-import org.proofcut.logbook.Logbook;
 
 @QuarkusTest
 class SetUpResourceTest {
-
-  @Inject Logbook logbook;
-  @Inject ShopFloor floor;
-
-  @AfterEach
-  void forget() {
-    new Taught(logbook, floor).forget();
-  }
 
   static List<String> kinds() {
     return List.copyOf(CutsTyped.byKind().keySet());

@@ -16,6 +16,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
+import jakarta.inject.Inject;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,10 +24,16 @@ import java.util.UUID;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.proofcut.bench.ShopFloor;
+import org.proofcut.bench.Taught;
+import org.proofcut.logbook.Logbook;
 
 /** The demo job in work, as a program would do it. */
 @QuarkusTest
 class WorkResourceTest {
+
+  @Inject Logbook logbook;
+  @Inject ShopFloor floor;
 
   private String job;
 
@@ -35,9 +42,11 @@ class WorkResourceTest {
     job = Api.newJob(Api.demo());
   }
 
+  /** Its proofs are of nobody's wood, and the job is no demo: what they taught is forgotten. */
   @AfterEach
   void discardJob() {
     given().delete(job);
+    new Taught(logbook, floor);
   }
 
   @Test

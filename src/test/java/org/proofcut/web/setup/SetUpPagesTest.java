@@ -13,7 +13,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -21,7 +20,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.proofcut.bench.HabitDesk;
 import org.proofcut.bench.SetUpDesk;
 import org.proofcut.bench.ShopFloor;
-import org.proofcut.bench.Taught;
 import org.proofcut.core.boring.HolesForTests;
 import org.proofcut.core.casework.CasesForTests;
 import org.proofcut.core.habit.Ruling;
@@ -32,7 +30,6 @@ import org.proofcut.core.intake.Field;
 import org.proofcut.core.intake.Read;
 import org.proofcut.core.setup.ShopsForTests;
 import org.proofcut.core.shop.Machine;
-import org.proofcut.logbook.Logbook;
 import org.proofcut.web.Rubbish;
 
 @QuarkusTest
@@ -41,13 +38,6 @@ class SetUpPagesTest {
   @Inject SetUpDesk desk;
   @Inject ShopFloor floor;
   @Inject HabitDesk habits;
-  @Inject Logbook logbook;
-
-  /** Whatever the tests before have taught. */
-  @BeforeEach
-  void forget() {
-    new Taught(logbook, floor).forget();
-  }
 
   static List<String> kinds() {
     return List.copyOf(CutsTyped.byKind().keySet());

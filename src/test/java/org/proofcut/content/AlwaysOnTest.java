@@ -55,6 +55,7 @@ class AlwaysOnTest {
         List.of(
             "sander-jumps",
             "sander-noise",
+            "sander-shakes-the-hand",
             "sander-starts-in-the-hand",
             "sander-without-extraction",
             "sanding-dust-takes-fire"),

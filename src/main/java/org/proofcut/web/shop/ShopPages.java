@@ -263,7 +263,7 @@ public class ShopPages {
     return new Thing(
         item.id(),
         name(item),
-        figures(item, form),
+        figures(item, form) + category(item),
         idle.map(why -> "Not to be worn: " + why)
             .or(() -> soon.map(why -> "Soon: " + why))
             .or(() -> piece.map(one -> "In use"))

@@ -12,6 +12,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.FieldSource;
@@ -21,7 +23,6 @@ import org.proofcut.core.intake.Demo;
 import org.proofcut.core.intake.Field;
 import org.proofcut.core.intake.LiftForm;
 import org.proofcut.core.intake.LoadsTyped;
-import org.proofcut.logbook.JobRecord;
 import org.proofcut.web.Rubbish;
 
 @QuarkusTest
@@ -32,12 +33,16 @@ class WeightPagesTest {
   @Inject JobDesk desk;
   @Inject WorkBench bench;
 
-  private String demo() {
-    return desk.jobs().stream()
-        .filter(JobRecord::demo)
-        .map(JobRecord::id)
-        .findFirst()
-        .orElseGet(() -> desk.keepDemo().id());
+  private String job;
+
+  @BeforeEach
+  void keep() {
+    job = desk.keepDemo().id();
+  }
+
+  @AfterEach
+  void discard() {
+    bench.discard(job);
   }
 
   private static String lifting(Map<String, String> typed) {
@@ -51,7 +56,7 @@ class WeightPagesTest {
   }
 
   private String standing(Map<String, String> typed) {
-    var answer = Rubbish.fetch("/jobs/" + demo() + "/standing?" + Rubbish.query(typed));
+    var answer = Rubbish.fetch("/jobs/" + job + "/standing?" + Rubbish.query(typed));
     assertEquals(200, answer.statusCode());
     return answer.asString();
   }
@@ -130,11 +135,11 @@ class WeightPagesTest {
 
   @Test
   void lift_part_beginsWithItsWeight() {
-    var page = Rubbish.fetch("/lifting?job=" + demo() + "&part=left-side").asString();
+    var page = Rubbish.fetch("/lifting?job=" + job + "&part=left-side").asString();
     assertTrue(page.contains("The left side, at most: 4.5 kg"), page);
     assertTrue(page.contains("value=\"4.5 kg\""), page);
     assertTrue(page.contains("9 fields still empty"), page);
-    var unknown = Rubbish.fetch("/lifting?job=" + demo() + "&part=roof").asString();
+    var unknown = Rubbish.fetch("/lifting?job=" + job + "&part=roof").asString();
     assertTrue(unknown.contains("20 fields still empty"), unknown);
   }
 
@@ -180,22 +185,22 @@ class WeightPagesTest {
   /** 940 × 360 × 17.73 mm at 750 kg/m³ are 4.4999… kg. */
   @Test
   void weights_demo_heaviestFirst_sheetsWithoutAFigure() {
-    var page = get("/jobs/" + demo() + "/weights").asString();
+    var page = get("/jobs/" + job + "/weights").asString();
     assertTrue(page.contains("left side: 4.5 kg"), page);
     assertTrue(page.indexOf("left side: ") < page.indexOf("plinth: "), page);
     assertTrue(page.contains("No figure for a whole sheet"), page);
     assertTrue(page.contains("Lifting index 0.41. Within what is recommended"), page);
-    assertTrue(page.contains("/lifting?job=" + demo() + "&amp;part=left-side"), page);
+    assertTrue(page.contains("/lifting?job=" + job + "&amp;part=left-side"), page);
   }
 
   @Test
   void weights_partLongerThanOneHolds_hasNoFigure() {
     var typed = new LinkedHashMap<>(Demo.job());
     typed.put("width", "1220 mm");
-    var job = kept(typed);
-    var page = get("/jobs/" + job + "/weights").asString();
+    var other = kept(typed);
+    var page = get("/jobs/" + other + "/weights").asString();
     assertTrue(page.contains("Too large for one person to hold steady: no figure"), page);
-    bench.discard(job);
+    bench.discard(other);
   }
 
   /** Sides of 23.5 by 43 in, 3 in thick: as heavy as no one should lay on a saw table alone. */
@@ -231,12 +236,12 @@ class WeightPagesTest {
     typed.put("shelf-dado", "20 mm");
     typed.put("back-rabbet", "20 mm");
     typed.put("depth", "580 mm");
-    var job = kept(typed);
-    var page = get("/jobs/" + job + "/weights").asString();
+    var other = kept(typed);
+    var page = get("/jobs/" + other + "/weights").asString();
     // 940 × 580 × 60 mm at 750 kg/m³.
     assertTrue(page.contains("left side: 24.6 kg (54.1 lb)"), page);
     assertTrue(page.contains("More than is recommended"), page);
-    bench.discard(job);
+    bench.discard(other);
   }
 
   private static String inMillimetres(String text) {
@@ -247,14 +252,14 @@ class WeightPagesTest {
   void weights_designThatCannotBeBuilt_areNotGiven() {
     var typed = new LinkedHashMap<>(Demo.job());
     typed.put("bottom-dado", "17 mm");
-    var job = kept(typed);
+    var other = kept(typed);
     for (var page : List.of("/weights", "/standing")) {
-      var answer = get("/jobs/" + job + page);
+      var answer = get("/jobs/" + other + page);
       assertEquals(200, answer.statusCode());
       assertTrue(answer.asString().contains("There is nothing to weigh yet"), page);
     }
-    assertEquals(404, get("/jobs/" + job + "/standing/answer").statusCode());
-    bench.discard(job);
+    assertEquals(404, get("/jobs/" + other + "/standing/answer").statusCode());
+    bench.discard(other);
   }
 
   private String kept(Map<String, String> typed) {
@@ -289,18 +294,18 @@ class WeightPagesTest {
   @Test
   void stand_whileTyping_comesAloneAndMovesTheAddress() {
     var query = Rubbish.query(LoadsTyped.stand());
-    var job = "/jobs/" + demo() + "/standing";
-    var answer = given().urlEncodingEnabled(false).get(job + "/answer?" + query);
+    var address = "/jobs/" + job + "/standing";
+    var answer = given().urlEncodingEnabled(false).get(address + "/answer?" + query);
     assertFalse(answer.asString().contains("<html"), answer.asString());
-    assertEquals(job + "?" + query, answer.getHeader("HX-Replace-Url"));
+    assertEquals(address + "?" + query, answer.getHeader("HX-Replace-Url"));
     assertTrue(answer.asString().contains("doors and drawers open"), answer.asString());
   }
 
   @Test
   void pages_areLinkedFromRulesAndFromTheJob() {
     assertTrue(get("/rules").asString().contains("href=\"/lifting\""));
-    var job = get("/jobs/" + demo()).asString();
-    assertTrue(job.contains("href=\"/jobs/" + demo() + "/weights\""));
-    assertTrue(job.contains("href=\"/jobs/" + demo() + "/standing\""));
+    var page = get("/jobs/" + job).asString();
+    assertTrue(page.contains("href=\"/jobs/" + job + "/weights\""));
+    assertTrue(page.contains("href=\"/jobs/" + job + "/standing\""));
   }
 }

@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jboss.logging.Logger;
-import org.proofcut.core.checklist.Checklist;
 import org.proofcut.core.checklist.OperationWording;
 import org.proofcut.core.run.Progress;
 import org.proofcut.core.safety.GearNeed;
@@ -63,18 +62,21 @@ public class GearDesk {
     var shop = floor.shop();
     var wanted = new ArrayList<Wanted>();
     for (var job : logbook.jobs()) {
-      wanted.addAll(forSheets(job, shop));
+      wanted.addAll(forSheets(job));
     }
     wanted.addAll(forMachines(shop));
     return ToGet.of(wanted, today());
   }
 
-  private List<Wanted> forSheets(JobRecord job, Shop shop) {
+  private List<Wanted> forSheets(JobRecord job) {
     var sheets = new LinkedHashMap<GearOffer, List<Integer>>();
     try {
       for (var progress : bench.progress(job.id()).map(Progress::sheets).orElse(List.of())) {
         if (!progress.isDone()) {
-          Checklist.wanted(progress.sheet().findings(), shop, house.content().wording())
+          progress
+              .sheet()
+              .checklist()
+              .wanted()
               .forEach(
                   offer ->
                       sheets

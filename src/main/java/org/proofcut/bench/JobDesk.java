@@ -16,11 +16,16 @@ import java.util.stream.Stream;
 import org.proofcut.core.casework.CaseDesign;
 import org.proofcut.core.casework.ProvenDepths;
 import org.proofcut.core.evidence.Problem;
+import org.proofcut.core.exposure.ExposureLimits;
 import org.proofcut.core.intake.Demo;
 import org.proofcut.core.intake.JobForm;
 import org.proofcut.core.intake.Read;
+import org.proofcut.core.noise.JobNoise;
+import org.proofcut.core.noise.NoiseLevels;
 import org.proofcut.core.part.PartRole;
+import org.proofcut.core.plan.Plan;
 import org.proofcut.core.setup.Learned;
+import org.proofcut.core.shop.Shop;
 import org.proofcut.logbook.JobRecord;
 import org.proofcut.logbook.Logbook;
 
@@ -91,13 +96,25 @@ public class JobDesk {
     if (read.value().isEmpty()) {
       return new Draft(typed, Optional.empty(), read.problems());
     }
-    var plan = house.planner().plan(read.value().get(), floor.shop(), proven, learned);
+    var shop = floor.shop();
+    var plan = heard(house.planner().plan(read.value().get(), shop, proven, learned), shop);
     var problems =
         Stream.concat(
                 plan.problems().stream().map(problem -> JobForm.atField(problem, typed)),
                 unknownWoods(read.value().get()))
             .toList();
     return new Draft(typed, Optional.of(plan), problems);
+  }
+
+  /** With the ear protectors that are enough for the noise of the job. */
+  private Plan heard(Plan plan, Shop shop) {
+    var noise = house.content().noise();
+    return JobNoise.judge(
+        plan,
+        shop,
+        new NoiseLevels(noise.levels(), floor.measuredLevels()),
+        house.content().limits(ExposureLimits.class),
+        noise.lawIn(shop.region()));
   }
 
   /** A wood that the house does not know is cut like any of its material. */

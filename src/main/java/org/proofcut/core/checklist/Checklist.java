@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.proofcut.core.operation.Operation;
 import org.proofcut.core.safety.Check;
@@ -35,6 +36,11 @@ public record Checklist(List<Item> items, Optional<List<Item.Look>> unasked) {
   public Checklist {
     items = List.copyOf(items);
     unasked = unasked.map(List::copyOf);
+  }
+
+  /** The checklist with its items as they are judged later; none is added or left out. */
+  public Checklist with(UnaryOperator<Item> judged) {
+    return new Checklist(items.stream().map(judged).toList(), unasked);
   }
 
   /** What can be read at a pause and is not asked. */
@@ -143,9 +149,10 @@ public record Checklist(List<Item> items, Optional<List<Item.Look>> unasked) {
     return on.isEmpty() ? Optional.empty() : Optional.of(toPutOn(kind, on, shop));
   }
 
-  /** All gear that findings ask for and none of them forbids, held against what the shop owns. */
-  public static List<GearOffer> wanted(List<Finding> findings, Shop shop, Wording wording) {
-    return gear(findings, shop, wording).stream()
+  /** All gear that is to be put on, held against what the shop owns. */
+  public List<GearOffer> wanted() {
+    return items.stream()
+        .filter(Item.Gear.class::isInstance)
         .map(Item.Gear.class::cast)
         .flatMap(gear -> gear.offer().stream())
         .toList();
@@ -169,18 +176,10 @@ public record Checklist(List<Item> items, Optional<List<Item.Look>> unasked) {
   private static Item toPutOn(GearKind kind, List<Said> wanted, Shop shop) {
     var leasts = wanted.stream().flatMap(said -> said.need.least().stream()).toList();
     var offer = GearOffer.of(kind, leasts, shop.gear(), shop.beard());
-    var fit = offer.pieces().stream().filter(piece -> piece.unfit().isEmpty()).findFirst();
-    return new Item.Gear(
-        kind.id(),
-        true,
-        fit.map(GearOffer.Piece::name).orElse(kind.name()),
-        fit.map(GearOffer.Piece::place).orElse(""),
-        fit.isPresent(),
-        kind.on().ask(),
-        kind.on().answer(),
-        Optional.of(offer),
-        wanted.stream().flatMap(said -> said.finding().gearLaw().stream()).findFirst(),
-        Optional.empty());
+    return Item.Gear.toPutOn(
+        kind,
+        offer,
+        wanted.stream().flatMap(said -> said.finding().gearLaw().stream()).findFirst());
   }
 
   private static Item toTakeOff(GearKind kind, List<Said> forbidden, List<Said> wanted) {

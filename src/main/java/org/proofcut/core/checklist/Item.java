@@ -1,10 +1,12 @@
 package org.proofcut.core.checklist;
 
 import java.time.LocalDate;
+import java.util.Map;
 import java.util.Optional;
 import org.proofcut.core.evidence.Citation;
 import org.proofcut.core.safety.Check.Pause;
 import org.proofcut.core.setup.Setting;
+import org.proofcut.core.shop.GearKind;
 import org.proofcut.core.shop.GearOffer;
 
 /**
@@ -60,6 +62,47 @@ public sealed interface Item {
       Optional<Citation> law,
       Optional<String> why)
       implements Item {
+
+    /** Gear to put on, of what is offered. */
+    public static Gear toPutOn(GearKind kind, GearOffer offer, Optional<Citation> law) {
+      return new Gear(
+              kind.id(),
+              true,
+              kind.name(),
+              "",
+              false,
+              kind.on().ask(),
+              kind.on().answer(),
+              Optional.empty(),
+              law,
+              Optional.empty())
+          .of(offer);
+    }
+
+    private Gear of(GearOffer offered) {
+      var fit = offered.fit();
+      return new Gear(
+          kind,
+          on,
+          fit.map(GearOffer.Piece::name).orElse(offered.name()),
+          fit.map(GearOffer.Piece::place).orElse(""),
+          fit.isPresent(),
+          ask,
+          answer,
+          Optional.of(offered),
+          law,
+          why);
+    }
+
+    /**
+     * Held to more than the rules of the step ask for; unchanged where it is to be taken off.
+     *
+     * @param needed what is to be marked on it
+     * @param refused why pieces are not enough, by their ids
+     */
+    public Gear heldTo(String needed, Map<String, String> refused) {
+      return offer.map(one -> of(one.heldTo(needed, refused))).orElse(this);
+    }
 
     /** The piece to take on a day; empty where nothing meets the need. */
     public Optional<GearOffer.Piece> piece(LocalDate day) {

@@ -74,6 +74,7 @@ record Ears(
       int atMostTaken) {
     var leastLeft = loudest.value().value().subtract(BigDecimal.valueOf(atMostTaken));
     return new Protection(
+        Optional.empty(),
         name,
         marked,
         Optional.of(rating),

@@ -42,7 +42,7 @@ public record NoiseDay(
     List<Protection> protections,
     List<Needed> needed) {
 
-  private static final String EAR_PROTECTION = "ear-protection";
+  static final String EAR_PROTECTION = "ear-protection";
   private static final int TENTHS = 1;
   private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
 
@@ -185,7 +185,7 @@ public record NoiseDay(
     var found = new ArrayList<Protection>();
     for (var gear : shop.gear()) {
       if (gear.kind().equals(EAR_PROTECTION) && !gear.outOfUse()) {
-        found.addAll(owned(gear, ears, asked.second()));
+        owned(gear, ears, asked.second()).forEach(one -> found.add(one.of(gear)));
       }
     }
     asked

@@ -6,11 +6,13 @@ import org.proofcut.core.evidence.Amount;
 import org.proofcut.core.evidence.Worked;
 import org.proofcut.core.exposure.HearingRating;
 import org.proofcut.core.exposure.NoiseLaw;
+import org.proofcut.core.shop.OwnedGear;
 
 /**
  * What one protector, or two at once, leave of the day's steady level if they are worn all the
  * time.
  *
+ * @param gear id of the piece in the shop; empty for one that is thought of
  * @param name what the maker calls it
  * @param marked as it is marked
  * @param rating by which it is judged; empty where the mark can't be read, and then nothing is said
@@ -19,6 +21,7 @@ import org.proofcut.core.exposure.NoiseLaw;
  * @param tooMuch whether so little may be left at the loudest machine that calls are not heard
  */
 public record Protection(
+    Optional<String> gear,
     String name,
     String marked,
     Optional<HearingRating> rating,
@@ -49,7 +52,14 @@ public record Protection(
 
   static Protection without(
       String name, String marked, Optional<HearingRating> rating, Verdict verdict) {
-    return new Protection(name, marked, rating, Optional.empty(), Optional.empty(), verdict, false);
+    return new Protection(
+        Optional.empty(), name, marked, rating, Optional.empty(), Optional.empty(), verdict, false);
+  }
+
+  /** The same, said of a piece in the shop. */
+  Protection of(OwnedGear piece) {
+    return new Protection(
+        Optional.of(piece.id()), name, marked, rating, asRated, asWorn, verdict, tooMuch);
   }
 
   /** Judged by what is left as worn, not as rated. */

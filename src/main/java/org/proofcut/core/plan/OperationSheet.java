@@ -1,7 +1,9 @@
 package org.proofcut.core.plan;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.proofcut.core.checklist.Checklist;
+import org.proofcut.core.checklist.Item;
 import org.proofcut.core.operation.Operation;
 import org.proofcut.core.safety.Finding;
 
@@ -28,6 +30,11 @@ public record OperationSheet(
 
   public String id() {
     return operation.id();
+  }
+
+  OperationSheet with(UnaryOperator<Item> judged) {
+    return new OperationSheet(
+        number, operation, findings, checklist.with(judged), proofPieces, marks);
   }
 
   /** Whether a rule stops the operation as planned. */

@@ -2,8 +2,10 @@ package org.proofcut.core.plan;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.proofcut.core.casework.Case;
 import org.proofcut.core.casework.CaseFigure;
+import org.proofcut.core.checklist.Item;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.operation.OperationKind;
 
@@ -44,6 +46,12 @@ public record Plan(
     return kind == OperationKind.DRY_FIT
         ? CaseFigure.outside(finished)
         : CaseFigure.screwLines(finished);
+  }
+
+  /** The plan with every item of its checklists as it is judged later. */
+  public Plan with(UnaryOperator<Item> judged) {
+    return new Plan(
+        designed, finished, sheets.stream().map(sheet -> sheet.with(judged)).toList(), problems);
   }
 
   /** Whether work can begin. */

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -34,6 +35,10 @@ public record GearOffer(String kind, String name, Optional<String> needed, List<
    */
   public record Piece(
       String id, String name, String marked, String place, Optional<String> unfit, GearLife life) {
+
+    private Piece refused(String why) {
+      return new Piece(id, name, marked, place, Optional.ofNullable(why), life);
+    }
 
     /** Why it is not offered on a day; empty where it may be. */
     public Optional<String> refusedOn(LocalDate day) {
@@ -75,6 +80,27 @@ public record GearOffer(String kind, String name, Optional<String> needed, List<
             .sorted(Comparator.comparing(piece -> piece.unfit().isPresent()))
             .toList();
     return new GearOffer(kind.id(), kind.name(), words, pieces);
+  }
+
+  /**
+   * The same, held to more than the step asks for.
+   *
+   * @param marks that are needed
+   * @param refused why pieces are not enough, by their ids
+   */
+  public GearOffer heldTo(String marks, Map<String, String> refused) {
+    var held =
+        pieces.stream()
+            .map(
+                piece -> piece.unfit().isPresent() ? piece : piece.refused(refused.get(piece.id())))
+            .sorted(Comparator.comparing(piece -> piece.unfit().isPresent()))
+            .toList();
+    return new GearOffer(kind, name, Optional.of(marks), held);
+  }
+
+  /** The best piece whatever the day; empty where none meets the need. */
+  public Optional<Piece> fit() {
+    return pieces.stream().filter(piece -> piece.unfit().isEmpty()).findFirst();
   }
 
   /** The piece to take on a day; empty where none meets the need. */

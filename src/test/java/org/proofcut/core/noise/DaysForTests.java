@@ -99,13 +99,16 @@ final class DaysForTests {
       List<OwnedGear> gear,
       NoiseLaw law,
       DayAsked asked) {
-    return NoiseDay.dayOf(
-        plan,
-        new Shop("test", List.of(), List.of(), gear, List.of()),
-        new NoiseLevels(usual(), measured),
-        LIMITS,
-        law,
-        asked);
+    return NoiseDay.dayOf(plan, shop(gear), new NoiseLevels(usual(), measured), LIMITS, law, asked);
+  }
+
+  /** A plan whose ear protectors are judged by the levels of {@link #planned}. */
+  static Plan judged(Plan plan, List<OwnedGear> gear) {
+    return JobNoise.judge(plan, shop(gear), new NoiseLevels(usual(), Map.of()), LIMITS, EUROPE);
+  }
+
+  static Shop shop(List<OwnedGear> gear) {
+    return new Shop("test", List.of(), List.of(), gear, List.of());
   }
 
   private static Map<String, MachineNoise> usual() {

@@ -1,0 +1,187 @@
+package org.proofcut.core.storage;
+
+import java.util.List;
+import java.util.Optional;
+import org.proofcut.core.measure.Band;
+import org.proofcut.core.measure.Length;
+
+/** Whether a thing can be kept in a place at all, whatever else is there. */
+final class Suits {
+
+  /**
+   * Why it can't.
+   *
+   * @param words a sentence without its stop
+   */
+  record Why(HardRule rule, String words) {}
+
+  private final StorageTask task;
+  private final StorageLimits limits;
+  private final List<Block> built;
+
+  Suits(StorageTask task) {
+    this.task = task;
+    this.limits = task.limits();
+    this.built = task.cabinet().built();
+  }
+
+  /** The first rule that refuses; empty where none does. */
+  Optional<Why> refusal(Thing thing, Place place) {
+    return pinned(thing, place)
+        .or(() -> kept(thing, place))
+        .or(() -> sized(thing, place))
+        .or(() -> carried(thing, place))
+        .or(() -> reached(thing, place));
+  }
+
+  private static Optional<Why> refuse(boolean refused, HardRule rule, String words) {
+    return refused ? Optional.of(new Why(rule, words)) : Optional.empty();
+  }
+
+  private Optional<Why> pinned(Thing thing, Place place) {
+    var pin = task.pins().get(thing.id());
+    return refuse(
+        pin != null && !pin.equals(place.id()), HardRule.PINNED, "it is pinned elsewhere");
+  }
+
+  private static Optional<Why> kept(Thing thing, Place place) {
+    boolean upright = thing.needs(Need.UPRIGHT);
+    boolean shut = place.kind() == Place.Kind.DRAWER || place.kind() == Place.Kind.BOX;
+    return refuse(thing.needs(Need.ELSEWHERE), HardRule.ELSEWHERE, "it is never kept with gear")
+        .or(
+            () ->
+                refuse(
+                    thing.needs(Need.OPEN) && !place.isOpen(),
+                    HardRule.OPEN,
+                    "it has to be in sight, behind no door"))
+        .or(
+            () ->
+                refuse(
+                    thing.postures().stream().noneMatch(place::takes)
+                        || (upright && !stands(thing, place)),
+                    HardRule.POSTURE,
+                    place.kind().isHung() ? "it does not hang" : "it only hangs"))
+        .or(
+            () ->
+                refuse(
+                    thing.needs(Need.SEALED) && !place.sealed(),
+                    HardRule.SEALED,
+                    "it needs a box with a lid, or one of its own"))
+        .or(() -> refuse(thing.needs(Need.DRY) && !place.dry(), HardRule.DRY, "it has to be dry"))
+        .or(
+            () ->
+                refuse(
+                    thing.needs(Need.AT_ONCE) && shut,
+                    HardRule.AT_ONCE,
+                    "it has to be taken out with one move"));
+  }
+
+  private static boolean stands(Thing thing, Place place) {
+    return !place.kind().isHung() && thing.postures().contains(Posture.STANDING);
+  }
+
+  private Optional<Why> sized(Thing thing, Place place) {
+    var size = thing.size();
+    var tall = place.kind().isHung() ? size.high() : size.high().plus(limits.above().value());
+    return tooMuch("high", tall, place.upright(), HardRule.IN_PLACE)
+        .or(() -> tooMuch("wide", wide(thing), place.across(), HardRule.IN_PLACE))
+        .or(() -> tooMuch("deep", size.deep(), place.deep(), HardRule.IN_PLACE))
+        .or(
+            () ->
+                refuse(
+                    meetsBuilt(thing, place),
+                    place.isOnDoor() ? HardRule.DOOR_SHUTS : HardRule.NOT_THROUGH,
+                    "it meets what is built in there"));
+  }
+
+  private static Optional<Why> tooMuch(String how, Length wanted, Band there, HardRule rule) {
+    return refuse(
+        wanted.isGreaterThan(there.extent()),
+        rule,
+        "it is too %s by %s mm"
+            .formatted(
+                how,
+                wanted
+                    .minus(there.extent())
+                    .inMillimetres()
+                    .setScale(0, java.math.RoundingMode.CEILING)
+                    .toPlainString()));
+  }
+
+  /** Wherever in the place it is. */
+  private boolean meetsBuilt(Thing thing, Place place) {
+    var anywhere = anywhere(thing, place);
+    return switch (place.kind()) {
+      case DOOR_RAIL ->
+          built.stream().anyMatch(anywhere.deeperBy(limits.behindDoor().value())::overlaps);
+      case RAIL -> built.stream().anyMatch(anywhere::overlaps);
+      case SHELF, DRAWER, BOX, WALL -> false;
+    };
+  }
+
+  /** The room that a thing may take anywhere along its place. */
+  static Block anywhere(Thing thing, Place place) {
+    var put = new Put(thing, place, place.across().least()).block();
+    return new Block(place.across(), put.upright(), put.deep());
+  }
+
+  private Optional<Why> carried(Thing thing, Place place) {
+    boolean hook =
+        place
+            .mostGramsEach()
+            .filter(each -> (long) thing.grams() * limits.hookFactor().value() > each)
+            .isPresent();
+    return refuse(hook, HardRule.LOAD, "it is too heavy for a hook there")
+        .or(
+            () ->
+                refuse(
+                    thing.grams() > place.mostGrams(),
+                    HardRule.LOAD,
+                    "it is heavier than what the place carries"));
+  }
+
+  private Optional<Why> reached(Thing thing, Place place) {
+    var floor = task.cabinet().raised();
+    var grip = Put.grip(thing, place).plus(floor);
+    for (var person : task.usersOf(thing)) {
+      if (Reach.of(person, task.cabinet().before(), limits)
+          .filter(band -> band.contains(grip))
+          .isEmpty()) {
+        return Optional.of(new Why(HardRule.REACH, person.name() + " does not reach it there"));
+      }
+    }
+    var up = anywhere(thing, place).upright().movedBy(floor);
+    return thing
+        .kind()
+        .mounting()
+        .flatMap(
+            mounting ->
+                refuse(
+                        up.most().isGreaterThan(mounting.topAtMost(thing.grams())),
+                        HardRule.MOUNTING,
+                        "its top would be too high")
+                    .or(
+                        () ->
+                            refuse(
+                                up.least().isLessThan(mounting.bottomAtLeast()),
+                                HardRule.MOUNTING,
+                                "it would be too near the floor")));
+  }
+
+  /** How much of a place's width a thing takes, with what it must have on both sides. */
+  Length wide(Thing thing) {
+    return thing.size().wide().plus(beside(thing).times(2));
+  }
+
+  /** Room that a thing must have on each side over and above what any has. */
+  Length beside(Thing thing) {
+    return thing.needs(Need.UNDEFORMED) || thing.needs(Need.AT_ONCE)
+        ? limits.untouched().value()
+        : Length.ZERO;
+  }
+
+  /** Room between any two things in a place. */
+  Length between(Place place) {
+    return place.kind().isHung() ? limits.besideHanging().value() : limits.besideStanding().value();
+  }
+}

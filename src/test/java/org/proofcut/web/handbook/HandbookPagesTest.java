@@ -72,7 +72,7 @@ class HandbookPagesTest {
 
   @Test
   void limit_isTold_withItsValueAndSource() {
-    var page = page("short-work-at-the-gauge");
+    var page = page("short-work-at-the-saw");
     assertTrue(page.contains("shortest_held_across = 200.00 mm, common practice"), page);
     assertTrue(page.contains("it stops the step"), page);
   }

@@ -2,14 +2,11 @@ package org.proofcut.web.weight;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import org.proofcut.bench.LiftDraft;
 import org.proofcut.bench.LoadDesk;
 import org.proofcut.core.evidence.Worked;
@@ -19,6 +16,8 @@ import org.proofcut.core.exposure.LiftTask;
 import org.proofcut.core.exposure.LiftTask.Judged;
 import org.proofcut.core.exposure.LiftTask.Strain;
 import org.proofcut.core.measure.LengthUnit;
+import org.proofcut.web.part.FormView;
+import org.proofcut.web.part.LiveForm;
 import org.proofcut.web.part.WorkingLine;
 
 /**
@@ -121,7 +120,7 @@ record LiftView(
                 out ->
                     new Guess(
                         opened("Hands out, estimated", weighs.length(out.value()), out, weighs),
-                        address(draft.typed(), "out", out.value().toString())))
+                        with(draft.typed(), "out", out.value().toString())))
             .orElse(null));
   }
 
@@ -193,15 +192,9 @@ record LiftView(
     return new Opened(name, figure, WorkingLine.of(worked, weighs.scale()));
   }
 
-  private static String address(Map<String, String> typed, String field, String text) {
+  private static String with(Map<String, String> typed, String field, String text) {
     var all = new LinkedHashMap<>(typed);
     all.put(field, text);
-    return all.entrySet().stream()
-        .map(one -> encoded(one.getKey()) + "=" + encoded(one.getValue()))
-        .collect(Collectors.joining("&", "/lifting?", ""));
-  }
-
-  private static String encoded(String text) {
-    return URLEncoder.encode(text, StandardCharsets.UTF_8);
+    return LiveForm.address("/lifting", all);
   }
 }

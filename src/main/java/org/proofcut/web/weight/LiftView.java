@@ -15,7 +15,9 @@ import org.proofcut.core.exposure.LiftLimits;
 import org.proofcut.core.exposure.LiftTask;
 import org.proofcut.core.exposure.LiftTask.Judged;
 import org.proofcut.core.exposure.LiftTask.Strain;
+import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.LengthUnit;
+import org.proofcut.core.weight.PartAtTheSaw;
 import org.proofcut.web.part.FormView;
 import org.proofcut.web.part.LiveForm;
 import org.proofcut.web.part.WorkingLine;
@@ -79,23 +81,10 @@ record LiftView(
         form,
         draft.part().map(any -> draft.typed().getOrDefault(LoadDesk.JOB, "")).orElse(""),
         draft.part().map(one -> one.part().id()).orElse(""),
-        draft
-            .part()
-            .map(
-                one ->
-                    opened(
-                        "The " + one.part().name() + ", at most",
-                        weighs.text(one.weight().most().value()),
-                        one.weight().most(),
-                        weighs))
-            .orElse(null),
+        draft.part().map(one -> weightOf(one, weighs)).orElse(null),
         draft.task().map(task -> weighs.text(task.weight().value())).orElse(""),
         verdict(draft, form, decides.map(Judged::strain).orElse(null)),
-        draft.task().isEmpty()
-            ? "shape-open"
-            : decides.filter(one -> one.strain() == Strain.WITHIN).isPresent()
-                ? "shape-done"
-                : "shape-stop",
+        shape(draft, decides.map(Judged::strain).orElse(null)),
         draft.task().stream()
             .flatMap(task -> task.judged(unit).stream())
             .map(one -> end(one, decides.orElseThrow().end() == one.end(), weighs))
@@ -114,14 +103,26 @@ record LiftView(
             .filter(task -> !task.notCovered().isEmpty())
             .map(task -> task.instead(unit))
             .orElse(List.of()),
-        draft
-            .estimatedOut()
-            .map(
-                out ->
-                    new Guess(
-                        opened("Hands out, estimated", weighs.length(out.value()), out, weighs),
-                        with(draft.typed(), "out", out.value().toString())))
-            .orElse(null));
+        draft.estimatedOut().map(out -> guess(out, draft, weighs)).orElse(null));
+  }
+
+  private static Opened weightOf(PartAtTheSaw one, Weighs weighs) {
+    var most = one.weight().most();
+    return opened(
+        "The " + one.part().name() + ", at most", weighs.text(most.value()), most, weighs);
+  }
+
+  private static Guess guess(Worked<Length> out, LiftDraft draft, Weighs weighs) {
+    return new Guess(
+        opened("Hands out, estimated", weighs.length(out.value()), out, weighs),
+        with(draft.typed(), "out", out.value().toString()));
+  }
+
+  private static String shape(LiftDraft draft, Strain strain) {
+    if (draft.task().isEmpty()) {
+      return "shape-open";
+    }
+    return strain == Strain.WITHIN ? "shape-done" : "shape-stop";
   }
 
   private static String verdict(LiftDraft draft, FormView form, Strain strain) {

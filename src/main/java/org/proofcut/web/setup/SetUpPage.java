@@ -2,6 +2,7 @@ package org.proofcut.web.setup;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.proofcut.bench.CutDraft;
@@ -161,7 +162,7 @@ record SetUpPage(
   }
 
   private static String sentence(String words) {
-    return words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1) + ".";
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".";
   }
 
   private static Proof proof(Measure measure, Shows shows) {

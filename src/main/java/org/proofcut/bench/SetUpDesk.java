@@ -1,7 +1,7 @@
 package org.proofcut.bench;
 
-import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -23,9 +23,6 @@ public class SetUpDesk {
   private final House house;
   private final HabitDesk habits;
   private volatile Forms made = new Forms(null, List.of());
-
-  /** One proof at a time: whether it is known is asked before it is kept, and a tap may be two. */
-  private final Object oneAtATime = new Object();
 
   SetUpDesk(ShopFloor floor, House house, HabitDesk habits) {
     this.floor = floor;
@@ -86,21 +83,15 @@ public class SetUpDesk {
 
   /**
    * Keeps what a proof cut teaches, which was set as the cut was worked out and not corrected
-   * since.
+   * since. In one transaction: there is one connection for all, so that a proof which is sent twice
+   * at once is known when it comes the second time.
    *
    * @param proof id of the proof; the same one again changes nothing
    * @param fingerprint of the set-up that the person saw and set
    * @return why it can't be kept; empty when it was
    */
+  @Transactional
   public Optional<Problem> learn(
-      CutForm form, Map<String, String> typed, String proof, String fingerprint) {
-    synchronized (oneAtATime) {
-      return QuarkusTransaction.requiringNew()
-          .call(() -> learnNow(form, typed, proof, fingerprint));
-    }
-  }
-
-  private Optional<Problem> learnNow(
       CutForm form, Map<String, String> typed, String proof, String fingerprint) {
     if (habits.knows(proof)) {
       return Optional.empty();

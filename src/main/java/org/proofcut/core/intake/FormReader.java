@@ -30,6 +30,7 @@ import org.proofcut.core.shop.StackedCutter.Layer;
 final class FormReader {
 
   private static final int LONGEST_TEXT = 80;
+  private static final int LONGEST_QUOTED = 24;
   private static final int FASTEST = 40_000;
   private static final int MOST_LAYERS = 6;
   private static final int MOST_OF_A_LAYER = 6;
@@ -368,7 +369,10 @@ final class FormReader {
     return Scale.caliper(unit).show(length).text();
   }
 
-  private static String shortened(String text) {
-    return text.length() > 24 ? text.substring(0, 24) + "…" : text;
+  /** For a message; never half of a character. */
+  static String shortened(String text) {
+    return text.codePointCount(0, text.length()) > LONGEST_QUOTED
+        ? text.substring(0, text.offsetByCodePoints(0, LONGEST_QUOTED)) + "…"
+        : text;
   }
 }

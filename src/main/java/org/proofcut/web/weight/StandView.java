@@ -12,6 +12,7 @@ import org.proofcut.core.measure.Length;
 import org.proofcut.core.weight.CaseOnFloor;
 import org.proofcut.core.weight.CaseOnFloor.State;
 import org.proofcut.logbook.JobRecord;
+import org.proofcut.web.part.FormView;
 import org.proofcut.web.part.WorkingLine;
 
 /**

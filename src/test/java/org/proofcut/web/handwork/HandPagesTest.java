@@ -25,6 +25,7 @@ import org.proofcut.bench.ShopFloor;
 import org.proofcut.core.intake.Field;
 import org.proofcut.core.intake.HandForm;
 import org.proofcut.core.intake.HandTyped;
+import org.proofcut.core.intake.JobForm;
 import org.proofcut.logbook.ShopItem;
 import org.proofcut.logbook.ShopItem.Shelf;
 import org.proofcut.web.Rubbish;
@@ -130,7 +131,7 @@ class HandPagesTest {
       assertEquals(200, answer.statusCode(), rubbish);
       var page = answer.asString();
       var typed =
-          HandForm.filledIn(HandTyped.with(kind, field, Rubbish.asReceived(rubbish)), floor.unit());
+          JobForm.withUnit(HandTyped.with(kind, field, Rubbish.asReceived(rubbish)), floor.unit());
       boolean readable = read.read(typed, floor.shop()).value().isPresent();
       assertEquals(readable, page.contains("What can hurt</h3>"), field + " = " + rubbish);
       if (!readable && !rubbish.isBlank()) {

@@ -132,7 +132,7 @@ final class ContentReader {
 
   private Loaded read(List<LimitFolder> limitFolders) {
     var facts = facts();
-    regions();
+    regions = Regions.of(byId("regions.yaml", Region.class), faults);
     under("sources/").forEach(file -> addById(file, Source.class, sources.read()));
     sources.areIn(regions);
     var law = new LawOfOurs(ours, regions, marks);
@@ -163,7 +163,7 @@ final class ContentReader {
     var vocabulary =
         vocabulary(
             facts, gear.keySet(), aids.keySet(), limitReader.all(limits, limitRecords.values()));
-    var rules = new RuleReader(binder, faults, vocabulary, gear, regions);
+    var rules = new RuleReader(binder, faults, vocabulary, gear, law.gear(), regions);
     // First, because it lies below the folder of the rules.
     var noneHere = noneHere(facts);
     rules.read(under("safety/"), paths);
@@ -235,26 +235,6 @@ final class ContentReader {
       fact.alwaysOn().forEach(scope -> faults.refuseUnknown(scope, "machine or operation", scopes));
     }
     return facts;
-  }
-
-  private void regions() {
-    regions = new Regions(byId("regions.yaml", Region.class));
-    regions
-        .byId()
-        .values()
-        .forEach(region -> region.within().ifPresent(larger -> refuseWithin(region, larger)));
-  }
-
-  private void refuseWithin(Region region, Located<String> larger) {
-    faults.refuseUnknown(larger, "region", regions.byId().keySet());
-    var outer = regions.byId().get(larger.value());
-    if (outer != null && (outer.id().equals(region.id()) || outer.within().isPresent())) {
-      faults.add(
-          larger.spot(),
-          "\"%s\" lies within another region itself".formatted(outer.id()),
-          "a region that lies within none",
-          "Name the largest region.");
-    }
   }
 
   private Map<String, Located<NoneHere>> noneHere(Map<Fact, FactEntry> facts) {

@@ -5,10 +5,13 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.proofcut.core.exposure.DustBook;
 import org.proofcut.core.exposure.NoiseLaw;
+import org.proofcut.core.safety.GearNeed;
 import org.proofcut.rulebook.Rule;
 
 /**
@@ -20,19 +23,30 @@ import org.proofcut.rulebook.Rule;
 record LawOfOurs(Optional<Content> ours, Regions regions, OwnMarks marks) {
 
   /**
-   * What stops by law in ours stops all the same, with our limits; a rule that the shop's content
-   * leaves as it is need not stand there twice.
+   * What stops by law in ours stops all the same, with our limits, and gear that law asks for is
+   * asked for; a rule that the shop's content leaves as it is need not stand there twice.
    */
   List<Rule> rules(List<Rule> now) {
     var law = new ArrayList<Rule>();
     for (var rule : ours.map(content -> content.rulebook().rules()).orElse(List.of())) {
       var kept = rule.spread(regions::spread);
-      if (rule.stopsByLaw() && now.stream().noneMatch(kept::isTheSameAs)) {
+      if ((rule.stopsByLaw() || rule.asksForGearByLaw())
+          && now.stream().noneMatch(kept::isTheSameAs)) {
         law.add(kept);
         marks.oursStays(rule.id());
       }
     }
     return law;
+  }
+
+  /** Kinds of gear that a law asks for somewhere: no rule of a shop forbids them. */
+  Set<String> gear() {
+    return ours.map(content -> content.rulebook().rules()).orElse(List.of()).stream()
+        .filter(Rule::asksForGearByLaw)
+        .flatMap(rule -> rule.gear().stream())
+        .filter(need -> need.state() == GearNeed.State.REQUIRED)
+        .map(GearNeed::kind)
+        .collect(Collectors.toSet());
   }
 
   /** Each region keeps our law of noise, unless that of the shop is as strict in all. */

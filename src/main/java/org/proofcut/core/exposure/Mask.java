@@ -9,6 +9,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.proofcut.core.evidence.Amount;
 import org.proofcut.core.evidence.Citation;
 import org.proofcut.core.evidence.Worked;
@@ -116,7 +117,7 @@ public record Mask(
     return fromWeakest(masks).filter(mask -> mask.factor.value() >= factor).findFirst();
   }
 
-  private static java.util.stream.Stream<Mask> fromWeakest(Collection<Mask> masks) {
+  private static Stream<Mask> fromWeakest(Collection<Mask> masks) {
     return masks.stream().sorted(Comparator.comparing(mask -> mask.factor.value()));
   }
 

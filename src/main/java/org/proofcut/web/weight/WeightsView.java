@@ -62,7 +62,7 @@ record WeightsView(
             "",
             "",
             lines(weights.body().weight().most(), weighs)),
-        "hands %s out, taken up %s high, laid down %s high with care, %s each minute for an hour at most (%s)"
+        "hands at least %s out, taken up %s high, laid down %s high with care, %s each minute for an hour at most (%s)"
             .formatted(
                 weighs.length(limits.sawHandsOut().value()),
                 weighs.length(limits.sawHandsFrom().value()),

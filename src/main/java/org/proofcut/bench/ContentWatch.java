@@ -75,7 +75,8 @@ class ContentWatch {
         keep(inForce);
         owed = false;
       }
-    } catch (IOException | RuntimeException e) {
+    } catch (IOException | RuntimeException | StackOverflowError e) {
+      // Whatever gets out of here ends the looking for good.
       LOG.error("The shop's own content could not be looked at; it is tried again", e);
     }
   }

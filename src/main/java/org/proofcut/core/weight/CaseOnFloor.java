@@ -117,10 +117,6 @@ public record CaseOnFloor(
   /** One way in which it is met with. */
   public record State(Filling filling, boolean open, boolean pulled, Standing standing) {
 
-    public boolean full() {
-      return filling == Filling.FULL;
-    }
-
     /** In words: {@code empty, doors and drawers open, pulled}. */
     public String words() {
       return filling.words

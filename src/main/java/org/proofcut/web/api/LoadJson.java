@@ -102,7 +102,10 @@ final class LoadJson {
   /** One way in which a case is met with. */
   @Schema(name = "StandingState")
   record State(
-      boolean full,
+      @Schema(
+              description = "how much of what usually stands in it is there",
+              enumeration = {"empty", "above", "full"})
+          String filling,
       boolean open,
       boolean pulled,
       boolean tips,
@@ -189,7 +192,7 @@ final class LoadJson {
     var standing = state.standing();
     var top = Worked.entered("height of the case", floor.outside().height());
     return new State(
-        state.full(),
+        ShopJson.word(state.filling()),
         state.open(),
         state.pulled(),
         standing.tips(),

@@ -31,6 +31,7 @@ final class FormReader {
 
   private static final int LONGEST_TEXT = 80;
   private static final int FASTEST = 40_000;
+  private static final int MOST_TOLD = 12;
   private static final int MOST_LAYERS = 6;
   private static final int MOST_OF_A_LAYER = 6;
   private static final Pattern LAYER =
@@ -207,7 +208,7 @@ final class FormReader {
     problems.add(
         stops(
             field,
-            "\"" + shortened(text) + "\" is not in the range",
+            "\"" + shortened(text) + "\" is no such number",
             "a whole number from " + least + " to " + most + ", digits only"));
     return Optional.empty();
   }
@@ -244,7 +245,7 @@ final class FormReader {
     problems.add(
         stops(
             field,
-            "\"" + shortened(text) + "\" is not in the range",
+            "\"" + shortened(text) + "\" is no such number",
             "a number from " + least + " to " + most + ", with one decimal at most"));
     return Optional.empty();
   }
@@ -264,11 +265,16 @@ final class FormReader {
           stops(
               field,
               text.isEmpty() ? "Nothing was chosen" : "\"" + shortened(text) + "\" is no choice",
-              words.isEmpty()
-                  ? "something to choose from, entered first"
-                  : String.join(", ", words)));
+              words.isEmpty() ? "something to choose from, entered first" : told(words)));
     }
     return text;
+  }
+
+  /** A long list is read where it is chosen from. */
+  private static String told(List<String> words) {
+    return words.size() > MOST_TOLD
+        ? "one of the " + words.size() + " in the list"
+        : String.join(", ", words);
   }
 
   /** {@code 1: 8000, 2: 12000}; a number alone is a machine with one speed. */
@@ -361,7 +367,10 @@ final class FormReader {
   private Problem stops(Field field, String what, String allowed) {
     var hint = field.hint().isEmpty() ? "" : ": " + field.hint();
     return Problem.stops(
-        field.name(), field.label() + ": " + what, allowed, "Enter it again" + hint);
+        field.name(),
+        field.label() + ": " + what,
+        allowed,
+        (field.choices().isEmpty() ? "Enter it again" : "Choose again") + hint);
   }
 
   String shown(Length length) {

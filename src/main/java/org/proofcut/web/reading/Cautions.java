@@ -142,6 +142,9 @@ public record Cautions(List<Caution> first, List<Group> more) {
   }
 
   private static String seen(Object value, Shows shows) {
+    if (value instanceof Boolean so) {
+      return so ? "yes" : "no";
+    }
     return value instanceof Length length ? shows.text(length) : String.valueOf(value);
   }
 }

@@ -59,6 +59,11 @@ record FormView(List<Group> groups, List<Asked> missing, List<Problem> mend) {
         .toList();
   }
 
+  /** The shape that says the same as {@link #undone}. */
+  String undoneShape() {
+    return mend.isEmpty() ? "shape-open" : "shape-stop";
+  }
+
   /** What keeps it from being worked out, in one line. */
   String undone() {
     if (!mend.isEmpty()) {

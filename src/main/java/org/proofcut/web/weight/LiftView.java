@@ -93,7 +93,7 @@ record LiftView(
         draft.task().map(task -> weighs.text(task.weight().value())).orElse(""),
         verdict(draft, form, decides.map(Judged::strain).orElse(null)),
         draft.task().isEmpty()
-            ? "shape-open"
+            ? form.undoneShape()
             : decides.filter(one -> one.strain() == Strain.WITHIN).isPresent()
                 ? "shape-done"
                 : "shape-stop",

@@ -276,6 +276,7 @@ class WeightPagesTest {
   @Test
   void stand_usual_tipsWhenHungOn_andIsAlwaysToBeFastened() {
     var page = standing(Map.of());
+    assertTrue(page.contains("href=\"/jobs/" + job + "/weights\""), page);
     assertTrue(page.contains("It tips: empty, shut, hung on and pulled"), page);
     assertTrue(page.contains("Fasten it to the building"), page);
     assertTrue(page.contains("ASTM F2057-23"), page);

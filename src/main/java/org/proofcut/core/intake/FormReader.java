@@ -274,7 +274,7 @@ final class FormReader {
   private static String told(List<String> words) {
     return words.size() > MOST_TOLD
         ? "one of the " + words.size() + " in the list"
-        : String.join(", ", words);
+        : String.join(words.stream().anyMatch(one -> one.contains(",")) ? "; " : ", ", words);
   }
 
   /** {@code 1: 8000, 2: 12000}; a number alone is a machine with one speed. */
@@ -370,7 +370,7 @@ final class FormReader {
         field.name(),
         field.label() + ": " + what,
         allowed,
-        (field.choices().isEmpty() ? "Enter it again" : "Choose again") + hint);
+        field.choices().isEmpty() ? "Enter it again" + hint : "Choose again");
   }
 
   String shown(Length length) {

@@ -42,7 +42,8 @@ public final class ShopForms {
    * @param regions that content knows
    */
   public static Field region(List<Field.Choice> regions) {
-    return Field.choice("region", "Where the shop stands", regions);
+    return Field.choice("region", "Where the shop stands", regions)
+        .withHint("Its law is told where it binds, with its limits for noise and dust.");
   }
 
   /** Kinds of machine. */

@@ -48,7 +48,7 @@ record DustPage(FormView form, DustReads reads, String ofJob) {
         DustDesk.JOB,
         "Job",
         draft.typed().getOrDefault(DustDesk.JOB, ""),
-        null,
+        "its woods and boards count too; none if you have no job yet",
         Stream.concat(
                 Stream.of(new Asked.Option(DustDesk.NO_JOB, "none: only what is chosen below")),
                 jobs.stream()

@@ -161,7 +161,7 @@ record DustReads(
 
   private static String heldTo(AirLimit limit, DustAnswer answer) {
     return (answer.here().contains(limit)
-            ? "Masks are reckoned by the lowest of these, law or advice: "
+            ? "Masks are reckoned by the lowest that holds here, law or advice: "
             : "No limit for such dust is known to us here. Masks are reckoned by the lowest printed"
                 + " anywhere: ")
         + limit.most().value().text()
@@ -258,7 +258,7 @@ record DustReads(
     var need = answer.mask().orElse(null);
     if (need instanceof Mask.Need.None none) {
       return new Worn(
-          "no mask by this measurement",
+          "no stronger mask than the machine asks for",
           "What was measured is no more than the limit. The mask asked for at the machine stays on"
               + " all the same: a measurement is of one day.",
           false,

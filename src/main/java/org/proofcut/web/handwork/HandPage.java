@@ -116,8 +116,8 @@ record HandPage(
     if (isFound()) {
       var cautions = reads.cautions().count();
       return Stream.concat(
-              figures.stream().map(Figure::value),
-              Stream.of(cautions == 1 ? "1 caution" : cautions + " cautions"))
+              Stream.of(cautions == 1 ? "1 caution" : cautions + " cautions"),
+              figures.stream().map(Figure::value))
           .collect(Collectors.joining(" · "));
     }
     return form.undone();

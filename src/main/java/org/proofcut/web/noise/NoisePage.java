@@ -354,6 +354,9 @@ record NoisePage(
       return wrong == 1 ? "1 thing to mend" : wrong + " things to mend";
     }
     var day = draft.day();
+    if (day.parts().isEmpty()) {
+      return "Nothing loud is entered yet";
+    }
     return day.steadyByLaw()
         .map(
             level ->
@@ -385,6 +388,13 @@ record NoisePage(
   /** Whether what was typed could be read, and there is a day to show. */
   public boolean isRead() {
     return problems.isEmpty();
+  }
+
+  /**
+   * Whether there is no day yet: what it comes to is then not known, which is more than nothing.
+   */
+  public boolean isUnentered() {
+    return isRead() && rows.isEmpty();
   }
 
   /** Whether something was said of the sheets, or can't be read there. */

@@ -87,6 +87,11 @@ public record FormView(List<Group> groups, List<Asked> missing, List<Problem> me
     return groups.stream().flatMap(group -> group.asked().stream());
   }
 
+  /** The shape that says the same as {@link #undone}. */
+  public String undoneShape() {
+    return mend.isEmpty() ? "shape-open" : "shape-stop";
+  }
+
   /** Fields beside which it is said what was understood. */
   public List<Asked> echoes() {
     return asked(groups).filter(one -> one.echo() != null).toList();

@@ -41,6 +41,10 @@ public class ShopPages {
 
   private static final int NOT_ACCEPTED = 422;
   private static final int SHOWN_FIGURES = 3;
+  private static final int LONGEST_HELD = 16;
+
+  /** Stays at the end of a line, never at its beginning. */
+  private static final String SEPARATOR = "\u00a0· ";
 
   private final ShopFloor floor;
   private final WorkBench bench;
@@ -286,16 +290,22 @@ public class ShopPages {
         .map(field -> Asked.of(field, item.typed(), List.of(), unit))
         .filter(asked -> !asked.value().isBlank())
         .limit(SHOWN_FIGURES)
-        .map(asked -> asked.label() + ": " + asked.said())
-        .reduce((one, other) -> one + " · " + other)
+        .map(asked -> asked.label() + (asked.label().endsWith("?") ? " " : ": ") + held(asked))
+        .reduce((one, other) -> one + SEPARATOR + other)
         .orElse("");
+  }
+
+  /** A number keeps its unit on its line; longer words may be broken. */
+  private static String held(Asked asked) {
+    var said = asked.said();
+    return said.length() > LONGEST_HELD ? said : said.replace(' ', '\u00a0');
   }
 
   /** How easily a liquid takes fire; nothing for what is none. */
   private static String category(ShopItem item, Shop shop) {
     return shop.liquids().stream()
         .filter(liquid -> liquid.id().equals(item.id()))
-        .map(liquid -> " · " + liquid.category().value())
+        .map(liquid -> SEPARATOR + liquid.category().value())
         .findFirst()
         .orElse("");
   }

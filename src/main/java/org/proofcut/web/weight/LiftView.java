@@ -84,7 +84,7 @@ record LiftView(
         draft.part().map(one -> weightOf(one, weighs)).orElse(null),
         draft.task().map(task -> weighs.text(task.weight().value())).orElse(""),
         verdict(draft, form, decides.map(Judged::strain).orElse(null)),
-        shape(draft, decides.map(Judged::strain).orElse(null)),
+        shape(draft, form, decides.map(Judged::strain).orElse(null)),
         draft.task().stream()
             .flatMap(task -> task.judged(unit).stream())
             .map(one -> end(one, decides.orElseThrow().end() == one.end(), weighs))
@@ -118,9 +118,9 @@ record LiftView(
         with(draft.typed(), "out", out.value().toString()));
   }
 
-  private static String shape(LiftDraft draft, Strain strain) {
+  private static String shape(LiftDraft draft, FormView form, Strain strain) {
     if (draft.task().isEmpty()) {
-      return "shape-open";
+      return form.undoneShape();
     }
     return strain == Strain.WITHIN ? "shape-done" : "shape-stop";
   }

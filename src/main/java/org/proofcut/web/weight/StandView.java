@@ -59,7 +59,9 @@ record StandView(
         draft.made().design().name(),
         form,
         worst.map(StandView::verdict).orElseGet(form::undone),
-        worst.map(one -> one.standing().tips() ? "shape-stop" : "shape-now").orElse("shape-open"),
+        worst
+            .map(one -> one.standing().tips() ? "shape-stop" : "shape-now")
+            .orElseGet(form::undoneShape),
         floor.stream()
             .flatMap(one -> one.states().stream())
             .sorted(

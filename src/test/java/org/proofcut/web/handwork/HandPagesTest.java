@@ -175,14 +175,14 @@ class HandPagesTest {
   /** Bounds of 29 CFR 1910.106(a)(19), found in print, through form, shelf and page. */
   @ParameterizedTest
   @CsvSource({
-    "73.3 °F, 95.0 °F, category 1, true",
-    "73.3 °F, 95.1 °F, category 2, true",
-    "73.4 °F, 95.0 °F, category 3, false",
-    "140.1 °F, 300 °F, category 4, false",
+    "73.3 °F, 95.0 °F, 'flammable, category 1', true",
+    "73.3 °F, 95.1 °F, 'flammable, category 2', true",
+    "73.4 °F, 95.0 °F, 'flammable, category 3', false",
+    "140.1 °F, 300 °F, 'flammable, category 4', false",
     "199.5 °F, 300 °F, hard to set alight, false",
-    "22.9 °C, 35.1 °C, category 2, true",
-    "23 °C, 80 °C, category 3, false",
-    "60 °C, 150 °C, category 3, false",
+    "22.9 °C, 35.1 °C, 'flammable, category 2', true",
+    "23 °C, 80 °C, 'flammable, category 3', false",
+    "60 °C, 150 °C, 'flammable, category 3', false",
     "93.1 °C, 180 °C, hard to set alight, false"
   })
   void finish_tinOfTheShop_isJudgedByItsDataSheet(

@@ -43,7 +43,7 @@ public final class ShopForms {
    */
   public static Field region(List<Field.Choice> regions) {
     return Field.choice("region", "Where the shop stands", regions)
-        .withHint("Its law is told where it binds, with its limits for noise and dust.");
+        .hinted("Its law is told where it binds, with its limits for noise and dust.");
   }
 
   /** Kinds of machine. */

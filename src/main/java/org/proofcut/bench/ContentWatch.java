@@ -33,6 +33,9 @@ class ContentWatch {
   private final Path plannedBy;
   private ScheduledExecutorService looking;
 
+  /** Whether planning anew is still to be done, as when it failed before. */
+  private boolean owed;
+
   ContentWatch(
       House house,
       WorkBench bench,
@@ -65,13 +68,15 @@ class ContentWatch {
 
   private void look() {
     try {
-      boolean changed = house.lookAgain();
+      owed |= house.lookAgain();
       var inForce = digest(house.inForce());
-      if (changed || !inForce.equals(lastPlannedBy())) {
+      if (owed || !inForce.equals(lastPlannedBy())) {
         bench.planAllAgain();
         keep(inForce);
+        owed = false;
       }
-    } catch (IOException | RuntimeException e) {
+    } catch (IOException | RuntimeException | StackOverflowError e) {
+      // Whatever gets out of here ends the looking for good.
       LOG.error("The shop's own content could not be looked at; it is tried again", e);
     }
   }

@@ -53,12 +53,12 @@ public class DustDesk {
   public DustDraft draft(Map<String, String> typed) {
     var region = house.content().regions().get(floor.shop().region());
     var unit = floor.unit();
-    var asked = typed.getOrDefault(JOB, "").replace(NO_JOB, "");
-    var job = Optional.of(asked).filter(id -> !id.isBlank()).flatMap(logbook::job);
+    var asked = Optional.ofNullable(typed.get(JOB)).filter(DustDesk::namesAJob);
+    var job = asked.flatMap(logbook::job);
     var woods = job.flatMap(one -> JobForm.read(one.typed()).value()).map(this::woods);
     var read = DustForm.read(typed, book(), woods.orElse(List.of()), unit);
     var problems = new ArrayList<>(read.problems());
-    if (!asked.isBlank() && woods.isEmpty()) {
+    if (asked.isPresent() && woods.isEmpty()) {
       problems.add(
           Problem.stops(
               JOB,
@@ -77,6 +77,10 @@ public class DustDesk {
             ? read.value().map(one -> DustAnswer.of(one, book(), region.id(), airflow(unit)))
             : Optional.empty(),
         problems);
+  }
+
+  private static boolean namesAJob(String typed) {
+    return !typed.isBlank() && !typed.equals(NO_JOB);
   }
 
   /** The wood of each sheet that a part comes from; what nobody named by its material alone. */

@@ -15,7 +15,6 @@ import org.proofcut.core.run.Progress;
 import org.proofcut.core.safety.GearNeed;
 import org.proofcut.core.shop.GearOffer;
 import org.proofcut.core.shop.Machine;
-import org.proofcut.core.shop.OwnedGear;
 import org.proofcut.core.shop.Shop;
 import org.proofcut.core.shop.ToGet;
 import org.proofcut.core.shop.ToGet.Wanted;
@@ -47,11 +46,6 @@ public class GearDesk {
   /** The day that gear is judged on. */
   public LocalDate today() {
     return LocalDate.now(clock);
-  }
-
-  /** Every piece in the shop. */
-  public List<OwnedGear> owned() {
-    return floor.shop().gear();
   }
 
   /**

@@ -35,7 +35,7 @@ public class HandDesk {
   /** What typed fields of a task come to; nothing is kept. */
   public HandDraft draft(HandForm form, Map<String, String> typed) {
     var shop = floor.shop();
-    var filledIn = HandForm.filledIn(typed, floor.unit());
+    var filledIn = JobForm.withUnit(typed, floor.unit());
     var read = form.read(filledIn, shop);
     return new HandDraft(
         form.fields(shop),

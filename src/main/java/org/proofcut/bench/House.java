@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.jboss.logging.Logger;
 import org.proofcut.content.Content;
@@ -38,7 +39,7 @@ public class House {
   private Look read;
 
   /** Whether something was planned by content that was not the newest any more. */
-  private volatile boolean behind;
+  private final AtomicBoolean behind = new AtomicBoolean();
 
   House(Content ours, Held held, @ConfigProperty(name = "proofcut.content.folder") Path folder) {
     this.ours = ours;
@@ -80,7 +81,7 @@ public class House {
   /** To be called when a plan was kept: it may have been made by what is no longer in force. */
   void planned() {
     if (standing() != newest) {
-      behind = true;
+      behind.set(true);
     }
   }
 
@@ -95,8 +96,7 @@ public class House {
     boolean settled = now.equals(last);
     last = now;
     boolean changed = settled && !now.equals(read) && lay(now);
-    boolean late = behind;
-    behind = false;
+    boolean late = behind.getAndSet(false);
     return changed || late;
   }
 

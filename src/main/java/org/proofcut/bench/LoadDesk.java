@@ -105,7 +105,7 @@ public class LoadDesk {
     var part = part(typed);
     var filledIn = new LinkedHashMap<>(typed);
     part.ifPresent(one -> LiftForm.typed(one.part(), one.unit()).forEach(filledIn::putIfAbsent));
-    var all = LiftForm.filledIn(filledIn, floor.unit());
+    var all = JobForm.withUnit(filledIn, floor.unit());
     var read = LiftForm.read(all, liftLimits());
     return new LiftDraft(
         LiftForm.groups(),

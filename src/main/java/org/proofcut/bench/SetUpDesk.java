@@ -83,7 +83,8 @@ public class SetUpDesk {
 
   /**
    * Keeps what a proof cut teaches, which was set as the cut was worked out and not corrected
-   * since.
+   * since. In one transaction: there is one connection for all, so that a proof which is sent twice
+   * at once is known when it comes the second time.
    *
    * @param proof id of the proof; the same one again changes nothing
    * @param fingerprint of the set-up that the person saw and set

@@ -14,6 +14,7 @@ import org.proofcut.core.evidence.Worked;
 import org.proofcut.core.intake.Demo;
 import org.proofcut.core.intake.Field;
 import org.proofcut.core.intake.ItemForm;
+import org.proofcut.core.intake.JobForm;
 import org.proofcut.core.intake.Read;
 import org.proofcut.core.intake.ShopForms;
 import org.proofcut.core.measure.LengthUnit;
@@ -31,6 +32,13 @@ import org.proofcut.logbook.ShopItem.Shelf;
 public class ShopFloor {
 
   private static final String SHOP = "shop";
+
+  /** What the ids of the demo's things begin with. */
+  private static final String DEMO = "demo-";
+
+  private static final String UNIT = JobForm.UNIT.name();
+  private static final String REGION = "region";
+  private static final String BEARD = ShopForms.BEARD.name();
 
   private final Logbook logbook;
   private final House house;
@@ -56,7 +64,7 @@ public class ShopFloor {
         .filter(item -> item.shelf() == Shelf.SHOP)
         .findFirst()
         .map(ShopItem::typed)
-        .orElse(Map.of("name", "My shop", "unit", "mm", REGION, Shop.ELSEWHERE));
+        .orElse(Map.of("name", "My shop", UNIT, "mm", REGION, Shop.ELSEWHERE));
   }
 
   /** The fields of the shop itself. */
@@ -78,9 +86,7 @@ public class ShopFloor {
 
   /** The unit that bare numbers take in the shop's forms. */
   public LengthUnit unit() {
-    return about().getOrDefault("unit", "mm").equals("in")
-        ? LengthUnit.INCH
-        : LengthUnit.MILLIMETRE;
+    return JobForm.unit(about());
   }
 
   /** The shop to plan with. */
@@ -136,14 +142,8 @@ public class ShopFloor {
 
   /** The unit that bare numbers of a thing take: the one it was entered in, whatever the shop's. */
   public LengthUnit unitOf(ShopItem item) {
-    return item.typed().getOrDefault(UNIT, "mm").equals("in")
-        ? LengthUnit.INCH
-        : LengthUnit.MILLIMETRE;
+    return JobForm.unit(item.typed());
   }
-
-  private static final String UNIT = "unit";
-  private static final String REGION = "region";
-  private static final String BEARD = ShopForms.BEARD.name();
 
   /** The form for a kind of thing, if there is such a kind. */
   public Optional<ItemForm<?>> form(Shelf shelf, String kind) {
@@ -187,7 +187,7 @@ public class ShopFloor {
     form.get()
         .fields()
         .forEach(field -> kept.put(field.name(), typed.getOrDefault(field.name(), "")));
-    kept.put(UNIT, unit == LengthUnit.INCH ? "in" : "mm");
+    kept.put(UNIT, unit.symbol());
     logbook.keep(new ShopItem(itemId, shelf, kind, kept));
     return new Read<>(Optional.of(itemId), List.of());
   }
@@ -197,11 +197,11 @@ public class ShopFloor {
     var known =
         items().stream()
             .filter(item -> item.shelf() == Shelf.AID && item.kind().equals(kind))
-            .findFirst();
-    if (atHand && known.isEmpty() && house.content().wording().aids().containsKey(kind)) {
+            .toList();
+    if (!atHand) {
+      known.forEach(item -> logbook.remove(item.id()));
+    } else if (known.isEmpty() && house.content().wording().aids().containsKey(kind)) {
       logbook.keep(new ShopItem(UUID.randomUUID().toString(), Shelf.AID, kind, Map.of()));
-    } else if (!atHand) {
-      known.ifPresent(item -> logbook.remove(item.id()));
     }
   }
 
@@ -223,7 +223,7 @@ public class ShopFloor {
                 "name",
                 about.name(),
                 UNIT,
-                about.unit() == LengthUnit.INCH ? "in" : "mm",
+                about.unit().symbol(),
                 REGION,
                 about.region(),
                 BEARD,
@@ -275,8 +275,6 @@ public class ShopFloor {
         ? aid.name()
         : item.typed().getOrDefault("name", item.kind());
   }
-
-  private static final String DEMO = "demo-";
 
   private static Problem noSuchKind(String kind) {
     return Problem.stops(

@@ -26,7 +26,21 @@ final class AmountText {
   static final String ANY =
       "an amount with its unit, such as 25 kg, 85 dBA, 3 mg/m3, 0.75 ppm or 20 m/s";
 
+  static final String NUMBER = "a number, such as 0.63";
+
   private AmountText() {}
+
+  /**
+   * A number without a unit. No exponent: written out, a short one can be longer than memory.
+   *
+   * @throws IllegalArgumentException if the text is no such number
+   */
+  static BigDecimal number(String text) {
+    if (!text.matches("\\d{1,6}(\\.\\d{1,6})?")) {
+      throw new IllegalArgumentException(text);
+    }
+    return new BigDecimal(text);
+  }
 
   /**
    * What may hang in the air, or how fast it goes.

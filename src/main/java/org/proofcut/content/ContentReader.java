@@ -1,7 +1,6 @@
 package org.proofcut.content;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.Collections;
@@ -51,24 +50,15 @@ import org.proofcut.rulebook.Vocabulary;
  */
 final class ContentReader {
 
-  /** What a rule or limit may stand on without a published source. */
-  private static final Map<String, Citation> UNPUBLISHED =
-      Map.of(
-          "common-practice", Citation.COMMON_PRACTICE,
-          "own-choice", Citation.OWN_CHOICE);
-
-  /** How many times ours a figure of the shop's own may be, or how small a part of it. */
-  private static final int FARTHEST = 10;
-
   private final Faults faults = new Faults();
   private final Binder binder;
   private final Map<String, YamlFile> files = new TreeMap<>();
   private final Set<String> unread = new HashSet<>();
-  private final Map<String, Located<Source>> sources = new LinkedHashMap<>();
-  private final Set<String> cited = new HashSet<>();
   private final Set<String> paths = new TreeSet<>();
   private final OwnMarks marks;
   private final Optional<Content> ours;
+  private final SourceReader sources;
+  private final LimitReader limitReader;
   private Regions regions = new Regions(Map.of());
 
   static Loaded read(ContentSource source, List<LimitFolder> limitFolders) {
@@ -89,10 +79,12 @@ final class ContentReader {
 
   private ContentReader(ContentSource below, ContentSource own, Optional<Content> ours) {
     this.ours = ours;
-    binder = binder(faults, this::resolve);
     paths.addAll(below.files().keySet());
     paths.addAll(own.files().keySet());
     marks = new OwnMarks(own.files().keySet(), below.files().keySet());
+    sources = new SourceReader(faults, marks);
+    binder = binder(faults, sources::resolve);
+    limitReader = new LimitReader(binder, faults);
     marks.refuse(faults);
     below.files().forEach((path, bytes) -> open(path, marks.shown(path), bytes));
     var laid = new TreeMap<String, YamlFile>();
@@ -117,7 +109,7 @@ final class ContentReader {
             "a length (18 mm), a speed (18000 per minute), a weight (25 kg), a level (85 dBA) or a number (3)",
             Quantity::of)
         .text(Amount.class, AmountText.ANY, AmountText::read)
-        .text(BigDecimal.class, "a number, such as 0.63", BigDecimal::new)
+        .text(BigDecimal.class, AmountText.NUMBER, AmountText::number)
         .via(Because.Entry.class, Because.class, resolve)
         .via(
             Because.Entry.class,
@@ -140,34 +132,38 @@ final class ContentReader {
 
   private Loaded read(List<LimitFolder> limitFolders) {
     var facts = facts();
-    regions();
-    sources();
+    regions = Regions.of(byId("regions.yaml", Region.class), faults);
+    under("sources/").forEach(file -> addById(file, Source.class, sources.read()));
+    sources.areIn(regions);
+    var law = new LawOfOurs(ours, regions, marks);
     var gear = byId("shop/gear.yaml", GearKind.class);
     var pairs = gearPairs(gear);
     var aids = byId("shop/aids.yaml", WorkAid.class);
     var changes = byId("shop/cutter-change.yaml", CutterChange.class);
     var liquids = byId("stock/liquids.yaml", LiquidKind.class);
     var trouble = byId("trouble.yaml", Trouble.class);
-    var noise = noise(facts);
+    var noise = law.noise(noise(facts));
     var dust =
         new DustReader(
             byId("stock/species.yaml", Wood.class),
             byId("exposure/machines.yaml", MachineDust.class),
-            byId("exposure/air-limits.yaml", DustReader.AirLimitEntry.class),
+            byId(DustReader.AIR_LIMITS, DustReader.AirLimitEntry.class),
             byId("exposure/masks.yaml", DustReader.MaskEntry.class),
             byId("exposure/panel-marks.yaml", PanelMark.class));
     for (var limit : dust.limits().values()) {
       limit.woods().forEach(wood -> faults.refuseUnknown(wood, "wood", dust.woods().keySet()));
     }
     // First, because operation/limits lies below the folder of the operations' words.
-    var limitRecords = limitRecords(limitFolders);
-    ours.ifPresent(content -> refuseFarOff(limitFolders, limitRecords, content));
+    var limitRecords = limitReader.records(limitFolders, this::under);
+    ours.ifPresent(
+        content -> limitReader.refuseFarOff(limitFolders, limitRecords, content, files.values()));
     var operations = operations();
     var limits = new LinkedHashMap<String, Located<Limit>>();
     under("safety/limits/").forEach(file -> addById(file, Limit.class, limits));
     var vocabulary =
-        vocabulary(facts, gear.keySet(), aids.keySet(), allLimits(limits, limitRecords.values()));
-    var rules = new RuleReader(binder, faults, vocabulary, gear, regions);
+        vocabulary(
+            facts, gear.keySet(), aids.keySet(), limitReader.all(limits, limitRecords.values()));
+    var rules = new RuleReader(binder, faults, vocabulary, gear, law.gear(), regions);
     // First, because it lies below the folder of the rules.
     var noneHere = noneHere(facts);
     rules.read(under("safety/"), paths);
@@ -184,15 +180,17 @@ final class ContentReader {
     faults.preferThoseIn(marks.own());
     return faults.none()
         ? new Content(
-            new CelRulebook(vocabulary, rules.rules()).beside(lawOfOurs(rules.rules())),
-            values(sources),
+            new CelRulebook(vocabulary, rules.rules()).beside(law.rules(rules.rules())),
+            values(sources.read()),
             regions.byId(),
             new Wording(operations, gear, aids, changes, pairs),
             liquids,
             trouble,
             noise,
-            dust.book(
-                Optional.ofNullable((ExtractionLimits) limitRecords.get(ExtractionLimits.class))),
+            law.dust(
+                dust.book(
+                    Optional.ofNullable(
+                        (ExtractionLimits) limitRecords.get(ExtractionLimits.class)))),
             limitRecords,
             facts,
             rules.cases(),
@@ -213,55 +211,6 @@ final class ContentReader {
                 vocabulary, rules.rules(), rules.cases(), ours.isEmpty() ? faults : new Faults())
             .read(Ways.all(), noneHere)
         : new HarmMatrix(List.of());
-  }
-
-  /**
-   * What stops by law in ours stops all the same, with our limits, in whatever regions there are
-   * now; a rule that the shop's content leaves as it is need not stand there twice.
-   */
-  private List<Rule> lawOfOurs(List<Rule> now) {
-    var law = new ArrayList<Rule>();
-    for (var rule : ours.map(content -> content.rulebook().rules()).orElse(List.of())) {
-      var kept = rule.spread(regions::spread);
-      if (rule.stopsByLaw() && now.stream().noneMatch(kept::isTheSameAs)) {
-        law.add(kept);
-        marks.oursStays(rule.id());
-      }
-    }
-    return law;
-  }
-
-  /**
-   * A set-up that is reckoned with a figure a hundred times too small would have a hundred times
-   * the passes: a shop may go from a tenth of ours to ten times it.
-   */
-  private void refuseFarOff(
-      List<LimitFolder> folders, Map<Class<?>, Record> records, Content content) {
-    for (var folder : folders) {
-      if (!records.containsKey(folder.type())) {
-        continue;
-      }
-      var before = LimitFolder.single(content.limits(folder.type()));
-      LimitFolder.single(records.get(folder.type()))
-          .forEach(
-              (id, limit) -> {
-                if (limit.because().own().isPresent() && !limit.isNear(before.get(id), FARTHEST)) {
-                  faults.add(
-                      valueOf(folder, id.replace('_', '-')),
-                      "\"%s\" is too far from ours to be set up by".formatted(limit.name()),
-                      "from a tenth of ours to ten times it; ours is " + before.get(id).value(),
-                      "Write a value nearer to ours.");
-                }
-              });
-    }
-  }
-
-  private Spot valueOf(LimitFolder folder, String id) {
-    return files.values().stream()
-        .filter(file -> file.path().startsWith(folder.path() + "/"))
-        .flatMap(file -> file.spot(id, "value").stream())
-        .findFirst()
-        .orElse(Spot.of(folder.path()));
   }
 
   private Map<Fact, FactEntry> facts() {
@@ -288,26 +237,6 @@ final class ContentReader {
     return facts;
   }
 
-  private void regions() {
-    regions = new Regions(byId("regions.yaml", Region.class));
-    regions
-        .byId()
-        .values()
-        .forEach(region -> region.within().ifPresent(larger -> refuseWithin(region, larger)));
-  }
-
-  private void refuseWithin(Region region, Located<String> larger) {
-    faults.refuseUnknown(larger, "region", regions.byId().keySet());
-    var outer = regions.byId().get(larger.value());
-    if (outer != null && (outer.id().equals(region.id()) || outer.within().isPresent())) {
-      faults.add(
-          larger.spot(),
-          "\"%s\" lies within another region itself".formatted(outer.id()),
-          "a region that lies within none",
-          "Name the largest region.");
-    }
-  }
-
   private Map<String, Located<NoneHere>> noneHere(Map<Fact, FactEntry> facts) {
     var lines = new LinkedHashMap<String, Located<NoneHere>>();
     under(MatrixReader.FOLDER).forEach(file -> addById(file, NoneHere.class, lines));
@@ -329,21 +258,6 @@ final class ContentReader {
     var laws = new LinkedHashMap<String, Located<NoiseLaw>>();
     only(NoiseReader.LAWS).ifPresent(file -> addById(file, NoiseLaw.class, laws));
     return new NoiseReader(regions, faults).read(NoiseContent.kinds(facts), levels, laws);
-  }
-
-  private void sources() {
-    for (var file : under("sources/")) {
-      addById(file, Source.class, sources);
-    }
-    sources
-        .values()
-        .forEach(
-            source ->
-                source
-                    .value()
-                    .jurisdiction()
-                    .forEach(
-                        region -> faults.refuseUnknown(region, "region", regions.byId().keySet())));
   }
 
   private Map<String, GearPair> gearPairs(Map<String, GearKind> gear) {
@@ -372,26 +286,6 @@ final class ContentReader {
     return operations;
   }
 
-  private Map<String, Limit> allLimits(
-      Map<String, Located<Limit>> ofRules, Collection<Record> ofRooms) {
-    var all = new LinkedHashMap<>(values(ofRules));
-    for (var record : ofRooms) {
-      LimitFolder.single(record)
-          .forEach(
-              (id, limit) -> {
-                if (all.putIfAbsent(id, limit) != null) {
-                  faults.add(
-                      ofRules.containsKey(id) ? ofRules.get(id).spot() : Spot.of("safety/limits"),
-                      "\"%s\" is already a limit of %s"
-                          .formatted(id, record.getClass().getSimpleName()),
-                      "each limit once",
-                      "Take it out; conditions can use the other one.");
-                }
-              });
-    }
-    return all;
-  }
-
   private Vocabulary vocabulary(
       Map<Fact, FactEntry> facts,
       Collection<String> gear,
@@ -410,59 +304,6 @@ final class ContentReader {
     words.put(Fact.AIDS_AT_HAND, List.copyOf(aids));
     words.put(Fact.REGION, List.copyOf(regions.byId().keySet()));
     return new Vocabulary(words, alwaysOn, limits);
-  }
-
-  private Map<Class<?>, Record> limitRecords(List<LimitFolder> folders) {
-    var records = new HashMap<Class<?>, Record>();
-    for (var folder : folders) {
-      var spread = under(folder.path() + "/");
-      binder
-          .spread(folder.path(), spread, folder.type())
-          .ifPresent(record -> records.put(folder.type(), record));
-    }
-    return records;
-  }
-
-  private Optional<Because> resolve(Located<Because.Entry> because) {
-    var entry = because.value();
-    var says = entry.says().orElse("");
-    var place = entry.place().orElse("");
-    if (UNPUBLISHED.containsKey(entry.source())) {
-      return Optional.of(
-          new Because(
-              own(UNPUBLISHED.get(entry.source()), because.spot()), says, false, List.of()));
-    }
-    var source = sources.get(entry.source());
-    if (source == null) {
-      faults.addUnknown(because.spot(), "source", entry.source(), sourceNames());
-      return Optional.empty();
-    }
-    cited.add(entry.source());
-    if (place.isEmpty()) {
-      faults.add(
-          because.spot(),
-          "\"%s\" is cited without a place".formatted(entry.source()),
-          "paragraph, table or page, such as \"(b)(3)\"",
-          "Write \"place: …\".");
-      return Optional.empty();
-    }
-    var published = source.value();
-    return Optional.of(
-        new Because(
-            own(new Citation(published.kind(), published.cited(), place), because.spot()),
-            says,
-            entry.asksForGear().orElse(false),
-            regions.spread(published.jurisdiction().stream().map(Located::value).toList())));
-  }
-
-  private Citation own(Citation citation, Spot spot) {
-    return marks.at(spot).map(citation::forOwn).orElse(citation);
-  }
-
-  private List<String> sourceNames() {
-    var names = new ArrayList<>(sources.keySet());
-    UNPUBLISHED.keySet().stream().sorted().forEach(names::add);
-    return names;
   }
 
   private <T> Map<String, T> byId(String path, Class<T> type) {
@@ -515,7 +356,9 @@ final class ContentReader {
 
   private void refuseUnused(
       List<Rule> rules, Map<Fact, FactEntry> facts, Map<String, Located<Limit>> limits) {
-    sources.forEach((id, source) -> refuseUnless(cited.contains(id), "source", id, source.spot()));
+    sources
+        .read()
+        .forEach((id, source) -> refuseUnless(sources.isCited(id), "source", id, source.spot()));
     var conditions = rules.stream().flatMap(rule -> rule.when().stream()).toList();
     limits.forEach(
         (id, limit) ->

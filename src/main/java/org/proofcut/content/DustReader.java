@@ -25,6 +25,8 @@ record DustReader(
     Map<String, MaskEntry> masks,
     Map<String, PanelMark> marks) {
 
+  static final String AIR_LIMITS = "exposure/air-limits.yaml";
+
   /** A limit as it stands in a file. */
   record AirLimitEntry(
       String id,
@@ -37,7 +39,25 @@ record DustReader(
       Optional<String> above,
       Because because) {
 
+    /** Refuses what can be no limit while its place is known. */
+    AirLimitEntry {
+      limit(id, name, of, woods, most, over, fraction, above, because);
+    }
+
     private AirLimit limit() {
+      return limit(id, name, of, woods, most, over, fraction, above, because);
+    }
+
+    private static AirLimit limit(
+        String id,
+        String name,
+        AirLimit.Substance of,
+        List<Located<String>> woods,
+        Amount most,
+        AirLimit.Span over,
+        AirLimit.Fraction fraction,
+        Optional<String> above,
+        Because because) {
       return new AirLimit(
           id,
           of,
@@ -53,7 +73,16 @@ record DustReader(
   /** A mask as it stands in a file. */
   record MaskEntry(String id, String name, int factor, boolean seals, Because because) {
 
+    /** Refuses what can be no mask while its place is known. */
+    MaskEntry {
+      mask(id, name, factor, seals, because);
+    }
+
     private Mask mask() {
+      return mask(id, name, factor, seals, because);
+    }
+
+    private static Mask mask(String id, String name, int factor, boolean seals, Because because) {
       return new Mask(
           id,
           name,

@@ -1,13 +1,16 @@
 package org.proofcut.content;
 
 import java.lang.reflect.RecordComponent;
+import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.proofcut.core.boring.BoringLimits;
 import org.proofcut.core.casework.CaseLimits;
+import org.proofcut.core.evidence.Amount;
 import org.proofcut.core.evidence.Worked;
 import org.proofcut.core.exposure.ExposureLimits;
 import org.proofcut.core.exposure.ExtractionLimits;
@@ -24,6 +27,7 @@ import org.proofcut.core.setup.RouterLimits;
 import org.proofcut.core.setup.SawLimits;
 import org.proofcut.core.setup.SettingLimits;
 import org.proofcut.core.weight.Densities;
+import org.proofcut.core.weight.Density;
 import org.proofcut.rulebook.Limit;
 
 /**
@@ -68,6 +72,58 @@ record LimitFolder(String path, Class<? extends Record> type) {
                       new Limit(worked.name(), type, number(worked.value()), worked.source())));
     }
     return single;
+  }
+
+  /**
+   * The figures of a record by the names that conditions would use, each with the numbers in it;
+   * not those that are lists.
+   */
+  static Map<String, Figure> figures(Record limits) {
+    var figures = new LinkedHashMap<String, Figure>();
+    for (var component : limits.getClass().getRecordComponents()) {
+      var worked = (Worked<?>) read(limits, component);
+      var numbers = numbers(worked.value());
+      if (!numbers.isEmpty()) {
+        figures.put(snake(component.getName()), new Figure(worked, numbers));
+      }
+    }
+    return figures;
+  }
+
+  /**
+   * A limit with the numbers in it, in one unit.
+   *
+   * @param numbers at least one
+   */
+  record Figure(Worked<?> limit, List<BigDecimal> numbers) {
+
+    /** Whether each number is within so many times that of another one, or that part of it. */
+    boolean isNear(Figure other, int times) {
+      var many = BigDecimal.valueOf(times);
+      return IntStream.range(0, numbers.size())
+          .allMatch(n -> isNear(numbers.get(n), other.numbers.get(n), many));
+    }
+
+    private static boolean isNear(BigDecimal here, BigDecimal there, BigDecimal many) {
+      return here.signum() == there.signum()
+          && here.abs().compareTo(there.abs().multiply(many)) <= 0
+          && there.abs().compareTo(here.abs().multiply(many)) <= 0;
+    }
+  }
+
+  private static List<BigDecimal> numbers(Object value) {
+    if (value instanceof Length length) {
+      return List.of(BigDecimal.valueOf(length.picometres()));
+    }
+    if (value instanceof Integer count) {
+      return List.of(BigDecimal.valueOf(count));
+    }
+    if (value instanceof Density density) {
+      return List.of(
+          BigDecimal.valueOf(density.leastKilogramsPerCubicMetre()),
+          BigDecimal.valueOf(density.mostKilogramsPerCubicMetre()));
+    }
+    return value instanceof Amount amount ? List.of(amount.value()) : List.of();
   }
 
   private static Optional<Fact.Type> type(Object value) {

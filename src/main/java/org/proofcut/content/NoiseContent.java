@@ -1,5 +1,6 @@
 package org.proofcut.content;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -18,14 +19,23 @@ public record NoiseContent(Map<String, MachineNoise> levels, Map<String, NoiseLa
   private static final String NO_MACHINE = "none";
   private static final String EXTRACTOR = "extractor";
 
+  private static final Comparator<NoiseLaw> STRICTEST_FIRST =
+      Comparator.comparing((NoiseLaw law) -> law.mayBeLeft().at().value())
+          .thenComparing(NoiseLaw::id);
+
   public NoiseContent {
     levels = Map.copyOf(levels);
     laws = Map.copyOf(laws);
   }
 
-  /** What holds in a region. */
+  /**
+   * What holds in a region; where no content knows it any more, what leaves the least under a
+   * protector.
+   */
   public NoiseLaw lawIn(String region) {
-    return laws.get(region);
+    return laws.containsKey(region)
+        ? laws.get(region)
+        : laws.values().stream().min(STRICTEST_FIRST).orElseThrow();
   }
 
   /** The kinds that need a level. */

@@ -23,7 +23,10 @@ import org.proofcut.content.yaml.Spot;
 public final class OwnFolder {
 
   static final int LARGEST_FILE = 256 * 1024;
-  static final int LARGEST_IN_ALL = 16 * 1024 * 1024;
+
+  /** Several times all of ours; read, a letter of YAML may take a hundred times its size. */
+  static final int LARGEST_IN_ALL = 2 * 1024 * 1024;
+
   static final int MOST = 2_000;
   static final int DEEPEST = 6;
 
@@ -33,7 +36,7 @@ public final class OwnFolder {
   private static final Pattern NAME = Pattern.compile("[a-z0-9][a-z0-9_.-]*|README\\.md");
 
   private static final String BOUNDS =
-      "at most 256 KB a file, 2,000 files and folders, 16 MB in all, folders %d deep"
+      "at most 256 KB a file, 2,000 files and folders, 2 MB in all, folders %d deep"
           .formatted(DEEPEST);
 
   private final Path folder;
@@ -222,7 +225,7 @@ public final class OwnFolder {
       if (is.size() > LARGEST_FILE) {
         addTooMuch(faults, path, "the file has %,d bytes".formatted(is.size()));
       } else if (bytes > LARGEST_IN_ALL) {
-        addTooMuch(faults, ".", "more than 16 MB in all");
+        addTooMuch(faults, ".", "more than 2 MB in all");
         met = MOST + 1;
       } else if (!Files.isReadable(entry)) {
         addUnreadable(faults, path);

@@ -1,11 +1,14 @@
 package org.proofcut.content;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import org.proofcut.content.yaml.Faults;
 import org.proofcut.content.yaml.Spot;
 import org.proofcut.content.yaml.YamlFile;
@@ -23,9 +26,15 @@ final class OwnMarks {
   private static final String INSTEAD = "this shop's own instead of ours";
   private static final String OWN = "this shop's own";
 
+  private static final Comparator<Spot> IN_THE_FILE =
+      Comparator.comparingInt(Spot::line).thenComparingInt(Spot::column);
+
   private final Set<String> own;
   private final Set<String> ours;
-  private final Map<Spot, String> bySpot = new HashMap<>();
+
+  /** For each file of entries, where each of them begins. */
+  private final Map<String, NavigableMap<Spot, String>> byEntry = new HashMap<>();
+
   private final Map<String, String> byFile = new HashMap<>();
   private final List<Change> changes = new ArrayList<>();
 
@@ -57,6 +66,9 @@ final class OwnMarks {
     return path.contains("/limits/")
         || path.startsWith("sources/")
         || path.startsWith("shop/")
+        || path.startsWith("stock/")
+        || path.startsWith("exposure/")
+        || path.startsWith(MatrixReader.FOLDER)
         || path.equals("regions.yaml")
         || path.equals("trouble.yaml");
   }
@@ -76,11 +88,14 @@ final class OwnMarks {
       return over;
     }
     var ours = below.map(file -> file.keys().keySet()).orElse(Set.of());
-    for (var entry : over.keys().keySet()) {
-      var words = words(over, below.filter(file -> ours.contains(entry)), entry);
-      over.spot(entry, "because").ifPresent(spot -> bySpot.put(spot, words));
-      changes.add(new Change(over.path(), entry, name(over, entry) + ": " + words, false));
-    }
+    var begins = byEntry.computeIfAbsent(over.path(), path -> new TreeMap<>(IN_THE_FILE));
+    over.keys()
+        .forEach(
+            (entry, spot) -> {
+              var words = words(over, below.filter(file -> ours.contains(entry)), entry);
+              begins.put(spot, words);
+              changes.add(new Change(over.path(), entry, name(over, entry) + ": " + words, false));
+            });
     return below.map(over::over).orElse(over);
   }
 
@@ -103,7 +118,9 @@ final class OwnMarks {
 
   /** What a citation that is written here says of the shop; empty where it is ours. */
   Optional<String> at(Spot spot) {
-    return Optional.ofNullable(bySpot.get(spot))
+    return Optional.ofNullable(byEntry.get(spot.file()))
+        .flatMap(begins -> Optional.ofNullable(begins.floorEntry(spot)))
+        .map(Map.Entry::getValue)
         .or(() -> Optional.ofNullable(byFile.get(spot.file())));
   }
 
@@ -114,6 +131,15 @@ final class OwnMarks {
             .filter(path -> path.endsWith("/" + id + ".yaml"))
             .findFirst()
             .orElse("");
+    oursStays(file, id);
+  }
+
+  /**
+   * The same of anything else of ours.
+   *
+   * @param file in which ours stands
+   */
+  void oursStays(String file, String id) {
     changes.add(
         new Change(file, id, id + " rests on law: ours stays in force beside this shop's", true));
   }

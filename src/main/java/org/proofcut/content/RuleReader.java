@@ -41,6 +41,7 @@ final class RuleReader {
   private final Faults faults;
   private final Vocabulary vocabulary;
   private final Map<String, GearKind> gear;
+  private final Set<String> gearOfLaw;
   private final Regions regions;
   private final Conditions conditions;
   private final List<Rule> rules = new ArrayList<>();
@@ -48,12 +49,17 @@ final class RuleReader {
   private final List<Tried> tried = new ArrayList<>();
   private final Map<String, Spot> names = new HashMap<>();
 
+  /**
+   * @param gearOfLaw kinds of gear that no rule may forbid
+   */
   RuleReader(
       Binder binder,
       Faults faults,
       Vocabulary vocabulary,
       Map<String, GearKind> gear,
+      Set<String> gearOfLaw,
       Regions regions) {
+    this.gearOfLaw = gearOfLaw;
     this.regions = regions;
     this.binder = binder;
     this.faults = faults;
@@ -214,6 +220,13 @@ final class RuleReader {
 
   private void refuse(RuleEntry.Gear need) {
     faults.refuseUnknown(need.kind(), "kind of gear", gear.keySet());
+    if (need.state() == GearNeed.State.FORBIDDEN && gearOfLaw.contains(need.kind().value())) {
+      faults.add(
+          need.kind().spot(),
+          "law asks for \"%s\"".formatted(need.kind().value()),
+          "gear that no law asks for may be forbidden",
+          "Take it out.");
+    }
     var kind = gear.get(need.kind().value());
     if (kind == null || need.least().isEmpty()) {
       return;

@@ -126,7 +126,7 @@ final class ConditionReader {
       case STRING_VALUE -> new Term(Type.TEXT, Optional.empty(), List.of(constant.stringValue()));
       case BOOLEAN_VALUE -> Term.of(Type.YES_NO);
       case INT64_VALUE -> {
-        if (constant.int64Value() > 1) {
+        if (constant.int64Value() < 0 || constant.int64Value() > 1) {
           add(
               part,
               "the bare number " + constant.int64Value(),

@@ -1,6 +1,5 @@
 package org.proofcut.rulebook;
 
-import java.math.BigInteger;
 import org.proofcut.core.evidence.Amount;
 import org.proofcut.core.evidence.Citation;
 import org.proofcut.core.measure.Length;
@@ -22,16 +21,6 @@ public record Limit(String name, Fact.Type type, Object value, Citation because)
     } catch (ArithmeticException | IllegalArgumentException e) {
       return false;
     }
-  }
-
-  /** Whether it is within so many times another one, or that part of it. */
-  public boolean isNear(Limit other, int times) {
-    var here = BigInteger.valueOf(number());
-    var there = BigInteger.valueOf(other.number());
-    var many = BigInteger.valueOf(times);
-    return here.signum() == there.signum()
-        && here.abs().compareTo(there.abs().multiply(many)) <= 0
-        && there.abs().compareTo(here.abs().multiply(many)) <= 0;
   }
 
   /** The whole number that stands for it in a condition. */

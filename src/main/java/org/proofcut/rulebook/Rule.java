@@ -137,6 +137,14 @@ public record Rule(
         && grounds.stream().anyMatch(ground -> ground.citation().kind() == Citation.Kind.LAW);
   }
 
+  /** Whether a law of some region asks for its gear. */
+  public boolean asksForGearByLaw() {
+    return !gear.isEmpty()
+        && grounds.stream()
+            .anyMatch(
+                ground -> ground.asksForGear() && ground.citation().kind() == Citation.Kind.LAW);
+  }
+
   /**
    * Whether it is this rule in every word, and its condition asks the same with the same limits.
    */

@@ -17,8 +17,9 @@ class HandRulesPublishedTest {
 
   /**
    * Found in print: daily disposal in a letter of OSHA of 23 May 2000 on 1910.106; the listed
-   * container at WAC 51-54A-3304; limits of dust at HSE, wood dust. In a secondary copy: 50 ft, of
-   * NFPA 10. From memory: the paragraphs of 29 CFR 1910.107, .151, .157, .242 and .1200.
+   * container at WAC 51-54A-3304; compressed air at 29 CFR 1910.242(b); limits of dust at HSE, wood
+   * dust. In a secondary copy: 50 ft, of NFPA 10. From memory: the paragraphs of 29 CFR 1910.107,
+   * .151, .157 and .1200.
    */
   @ParameterizedTest
   @CsvSource({
@@ -28,7 +29,8 @@ class HandRulesPublishedTest {
     "no-eye-wash, us, quick drenching, 1910.151, true",
     "no-eye-wash, gb, quick drenching, 1910.151, false",
     "no-extinguisher, us, at most 50 ft, 1910.157, true",
-    "air-jet-too-strong, us, below 30 psi, 1910.242, true",
+    "air-jet-drives-chips, us, less than 30 psi, 1910.242, true",
+    "air-jet-drives-chips, gb, '', common practice, false",
     "data-sheet-missing, us, in 16 sections, 1910.1200, true",
     "mist-breathed, us, 100 ft/min, 1910.107, true",
     "vapour-breathed, us, not by smell, 1910.134, true",

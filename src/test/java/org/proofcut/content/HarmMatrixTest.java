@@ -96,8 +96,8 @@ class HarmMatrixTest {
     "rip, table-saw, VAPOUR, glue-on-skin, false",
     "rip, table-saw, STRUCK, screw-comes-through, false",
     // A whole sheet is broken down, not crosscut.
-    "rough-strips, table-saw, STRAIN, whole-sheet-alone, true",
-    "crosscut, table-saw, STRAIN, whole-sheet-alone, false"
+    "rough-strips, table-saw, STRAIN, sheet-carried-alone, true",
+    "crosscut, table-saw, STRAIN, sheet-carried-alone, false"
   })
   void rule_countsWhereItCanSpeak(
       String operation, String machine, Harm harm, String rule, boolean counts) {

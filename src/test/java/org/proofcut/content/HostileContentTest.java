@@ -169,12 +169,12 @@ class HostileContentTest {
         "too much in all",
         new Told(
             in -> {
-              for (int n = 0; n < 65; n++) {
+              for (int n = 0; n < 9; n++) {
                 sized(in.resolve(n + ".yaml"), 262_144);
               }
             },
             ".",
-            "more than 16 MB in all"));
+            "more than 2 MB in all"));
     told.put(
         "too many",
         new Told(

@@ -31,6 +31,7 @@ class OwnContentLawTest {
   private static final int STEPS = 4_000;
 
   private static final String PUSH_BLOCK = "safety/knives/no-push-block.yaml";
+  private static final String EYES = "safety/person/chips-in-the-eye.yaml";
   private static final String AMERICA = "sources/united-states.yaml";
 
   /** None of ours that rests on law has a limit: one more, so that a limit can be tried. */
@@ -194,6 +195,46 @@ class OwnContentLawTest {
                       var faulty = assertInstanceOf(Faulty.class, trick.getValue().laid().loaded());
                       assertFalse(faulty.faults().isEmpty());
                     }));
+  }
+
+  @Test
+  void gearThatLawAsksFor_isAskedFor_whateverIsLaidOver() {
+    var text = LaidOver.text(EYES);
+    for (var trick :
+        List.of(
+            text.replaceAll("(?s)gear:.*?because", "because"),
+            text.replace("asks-for-gear: true", "asks-for-gear: false"),
+            text.replace("router-table, hand-held-router, ", ""))) {
+      var laid = new LaidOver().own(EYES, trick);
+      assertTrue(
+          laid.content().rulebook().judge(atRouterTable()).stream()
+              .filter(finding -> finding.gearLaw().isPresent())
+              .flatMap(finding -> finding.gear().stream())
+              .anyMatch(gear -> gear.kind().equals("eye-protection")),
+          trick);
+      assertTrue(
+          laid.changes()
+              .contains("chips-in-the-eye rests on law: ours stays in force beside this shop's"),
+          laid.changes().toString());
+    }
+  }
+
+  @Test
+  void gearThatLawAsksFor_isNotForbidden() {
+    var forbidding =
+        LaidOver.text(EYES).replaceAll("state: required, least: impact", "state: forbidden");
+    var problem = new LaidOver().own(EYES, forbidding).problems().get(0);
+    assertTrue(problem.where().startsWith(EYES + ":"), problem.where());
+    assertEquals("law asks for \"eye-protection\"", problem.what());
+  }
+
+  private static StepFacts atRouterTable() {
+    var rule =
+        Content.bundled().rulebook().rules().stream()
+            .filter(one -> one.id().equals("chips-in-the-eye"))
+            .findFirst()
+            .orElseThrow();
+    return NeutralStep.of(rule, Map.of(Fact.MACHINE, "router-table", Fact.REGION, "us"));
   }
 
   @Test

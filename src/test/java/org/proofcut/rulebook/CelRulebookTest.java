@@ -270,6 +270,17 @@ class CelRulebookTest {
   @Nested
   class TooMuch {
 
+    /** Less than nothing is measured as much as more than one is. */
+    @Test
+    void compile_aBareNumber_isRefused_whateverItsSign() {
+      for (var number : List.of("2", "-1", "-2", "-5000", "1000000000")) {
+        assertTrue(faults("fact.parts > " + number).toString().contains("bare number"), number);
+      }
+      for (var number : List.of("0", "1")) {
+        assertEquals(List.of(), faults("fact.parts > " + number), number);
+      }
+    }
+
     @Test
     void oneCharacterMore_isRefused() {
       var longest = "fact.glue" + " ".repeat(Conditions.LONGEST - 9);

@@ -43,6 +43,17 @@ class PagePartsTest {
     }
   }
 
+  /** A tag takes its words and addresses as they are written: braces in them would stay. */
+  @Test
+  void tags_inEveryTemplate_takeNoExpressionWithinWords() throws IOException {
+    var within = "(\\{#[a-zA-Z]+ [^{}]*\"[^\"{}]*\\{)";
+    try (var files = Files.walk(Path.of("src/main/resources/templates"))) {
+      for (var file : files.filter(Files::isRegularFile).toList()) {
+        assertEquals(List.of(), found(within, Files.readString(file)), file.toString());
+      }
+    }
+  }
+
   @ParameterizedTest
   @MethodSource("examples")
   void render_example_idsAreUniqueAndEverythingPointsSomewhere(Gallery.Example example) {

@@ -17,6 +17,8 @@ import org.proofcut.core.evidence.Worked;
  * @param fraction which part of the dust is weighed; two of them can't be compared
  * @param above what its source says of breathing more than that; empty where it says nothing
  * @param regions where its source binds or speaks, smaller regions within them included
+ * @throws IllegalArgumentException if nothing at all is allowed, or the unit is none that it is
+ *     limited in
  */
 public record AirLimit(
     String id,
@@ -31,17 +33,19 @@ public record AirLimit(
   /** What a limit is for. */
   public enum Substance {
     /** Hardwood, and any mixture with it. */
-    HARDWOOD_DUST("hardwood dust"),
-    SOFTWOOD_DUST("softwood dust"),
-    WOOD_DUST("wood dust"),
+    HARDWOOD_DUST("hardwood dust", "mg/m³"),
+    SOFTWOOD_DUST("softwood dust", "mg/m³"),
+    WOOD_DUST("wood dust", "mg/m³"),
     /** Dust of any kind that no other limit speaks of. */
-    ANY_DUST("any dust"),
-    FORMALDEHYDE("formaldehyde");
+    ANY_DUST("any dust", "mg/m³"),
+    FORMALDEHYDE("formaldehyde", "ppm", "mg/m³");
 
     private final String words;
+    private final List<String> units;
 
-    Substance(String words) {
+    Substance(String words, String... units) {
       this.words = words;
+      this.units = List.of(units);
     }
 
     public String words() {
@@ -90,6 +94,19 @@ public record AirLimit(
   public AirLimit {
     woods = List.copyOf(woods);
     regions = List.copyOf(regions);
+    if (most.value().value().signum() <= 0) {
+      throw new IllegalArgumentException("a limit must be more than nothing, not " + most.value());
+    }
+    if (!of.units.contains(most.value().unit())) {
+      throw new IllegalArgumentException(
+          "%s is limited in %s, not to %s"
+              .formatted(of.words, String.join(" or ", of.units), most.value()));
+    }
+  }
+
+  /** The same limit in these regions. */
+  public AirLimit in(List<String> others) {
+    return new AirLimit(id, of, woods, most, over, fraction, above, others);
   }
 
   public boolean isLaw() {

@@ -1,6 +1,7 @@
 package org.proofcut.core.exposure;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import org.proofcut.core.evidence.Amount;
 import org.proofcut.core.evidence.Citation;
@@ -60,7 +61,7 @@ public record ClothingStorage(Worked<Length> height, Worked<Amount> weight, Work
                 cubicMillimetres
                     .movePointLeft(6)
                     .multiply(new BigDecimal("0.5"))
-                    .setScale(1, java.math.RoundingMode.CEILING),
+                    .setScale(1, RoundingMode.CEILING),
                 "dm³"));
   }
 

@@ -42,10 +42,10 @@ public enum FlammableCategory {
     return words;
   }
 
-  /** As a page says it: {@code category 2}. */
+  /** As a page says it: {@code flammable, category 2}. */
   @Override
   public String toString() {
-    return this == NONE ? "hard to set alight" : "category " + words;
+    return this == NONE ? "hard to set alight" : "flammable, category " + words;
   }
 
   /** The signal word on its label; empty where there is none. */

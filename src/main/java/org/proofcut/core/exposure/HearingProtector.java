@@ -51,8 +51,20 @@ public record HearingProtector(Worked<Integer> rating) {
   private static final Worked<Integer> DIFFERENCE =
       Worked.given("difference between dBC and dBA", 7, AS_RATED);
 
+  /** What a second protector adds to the better one, in dB. */
+  public static final int SECOND_ADDS = 5;
+
   private static final Worked<Integer> SECOND =
-      Worked.given("what a second protector adds", 5, BOTH);
+      Worked.given("what a second protector adds", SECOND_ADDS, BOTH);
+
+  private static final Worked<Integer> SECOND_AS_WORN =
+      Worked.given(
+          "what a second protector adds",
+          SECOND_ADDS,
+          new Citation(
+              Citation.Kind.HANDBOOK,
+              "OSHA Technical Manual, noise",
+              "two protectors, from memory"));
 
   /** The one that lets less through alone. */
   public HearingProtector better(HearingProtector other) {
@@ -61,36 +73,62 @@ public record HearingProtector(Worked<Integer> rating) {
 
   /** The level under it, as it was rated in a laboratory: seldom reached at work. */
   public Worked<Amount> asRated(Worked<Amount> level, Weighting weighting) {
-    var working = under(weighting, "level − ", "level − (rating − difference)").from(AS_RATED);
-    return levelled(working, level, weighting, BigDecimal.valueOf(taken(weighting)));
+    return rated(level, weighting, Math.max(0, taken(weighting)));
   }
 
   /** The level under it with half of that, as it is worn at work. */
   public Worked<Amount> asWorn(Worked<Amount> level, Weighting weighting) {
+    return worn(level, weighting, Math.max(0, taken(weighting)));
+  }
+
+  /** The level under plugs and muffs at once: the better one as rated, and 5 dB more. */
+  public Worked<Amount> withSecond(
+      HearingProtector other, Worked<Amount> level, Weighting weighting) {
+    var better = better(other);
+    return withSecond(
+        "level under both protectors",
+        better.rated(level, weighting, better.taken(weighting)),
+        SECOND);
+  }
+
+  /** The same with half of the better rating, as both are worn at work. */
+  public Worked<Amount> asWornWithSecond(
+      HearingProtector other, Worked<Amount> level, Weighting weighting) {
+    var better = better(other);
+    return withSecond(
+        "level under both protectors, as worn",
+        better.worn(level, weighting, better.taken(weighting)),
+        SECOND_AS_WORN);
+  }
+
+  private static Worked<Amount> withSecond(
+      String name, Worked<Amount> alone, Worked<Integer> second) {
+    return Worked.called(name)
+        .by("level under the better one − what a second adds")
+        .with("level under the better one", alone)
+        .with("what a second adds", second)
+        .from(second.source())
+        .is(new Amount(alone.value().value().subtract(BigDecimal.valueOf(second.value())), "dBA"));
+  }
+
+  private Worked<Amount> rated(Worked<Amount> level, Weighting weighting, int taken) {
+    var working = under(weighting, "level − ", "level − (rating − difference)").from(AS_RATED);
+    return levelled(working, level, weighting, BigDecimal.valueOf(taken));
+  }
+
+  private Worked<Amount> worn(Worked<Amount> level, Weighting weighting, int taken) {
     var working =
         under(weighting, "level − ½ × ", "level − ½ × (rating − difference)").from(HALVED);
     return levelled(
         working,
         level,
         weighting,
-        BigDecimal.valueOf(taken(weighting)).divide(BigDecimal.valueOf(2), 1, RoundingMode.FLOOR));
+        BigDecimal.valueOf(taken).divide(BigDecimal.valueOf(2), 1, RoundingMode.FLOOR));
   }
 
-  /** The level under plugs and muffs at once: the better one as rated, and 5 dB more. */
-  public Worked<Amount> withSecond(
-      HearingProtector other, Worked<Amount> level, Weighting weighting) {
-    var alone = better(other).asRated(level, weighting);
-    return Worked.called("level under both protectors")
-        .by("level under the better one − what a second adds")
-        .with("level under the better one", alone)
-        .with("what a second adds", SECOND)
-        .from(BOTH)
-        .is(new Amount(alone.value().value().subtract(BigDecimal.valueOf(SECOND.value())), "dBA"));
-  }
-
+  /** What it takes off, in dB; less than nothing for a rating below 7 where the level is in dBA. */
   private int taken(Weighting weighting) {
-    return Math.max(
-        0, weighting == Weighting.A ? rating.value() - DIFFERENCE.value() : rating.value());
+    return weighting == Weighting.A ? rating.value() - DIFFERENCE.value() : rating.value();
   }
 
   private Worked.Working under(Weighting weighting, String byC, String byA) {

@@ -307,9 +307,9 @@ public record Lift(
   private static Worked<BigDecimal> multiplier(
       String name, String by, String as, Worked<?> input, BigDecimal exact) {
     return Worked.called(name)
-        .by(by + ", to 0.0001")
+        .by(by + ", down to 0.0001")
         .with(as, input)
         .from(EQUATION)
-        .is(exact.max(BigDecimal.ZERO).setScale(4, RoundingMode.HALF_UP));
+        .is(exact.max(BigDecimal.ZERO).setScale(4, RoundingMode.DOWN));
   }
 }

@@ -8,7 +8,7 @@ import org.proofcut.core.measure.Length;
  *
  * @param longestHeld longest piece that one person holds steady; beyond it there is no figure
  * @param deepestHeld largest size of a piece outward from the person; beyond it there is no figure
- * @param sawHandsOut how far out the hands are when a part is laid on the saw table
+ * @param sawHandsOut how far out the hands are at least when a part is laid on the saw table
  * @param sawHandsFrom how high they are where it is taken up
  * @param sawHandsTo how high they are where it is laid down
  * @param sawLiftsPerMinute how often that is done

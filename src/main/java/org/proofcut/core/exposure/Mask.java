@@ -9,6 +9,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.proofcut.core.evidence.Amount;
 import org.proofcut.core.evidence.Citation;
 import org.proofcut.core.evidence.Worked;
@@ -61,15 +62,25 @@ public record Mask(
             one ->
                 new Mask(
                     one.name().toLowerCase(Locale.ROOT).replace('_', '-'),
-                    one.words() + FILTERS,
+                    one.words() + filters(one),
                     one.factor(),
                     one != Respirator.LOOSE_WITH_FAN,
                     regions))
         .toList();
   }
 
-  /** From memory: marks of 42 CFR 84. */
-  private static final String FILTERS = ", with N95 filters or better; P100 holds back most";
+  /**
+   * From memory: marks of 42 CFR 84, and NIOSH's respirator selection logic of 2004. An N95 filter
+   * may let one part in twenty through, so a mask counts for more than that only with one that
+   * holds back nearly all.
+   */
+  private static String filters(Respirator one) {
+    return switch (one) {
+      case QUARTER_MASK, HALF_MASK -> ", with N95 filters or better; P100 holds back most";
+      case FULL_FACE -> ", with P100 filters";
+      case LOOSE_WITH_FAN -> ", with HE filters";
+    };
+  }
 
   /** The most that may be in the air around it, where so much is allowed to be breathed. */
   public Worked<Amount> mostAround(Worked<Amount> limit) {
@@ -106,7 +117,7 @@ public record Mask(
     return fromWeakest(masks).filter(mask -> mask.factor.value() >= factor).findFirst();
   }
 
-  private static java.util.stream.Stream<Mask> fromWeakest(Collection<Mask> masks) {
+  private static Stream<Mask> fromWeakest(Collection<Mask> masks) {
     return masks.stream().sorted(Comparator.comparing(mask -> mask.factor.value()));
   }
 

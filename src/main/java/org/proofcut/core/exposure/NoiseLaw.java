@@ -2,6 +2,7 @@ package org.proofcut.core.exposure;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.proofcut.core.evidence.Amount;
 import org.proofcut.core.evidence.AtLeastOne;
 import org.proofcut.core.evidence.Citation;
@@ -48,6 +49,10 @@ public record NoiseLaw(
    */
   public record Step(String name, Amount at, boolean above, String asks, Citation because) {
 
+    public Step {
+      requireDecibels(at);
+    }
+
     /** Whether a day of this steady level comes under it. */
     public boolean isReached(Amount steadyLevel) {
       int compared = steadyLevel.value().compareTo(at.value());
@@ -55,11 +60,51 @@ public record NoiseLaw(
     }
   }
 
-  /** A level that may be left or reached, and where that stands. */
-  public record Left(Amount at, Citation because) {}
+  /** A level that may be left or reached, in dBA, and where that stands. */
+  public record Left(Amount at, Citation because) {
+
+    public Left {
+      requireDecibels(at);
+    }
+  }
 
   public NoiseLaw {
     regions = List.copyOf(regions);
     steps = List.copyOf(steps);
+  }
+
+  private static void requireDecibels(Amount level) {
+    if (!level.unit().equals("dBA")) {
+      throw new IllegalArgumentException("a law of noise speaks of dBA, not of " + level);
+    }
+  }
+
+  /** Whether any of it stands in a law. */
+  public boolean restsOnLaw() {
+    return Stream.concat(
+            steps.stream().map(Step::because),
+            Stream.concat(Stream.of(mayBeLeft), ceiling.stream()).map(Left::because))
+        .anyMatch(because -> because.kind() == Citation.Kind.LAW);
+  }
+
+  /** Whether it asks for everything that another one asks for, at the same level or a lower one. */
+  public boolean isAtLeastAsStrictAs(NoiseLaw other) {
+    return measure == other.measure
+        && isAtMost(mayBeLeft, other.mayBeLeft)
+        && isAtMost(better, other.better)
+        && other.ceiling.stream()
+            .allMatch(most -> ceiling.filter(at -> isAtMost(at, most)).isPresent())
+        && other.steps.stream()
+            .allMatch(step -> steps.stream().anyMatch(one -> isReachedWith(one, step)));
+  }
+
+  private static boolean isAtMost(Left one, Left other) {
+    return one.at.value().compareTo(other.at.value()) <= 0;
+  }
+
+  /** Whether no day comes under the second step that does not come under the first. */
+  private static boolean isReachedWith(Step one, Step other) {
+    int compared = one.at.value().compareTo(other.at.value());
+    return compared < 0 || compared == 0 && (!one.above || other.above);
   }
 }

@@ -119,14 +119,23 @@ public record Standing(
     return turnings;
   }
 
+  /** Whether its middle of gravity hangs before the front feet, as the floor lies. */
+  public boolean isTurnedOverBy(Mass mass) {
+    return arm(mass).signum() < 0;
+  }
+
+  /** How far behind the front feet it hangs, in millimetres. */
+  private BigDecimal arm(Mass mass) {
+    return mass.behind()
+        .value()
+        .inMillimetres()
+        .multiply(cosine())
+        .subtract(mass.high().value().inMillimetres().multiply(sine()));
+  }
+
   /** Positive where it turns the case back onto its feet. */
   private Worked<Amount> turning(Mass mass) {
-    var arm =
-        mass.behind()
-            .value()
-            .inMillimetres()
-            .multiply(cosine())
-            .subtract(mass.high().value().inMillimetres().multiply(sine()));
+    var arm = arm(mass);
     var weight = arm.signum() >= 0 ? mass.least() : mass.most();
     var working =
         Worked.called("turned by the " + mass.name())

@@ -3,7 +3,6 @@ package org.proofcut.core.intake;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -98,10 +97,9 @@ public record CutForm(
 
   /** What was typed, with the usual where nothing was: any machine, any cutter, this unit. */
   public static Map<String, String> filledIn(Map<String, String> typed, LengthUnit unit) {
-    var filledIn = new LinkedHashMap<>(typed);
+    var filledIn = JobForm.withUnit(typed, unit);
     filledIn.putIfAbsent(MACHINE, ANY);
     filledIn.putIfAbsent(CUTTER, ANY);
-    filledIn.putIfAbsent(JobForm.UNIT.name(), unit == LengthUnit.INCH ? "in" : "mm");
     return filledIn;
   }
 

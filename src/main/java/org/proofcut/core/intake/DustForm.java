@@ -8,6 +8,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -35,6 +36,7 @@ public final class DustForm {
   private static final Band OPENINGS = new Band(Length.of("10 mm"), Length.of("2000 mm"));
   private static final BigDecimal LEAST_AIR = BigDecimal.ONE;
   private static final BigDecimal MOST_AIR = BigDecimal.valueOf(100_000);
+  private static final String DUST = "mg/m³";
   private static final BigDecimal LEAST_DUST = new BigDecimal("0.01");
   private static final BigDecimal MOST_DUST = BigDecimal.valueOf(1000);
 
@@ -196,8 +198,6 @@ public final class DustForm {
         .map(read -> Worked.measured("dust that was measured", new Amount(read.value(), DUST)));
   }
 
-  private static final String DUST = "mg/m³";
-
   /** Its unit is empty where none was typed. */
   private Optional<Amount> amount(Field field, BigDecimal least, BigDecimal most, String allowed) {
     var text = form.raw(field.name()).strip();
@@ -207,7 +207,7 @@ public final class DustForm {
     var found = NUMBER_AND_UNIT.matcher(text);
     var unit = found.matches() ? unit(field, found) : Optional.<String>empty();
     if (unit.isEmpty()) {
-      form.problem(field, "\"" + shortened(text) + "\" can't be read", allowed);
+      form.problem(field, "\"" + FormReader.shortened(text) + "\" can't be read", allowed);
       return Optional.empty();
     }
     var number = new BigDecimal(found.group(1).replace(',', '.'));
@@ -223,7 +223,7 @@ public final class DustForm {
     if (found.group(2) == null) {
       return Optional.of("");
     }
-    var unit = found.group(2).strip().toLowerCase(java.util.Locale.ROOT).replace("³", "3");
+    var unit = found.group(2).strip().toLowerCase(Locale.ROOT).replace("³", "3");
     if (field.equals(LEVEL)) {
       return unit.equals("mg/m3") ? Optional.of(DUST) : Optional.empty();
     }
@@ -232,9 +232,5 @@ public final class DustForm {
       case "ft3/min", "cfm" -> Optional.of(Hood.INCH);
       default -> Optional.empty();
     };
-  }
-
-  private static String shortened(String text) {
-    return text.length() > 24 ? text.substring(0, 24) + "…" : text;
   }
 }

@@ -79,10 +79,7 @@ public record Field(
     return new Field(name, label, hint, Entry.DATE, true, List.of());
   }
 
-  Field withHint(String words) {
-    return new Field(name, label, words, entry, optional, choices);
-  }
-
+  /** The same, where nothing needs to be entered. */
   Field mayStayEmpty() {
     return new Field(name, label, hint, entry, true, choices);
   }

@@ -30,7 +30,9 @@ import org.proofcut.core.shop.StackedCutter.Layer;
 final class FormReader {
 
   private static final int LONGEST_TEXT = 80;
+  private static final int LONGEST_QUOTED = 24;
   private static final int FASTEST = 40_000;
+  private static final int MOST_TOLD = 12;
   private static final int MOST_LAYERS = 6;
   private static final int MOST_OF_A_LAYER = 6;
   private static final Pattern LAYER =
@@ -207,7 +209,7 @@ final class FormReader {
     problems.add(
         stops(
             field,
-            "\"" + shortened(text) + "\" is not in the range",
+            "\"" + shortened(text) + "\" is no such number",
             "a whole number from " + least + " to " + most + ", digits only"));
     return Optional.empty();
   }
@@ -244,7 +246,7 @@ final class FormReader {
     problems.add(
         stops(
             field,
-            "\"" + shortened(text) + "\" is not in the range",
+            "\"" + shortened(text) + "\" is no such number",
             "a number from " + least + " to " + most + ", with one decimal at most"));
     return Optional.empty();
   }
@@ -264,11 +266,16 @@ final class FormReader {
           stops(
               field,
               text.isEmpty() ? "Nothing was chosen" : "\"" + shortened(text) + "\" is no choice",
-              words.isEmpty()
-                  ? "something to choose from, entered first"
-                  : String.join(", ", words)));
+              words.isEmpty() ? "something to choose from, entered first" : told(words)));
     }
     return text;
+  }
+
+  /** A long list is read where it is chosen from. */
+  private static String told(List<String> words) {
+    return words.size() > MOST_TOLD
+        ? "one of the " + words.size() + " in the list"
+        : String.join(words.stream().anyMatch(one -> one.contains(",")) ? "; " : ", ", words);
   }
 
   /** {@code 1: 8000, 2: 12000}; a number alone is a machine with one speed. */
@@ -361,14 +368,20 @@ final class FormReader {
   private Problem stops(Field field, String what, String allowed) {
     var hint = field.hint().isEmpty() ? "" : ": " + field.hint();
     return Problem.stops(
-        field.name(), field.label() + ": " + what, allowed, "Enter it again" + hint);
+        field.name(),
+        field.label() + ": " + what,
+        allowed,
+        field.choices().isEmpty() ? "Enter it again" + hint : "Choose again");
   }
 
   String shown(Length length) {
     return Scale.caliper(unit).show(length).text();
   }
 
-  private static String shortened(String text) {
-    return text.length() > 24 ? text.substring(0, 24) + "…" : text;
+  /** For a message; never half of a character. */
+  static String shortened(String text) {
+    return text.codePointCount(0, text.length()) > LONGEST_QUOTED
+        ? text.substring(0, text.offsetByCodePoints(0, LONGEST_QUOTED)) + "…"
+        : text;
   }
 }

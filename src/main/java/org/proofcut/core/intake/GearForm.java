@@ -31,7 +31,7 @@ final class GearForm {
   private static final Field SCALE =
       Field.choice(
               "scale",
-              "The figure is an",
+              "Kind of figure",
               Stream.of(Rated.Scale.values())
                   .map(scale -> new Field.Choice(scale.name(), scale.name()))
                   .toList())

@@ -1,10 +1,8 @@
 package org.proofcut.core.intake;
 
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
-import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.operation.HandTask;
 import org.proofcut.core.shop.Shop;
 
@@ -28,13 +26,6 @@ public record HandForm(
   /** All fields in this shop. */
   public List<Field> fields(Shop shop) {
     return asks.apply(shop);
-  }
-
-  /** What was typed, with the shop's unit where none was chosen. */
-  public static Map<String, String> filledIn(Map<String, String> typed, LengthUnit unit) {
-    var filledIn = new LinkedHashMap<>(typed);
-    filledIn.putIfAbsent(JobForm.UNIT.name(), unit == LengthUnit.INCH ? "in" : "mm");
-    return filledIn;
   }
 
   /** What was typed, as the task that it asks for, or what is wrong with it. */

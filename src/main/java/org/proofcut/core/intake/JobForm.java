@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -78,8 +79,7 @@ public final class JobForm {
   private final LengthUnit unit;
 
   private JobForm(Map<String, String> typed) {
-    this.unit =
-        typed.getOrDefault("unit", "mm").equals("in") ? LengthUnit.INCH : LengthUnit.MILLIMETRE;
+    this.unit = unit(typed);
     this.form = new FormReader(typed, unit);
     this.sheets =
         IntStream.rangeClosed(1, MOST_SHEETS)
@@ -105,9 +105,18 @@ public final class JobForm {
     return new JobForm(typed).read();
   }
 
-  /** The unit that a job's bare numbers take. */
+  /** The unit that bare numbers take among these; millimetres where none was chosen. */
   public static LengthUnit unit(Map<String, String> typed) {
-    return new JobForm(typed).unit;
+    return typed.getOrDefault(UNIT.name(), "").equals(LengthUnit.INCH.symbol())
+        ? LengthUnit.INCH
+        : LengthUnit.MILLIMETRE;
+  }
+
+  /** What was typed, with this unit where none was chosen. */
+  public static Map<String, String> withUnit(Map<String, String> typed, LengthUnit unit) {
+    var with = new LinkedHashMap<>(typed);
+    with.putIfAbsent(UNIT.name(), unit.symbol());
+    return with;
   }
 
   /**
@@ -142,7 +151,7 @@ public final class JobForm {
           case BACK -> "Back";
           case PLINTH -> "Plinth";
         };
-    var name = "from-" + role.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+    var name = "from-" + role.name().toLowerCase(Locale.ROOT).replace('_', '-');
     return choice(name, words + " from", choices);
   }
 

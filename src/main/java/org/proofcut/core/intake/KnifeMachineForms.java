@@ -24,7 +24,7 @@ final class KnifeMachineForms {
   private static final Band PASSES = band("0.2 mm", "8 mm");
 
   private static final Field SPEED =
-      count("knife-speed", "Speed of the head", "revolutions a minute, from the plate");
+      count("knife-speed", "Turns of the head a minute", "from the plate");
   private static final Field DIAMETER =
       length(
           "head-diameter",

@@ -117,18 +117,11 @@ public final class LiftForm {
     return groups().stream().flatMap(group -> group.fields().stream()).toList();
   }
 
-  /** What was typed, in this unit where none was chosen. */
-  public static Map<String, String> filledIn(Map<String, String> typed, LengthUnit unit) {
-    var filledIn = new LinkedHashMap<>(typed);
-    filledIn.putIfAbsent(JobForm.UNIT.name(), unit == LengthUnit.INCH ? "in" : "mm");
-    return filledIn;
-  }
-
   /** A part laid on the saw table, as it would be typed; how it is lifted is still asked. */
   public static Map<String, String> typed(PartAtTheSaw at, LengthUnit unit) {
     var lift = at.lift();
     var typed = new LinkedHashMap<String, String>();
-    typed.put(JobForm.UNIT.name(), unit == LengthUnit.INCH ? "in" : "mm");
+    typed.put(JobForm.UNIT.name(), unit.symbol());
     typed.put(
         WEIGHT.name(),
         WeightUnit.beside(unit).amount(at.weight().most().value(), 1, RoundingMode.UP).text());

@@ -4,6 +4,7 @@ import static org.proofcut.core.intake.Field.text;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.proofcut.core.evidence.Amount;
@@ -68,17 +69,13 @@ final class LiquidForm {
     }
     var read = TEMPERATURE.matcher(text);
     if (!read.matches()) {
-      form.problem(
-          field,
-          "\"" + (text.length() > 24 ? text.substring(0, 24) + "…" : text) + "\" can't be read",
-          ALLOWED);
+      form.problem(field, "\"" + FormReader.shortened(text) + "\" can't be read", ALLOWED);
       return Optional.empty();
     }
     var value = new BigDecimal(read.group("value").replace(',', '.').replace('−', '-'));
     if (value.compareTo(COLDEST) < 0 || value.compareTo(HOTTEST) > 0) {
       form.problem(field, "That is " + text, ALLOWED);
     }
-    return Optional.of(
-        new Amount(value, "°" + read.group("unit").toUpperCase(java.util.Locale.ROOT)));
+    return Optional.of(new Amount(value, "°" + read.group("unit").toUpperCase(Locale.ROOT)));
   }
 }

@@ -81,7 +81,7 @@ public final class NoiseForm {
   }
 
   private static Field level(int number) {
-    return number("other-" + number + "-level", "Its level", "at your ear, in dBA").mayStayEmpty();
+    return number("other-" + number + "-level", "Its level, in dBA", "at your ear").mayStayEmpty();
   }
 
   private static Field time(int number) {

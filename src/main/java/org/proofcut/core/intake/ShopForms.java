@@ -31,7 +31,7 @@ public final class ShopForms {
   /** Whether a mask seals on whoever works here. */
   public static final Field BEARD =
       Field.yesNo("beard", "Beard where a mask seals")
-          .withHint(
+          .hinted(
               "No hair may lie under the seal of a mask: 29 CFR 1910.134(g)(1), from memory. A loose"
                   + " hood with a fan needs no seal.")
           .mayStayEmpty();
@@ -42,7 +42,8 @@ public final class ShopForms {
    * @param regions that content knows
    */
   public static Field region(List<Field.Choice> regions) {
-    return Field.choice("region", "Where the shop stands", regions);
+    return Field.choice("region", "Where the shop stands", regions)
+        .hinted("Its law is told where it binds, with its limits for noise and dust.");
   }
 
   /** Kinds of machine. */

@@ -32,12 +32,6 @@ record Ears(
   private static final Citation SNR =
       new Citation(Citation.Kind.STANDARD, "ISO 4869-2, SNR method", "from memory");
 
-  private static final Citation BOTH_AS_WORN =
-      new Citation(
-          Citation.Kind.HANDBOOK, "OSHA Technical Manual, noise", "two protectors, from memory");
-
-  private static final int SECOND = 5;
-
   /** What one protector leaves. */
   Protection under(String name, String marked, HearingRating rating) {
     var rated = notLouder(asRated(rating));
@@ -52,17 +46,10 @@ record Ears(
     }
     var better = one.decibels() >= other.decibels() ? one : other;
     var rated = notLouder(protector(one).withSecond(protector(other), measured(), weighting()));
-    var alone = asWorn(better);
     var worn =
-        Worked.called("level under both protectors, as worn")
-            .by("level under the better one as worn − what a second adds")
-            .with("level under the better one as worn", alone)
-            .with(
-                "what a second adds",
-                Worked.given("what a second protector adds, in dB", SECOND, BOTH_AS_WORN))
-            .from(BOTH_AS_WORN)
-            .is(dba(alone.value().value().subtract(BigDecimal.valueOf(SECOND))));
-    return judged(name, marked, better, rated, notLouder(worn), better.decibels() + SECOND);
+        notLouder(protector(one).asWornWithSecond(protector(other), measured(), weighting()));
+    return judged(
+        name, marked, better, rated, worn, better.decibels() + HearingProtector.SECOND_ADDS);
   }
 
   private Protection judged(

@@ -19,11 +19,15 @@ public sealed interface HandTask {
   /** What it is. */
   String title();
 
-  /** What is worked on, where that matters. */
-  Optional<Material> material();
+  /** What is worked on; empty where that does not matter. */
+  default Optional<Material> material() {
+    return Optional.empty();
+  }
 
-  /** What is glued, finished or cleaned with. */
-  Optional<Liquid> liquid();
+  /** What is glued, finished or cleaned with; empty where nothing is. */
+  default Optional<Liquid> liquid() {
+    return Optional.empty();
+  }
 
   /** What is worked out of it: a weight, or how easily a liquid takes fire. */
   default List<Worked<?>> figures() {
@@ -46,6 +50,18 @@ public sealed interface HandTask {
         List.of());
   }
 
+  /** Something is done to wood or board. */
+  sealed interface OnMaterial extends HandTask {
+
+    /** What it is made of. */
+    Material made();
+
+    @Override
+    default Optional<Material> material() {
+      return Optional.of(made());
+    }
+  }
+
   /**
    * A sheet or a part is carried.
    *
@@ -59,7 +75,7 @@ public sealed interface HandTask {
       boolean wholeSheet,
       boolean alone,
       boolean stairs)
-      implements HandTask {
+      implements OnMaterial {
 
     @Override
     public OperationKind kind() {
@@ -75,20 +91,10 @@ public sealed interface HandTask {
     public List<Worked<?>> figures() {
       return List.of(weight);
     }
-
-    @Override
-    public Optional<Material> material() {
-      return Optional.of(made);
-    }
-
-    @Override
-    public Optional<Liquid> liquid() {
-      return Optional.empty();
-    }
   }
 
   /** Parts are put together to see that they fit. */
-  record DryFit(Material made) implements HandTask {
+  record DryFit(Material made) implements OnMaterial {
 
     @Override
     public OperationKind kind() {
@@ -99,16 +105,6 @@ public sealed interface HandTask {
     public String title() {
       return "Dry fit";
     }
-
-    @Override
-    public Optional<Material> material() {
-      return Optional.of(made);
-    }
-
-    @Override
-    public Optional<Liquid> liquid() {
-      return Optional.empty();
-    }
   }
 
   /**
@@ -117,7 +113,7 @@ public sealed interface HandTask {
    * @param glue empty where none is used
    */
   record Fasten(Material made, Optional<Liquid> glue, boolean screws, boolean nails)
-      implements HandTask {
+      implements OnMaterial {
 
     @Override
     public OperationKind kind() {
@@ -127,11 +123,6 @@ public sealed interface HandTask {
     @Override
     public String title() {
       return "Glue, screw, nail";
-    }
-
-    @Override
-    public Optional<Material> material() {
-      return Optional.of(made);
     }
 
     @Override
@@ -146,7 +137,7 @@ public sealed interface HandTask {
    * @param byMachine whether with a sander held in the hands
    * @param extracted whether an extractor is connected to it
    */
-  record Sand(Material made, boolean byMachine, boolean extracted) implements HandTask {
+  record Sand(Material made, boolean byMachine, boolean extracted) implements OnMaterial {
 
     @Override
     public OperationKind kind() {
@@ -156,16 +147,6 @@ public sealed interface HandTask {
     @Override
     public String title() {
       return "Sand";
-    }
-
-    @Override
-    public Optional<Material> material() {
-      return Optional.of(made);
-    }
-
-    @Override
-    public Optional<Liquid> liquid() {
-      return Optional.empty();
     }
   }
 
@@ -188,11 +169,6 @@ public sealed interface HandTask {
     @Override
     public String title() {
       return "Put a finish on";
-    }
-
-    @Override
-    public Optional<Material> material() {
-      return Optional.empty();
     }
 
     @Override
@@ -229,11 +205,6 @@ public sealed interface HandTask {
     @Override
     public String title() {
       return "Clean up";
-    }
-
-    @Override
-    public Optional<Material> material() {
-      return Optional.empty();
     }
 
     @Override

@@ -66,13 +66,22 @@ final class Facts {
                 Fact.MACHINE_HAS_EXTRACTION,
                 setup.map(one -> one.machine().hasExtraction()).orElse(false))
             .with(Fact.AIDS_AT_HAND, shop.aids())
-            .with(Fact.GEAR_AT_HAND, shop.gear().stream().map(OwnedGear::kind).distinct().toList())
+            .with(Fact.GEAR_AT_HAND, gear(shop))
             .with(Fact.GLUE, operation.kind() == OperationKind.FASTEN)
             .with(Fact.SCREWS, operation.kind() == OperationKind.FASTEN);
     setup.ifPresent(one -> cutting(facts, one));
     operation.asked().ifPresent(asked -> work(facts, asked.work()));
     dust(facts, operation, dust);
     return facts.build();
+  }
+
+  /** Kinds of gear that can be worn or used: what is out of use is not at hand. */
+  private static List<String> gear(Shop shop) {
+    return shop.gear().stream()
+        .filter(gear -> !gear.outOfUse())
+        .map(OwnedGear::kind)
+        .distinct()
+        .toList();
   }
 
   /** What is true of a task without a cutter that belongs to no job. */
@@ -96,7 +105,7 @@ final class Facts {
             .with(
                 Fact.MACHINE_HAS_EXTRACTION, task instanceof HandTask.Sand sand && sand.extracted())
             .with(Fact.AIDS_AT_HAND, shop.aids())
-            .with(Fact.GEAR_AT_HAND, shop.gear().stream().map(OwnedGear::kind).distinct().toList())
+            .with(Fact.GEAR_AT_HAND, gear(shop))
             .with(Fact.GLUE, task instanceof HandTask.Fasten fasten && fasten.glue().isPresent())
             .with(Fact.SCREWS, task instanceof HandTask.Fasten fasten && fasten.screws());
     task.liquid().ifPresent(liquid -> liquid(facts, liquid));

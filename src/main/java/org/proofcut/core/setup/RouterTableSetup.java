@@ -220,48 +220,27 @@ public final class RouterTableSetup {
 
   /** Why so short an edge must not ride a router table's fence, if so. */
   static Optional<Refusal> ridesFence(Work work, Conditions conditions) {
-    var shortest = work.alongGuide().least();
-    var wanted = conditions.limits().router().shortestAtRouter().value();
-    if (shortest.isAtLeast(wanted)) {
-      return Optional.empty();
-    }
-    return Refusal.because(
-        Refusal.Reason.WORK_TOO_SMALL,
-        "An edge of only "
-            + conditions.shown(shortest)
-            + " would ride the fence; at least "
-            + conditions.shown(wanted)
-            + " is wanted",
-        "Cut it on a longer piece and crosscut afterwards");
+    return OnFence.longEnough(
+        work,
+        conditions.limits().router().shortestAtRouter().value(),
+        "Cut it on a longer piece and crosscut afterwards",
+        conditions);
   }
 
   /** Why the work can't be led along the fence, if so. */
   static Optional<Refusal> supports(Work work, Conditions conditions) {
-    var shortest = work.alongGuide().least();
     var tooShort = ridesFence(work, conditions);
     if (tooShort.isPresent()) {
       return tooShort;
     }
-    if (tipsAtFence(work, conditions) && !conditions.aids().contains("square-block")) {
-      return Refusal.because(
-          Refusal.Reason.END_TOO_SHORT_ON_FENCE,
-          "An end of "
-              + conditions.shown(shortest)
-              + " on the fence does not guide a piece that reaches out "
-              + conditions.shown(work.acrossGuide().most()),
-          "Push it with a square block, or rout it by hand along a straightedge");
+    if (OnFence.tips(work, conditions) && !conditions.aids().contains("square-block")) {
+      return OnFence.doesNotGuide(
+          work, "Push it with a square block, or rout it by hand along a straightedge", conditions);
     }
     return Optional.empty();
   }
 
   static Guide guide(Work work, Conditions conditions) {
-    return tipsAtFence(work, conditions) ? Guide.FENCE_WITH_BLOCK : Guide.FENCE;
-  }
-
-  private static boolean tipsAtFence(Work work, Conditions conditions) {
-    return work.alongGuide()
-        .least()
-        .times(conditions.limits().router().overhangToContact().value())
-        .isLessThan(work.acrossGuide().most());
+    return OnFence.tips(work, conditions) ? Guide.FENCE_WITH_BLOCK : Guide.FENCE;
   }
 }

@@ -400,19 +400,11 @@ public final class SawSlotSetup {
 
   /** Why so short an edge must not ride the saw's fence, if so. */
   static Optional<Refusal> longEnough(Work work, Conditions conditions) {
-    var shortest = work.alongGuide().least();
-    var wanted = conditions.limits().saw().shortestAtSaw().value();
-    if (shortest.isAtLeast(wanted)) {
-      return Optional.empty();
-    }
-    return Refusal.because(
-        Refusal.Reason.WORK_TOO_SMALL,
-        "An edge of only "
-            + conditions.shown(shortest)
-            + " would ride the fence; at least "
-            + conditions.shown(wanted)
-            + " is wanted",
-        "Cut it on a longer piece, on the sled with the fence off the table, or rout it");
+    return OnFence.longEnough(
+        work,
+        conditions.limits().saw().shortestAtSaw().value(),
+        "Cut it on a longer piece, on the sled with the fence off the table, or rout it",
+        conditions);
   }
 
   /** Why the work can't ride the fence, if so. */
@@ -422,26 +414,19 @@ public final class SawSlotSetup {
 
   /** The same for any blind cut, with the fence so far from the blade. */
   static Optional<Refusal> onFence(Work work, Length fence, TableSaw saw, Conditions conditions) {
-    var limits = conditions.limits();
-    var shortest = work.alongGuide().least();
     var tooShort = longEnough(work, conditions);
     if (tooShort.isPresent()) {
       return tooShort;
     }
-    var reach = work.acrossGuide().most();
-    if (shortest.times(limits.router().overhangToContact().value()).isLessThan(reach)) {
-      return Refusal.because(
-          Refusal.Reason.END_TOO_SHORT_ON_FENCE,
-          "An end of "
-              + conditions.shown(shortest)
-              + " on the fence does not guide a piece that reaches out "
-              + conditions.shown(reach),
-          "Cut it on the sled with the fence off the table, or rout it");
+    if (OnFence.tips(work, conditions)) {
+      return OnFence.doesNotGuide(
+          work, "Cut it on the sled with the fence off the table, or rout it", conditions);
     }
-    return beyond(
+    return SawSetup.atMost(
         fence,
         saw.fenceReach(),
         "The fence would stand",
+        Refusal.Reason.OUT_OF_REACH,
         "Cut it on the sled with the fence off the table, or rout it",
         conditions);
   }
@@ -452,25 +437,20 @@ public final class SawSlotSetup {
 
   static Optional<Refusal> sledReach(Work work, Length stop, TableSaw saw, Conditions conditions) {
     return Refusal.firstOf(
-        beyond(
-            stop, saw.sledStopReach(), "The stop on the sled would stand", "Rout it", conditions),
-        beyond(
+        SawSetup.atMost(
+            stop,
+            saw.sledStopReach(),
+            "The stop on the sled would stand",
+            Refusal.Reason.OUT_OF_REACH,
+            "Rout it",
+            conditions),
+        SawSetup.atMost(
             work.alongGuide().most(),
             saw.sledDepth(),
             "Along the cut the work is",
+            Refusal.Reason.OUT_OF_REACH,
             "Rout it",
             conditions));
-  }
-
-  private static Optional<Refusal> beyond(
-      Length is, Length most, String what, String instead, Conditions conditions) {
-    if (is.isAtMost(most)) {
-      return Optional.empty();
-    }
-    return Refusal.because(
-        Refusal.Reason.OUT_OF_REACH,
-        what + " " + conditions.shown(is) + "; this saw goes to " + conditions.shown(most),
-        instead);
   }
 
   /**

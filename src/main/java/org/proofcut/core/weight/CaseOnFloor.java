@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.proofcut.core.casework.Case;
 import org.proofcut.core.casework.CaseDesign.Outside;
 import org.proofcut.core.casework.Seated;
@@ -99,12 +100,26 @@ public record CaseOnFloor(
     }
   }
 
+  /** How much of what usually stands in it is there. */
+  public enum Filling {
+    EMPTY("empty"),
+    /** Only what hangs before the front feet, where the floor drops; the rest taken out. */
+    ABOVE("filled above alone"),
+    FULL("full");
+
+    private final String words;
+
+    Filling(String words) {
+      this.words = words;
+    }
+  }
+
   /** One way in which it is met with. */
-  public record State(boolean full, boolean open, boolean pulled, Standing standing) {
+  public record State(Filling filling, boolean open, boolean pulled, Standing standing) {
 
     /** In words: {@code empty, doors and drawers open, pulled}. */
     public String words() {
-      return (full ? "full" : "empty")
+      return filling.words
           + (open ? ", doors and drawers open" : ", shut")
           + (pulled ? ", hung on and pulled" : ", left alone");
     }
@@ -178,19 +193,45 @@ public record CaseOnFloor(
         .orElseThrow();
   }
 
-  /** Empty and full, shut and open, left alone and pulled. */
+  /** Empty, filled so that it is worst, and full; shut and open; left alone and pulled. */
   public List<State> states() {
     var states = new ArrayList<State>();
     for (boolean pulled : new boolean[] {false, true}) {
-      for (boolean full : new boolean[] {false, true}) {
+      for (var filling : fillings()) {
         for (boolean open : new boolean[] {false, true}) {
           if (!open || fronts.isPresent()) {
-            states.add(new State(full, open, pulled, standing(full, open, pulled)));
+            states.add(new State(filling, open, pulled, standing(filling, open, pulled)));
           }
         }
       }
     }
     return states;
+  }
+
+  /** Where no shelf holds it while another turns it over, full or empty is worst. */
+  private List<Filling> fillings() {
+    long above = contents(Filling.ABOVE).size();
+    return Stream.of(Filling.values())
+        .filter(filling -> filling != Filling.ABOVE || 0 < above && above < contents.size())
+        .toList();
+  }
+
+  private List<Mass> contents(Filling filling) {
+    var all =
+        contents.stream()
+            .map(
+                each ->
+                    Mass.of(
+                        "contents " + each.in().name(),
+                        each.weight(),
+                        behindTheFeet(each.behind()),
+                        each.high()))
+            .toList();
+    return switch (filling) {
+      case EMPTY -> List.of();
+      case ABOVE -> all.stream().filter(on(all)::isTurnedOverBy).toList();
+      case FULL -> all;
+    };
   }
 
   /** The way that comes nearest to tipping, or tips by most. */
@@ -200,7 +241,7 @@ public record CaseOnFloor(
         .orElseThrow();
   }
 
-  private Standing standing(boolean full, boolean open, boolean pulled) {
+  private Standing standing(Filling filling, boolean open, boolean pulled) {
     var masses = new ArrayList<Mass>();
     for (var piece : body.pieces()) {
       masses.add(
@@ -211,16 +252,7 @@ public record CaseOnFloor(
               behindTheFeet(piece.behind()),
               piece.high()));
     }
-    if (full) {
-      for (var each : contents) {
-        masses.add(
-            Mass.of(
-                "contents " + each.in().name(),
-                each.weight(),
-                behindTheFeet(each.behind()),
-                each.high()));
-      }
-    }
+    masses.addAll(contents(filling));
     fronts.ifPresent(
         weight ->
             masses.add(
@@ -230,10 +262,14 @@ public record CaseOnFloor(
                     before(open ? frontsBefore : atTheFront()),
                     middleHeight())));
     if (!pulled) {
-      return new Standing(masses, List.of(), drop, base());
+      return on(masses);
     }
     masses.add(Mass.of("weight that hangs on the front", hung, before(hungBefore), top()));
     return new Standing(masses, List.of(new Pull("pull", pull, pullHigh)), drop, base());
+  }
+
+  private Standing on(List<Mass> masses) {
+    return new Standing(masses, List.of(), drop, base());
   }
 
   private Worked<Length> base() {

@@ -4,7 +4,9 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.proofcut.core.evidence.Citation;
 import org.proofcut.core.evidence.Worked;
+import org.proofcut.core.exposure.Lift;
 import org.proofcut.core.exposure.Lift.NotCovered;
 import org.proofcut.core.exposure.LiftLimits;
 import org.proofcut.core.exposure.LiftTable.Grip;
@@ -13,6 +15,7 @@ import org.proofcut.core.exposure.LiftTask;
 import org.proofcut.core.exposure.LiftTask.Reach;
 import org.proofcut.core.measure.Angle;
 import org.proofcut.core.measure.Length;
+import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.part.Part;
 
 /**
@@ -29,21 +32,30 @@ public record PartAtTheSaw(Part part, Weight weight, boolean isTooLarge, LiftTas
     if (tooLarge) {
       notCovered.add(NotCovered.UNSTABLE);
     }
-    var reach = new Reach(limits.sawHandsOut(), Worked.entered("straight ahead", Angle.ZERO));
     return new PartAtTheSaw(
         part,
         weight,
         tooLarge,
         new LiftTask(
             weight.most(),
-            reach,
+            reach(part, limits, limits.sawHandsFrom()),
             limits.sawHandsFrom(),
-            Optional.of(reach),
+            Optional.of(reach(part, limits, limits.sawHandsTo())),
             limits.sawHandsTo(),
             often(limits.sawLiftsPerMinute()),
             Span.ONE_HOUR,
             Grip.POOR,
             List.copyOf(notCovered)));
+  }
+
+  /** As far out as is taken for granted, or further, where the part is deep. */
+  private static Reach reach(Part part, LiftLimits limits, Worked<Length> high) {
+    var deep = Worked.given("shorter side of the part", deep(part), Citation.GEOMETRY);
+    var estimated = Lift.estimatedOut(deep, high, LengthUnit.MILLIMETRE);
+    var out = limits.sawHandsOut();
+    return new Reach(
+        estimated.value().isGreaterThan(out.value()) ? estimated : out,
+        Worked.entered("straight ahead", Angle.ZERO));
   }
 
   private static Worked<BigDecimal> often(Worked<Integer> lifts) {

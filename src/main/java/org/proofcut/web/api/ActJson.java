@@ -95,125 +95,7 @@ final class ActJson {
       Optional<String> what,
       Optional<String> part,
       @Schema(description = "given out only: what was moved, and by how much")
-          Optional<List<Moved>> corrections) {
-
-    static Done of(Type type) {
-      return new Done(
-          ShopJson.word(type),
-          Optional.empty(),
-          Optional.empty(),
-          Optional.empty(),
-          Optional.empty(),
-          Optional.empty(),
-          Optional.empty(),
-          Optional.empty(),
-          Optional.empty(),
-          Optional.empty());
-    }
-
-    Done item(String id) {
-      return new Done(
-          type,
-          Optional.of(id),
-          answer,
-          reason,
-          attempt,
-          dimension,
-          found,
-          what,
-          part,
-          corrections);
-    }
-
-    Done answer(String words) {
-      return new Done(
-          type,
-          item,
-          Optional.of(words),
-          reason,
-          attempt,
-          dimension,
-          found,
-          what,
-          part,
-          corrections);
-    }
-
-    Done reason(String words) {
-      return new Done(
-          type,
-          item,
-          answer,
-          Optional.of(words),
-          attempt,
-          dimension,
-          found,
-          what,
-          part,
-          corrections);
-    }
-
-    Done measure(int proofCut, Dimension measured) {
-      return new Done(
-          type,
-          item,
-          answer,
-          reason,
-          Optional.of(proofCut),
-          Optional.of(ShopJson.word(measured)),
-          found,
-          what,
-          part,
-          corrections);
-    }
-
-    Done found(Length length) {
-      return new Done(
-          type,
-          item,
-          answer,
-          reason,
-          attempt,
-          dimension,
-          Optional.of(length.toString()),
-          what,
-          part,
-          corrections);
-    }
-
-    Done what(String words) {
-      return new Done(
-          type,
-          item,
-          answer,
-          reason,
-          attempt,
-          dimension,
-          found,
-          Optional.of(words),
-          part,
-          corrections);
-    }
-
-    Done part(String id) {
-      return new Done(
-          type,
-          item,
-          answer,
-          reason,
-          attempt,
-          dimension,
-          found,
-          what,
-          Optional.of(id),
-          corrections);
-    }
-
-    Done corrections(List<Moved> moved) {
-      return new Done(
-          type, item, answer, reason, attempt, dimension, found, what, part, Optional.of(moved));
-    }
-  }
+          Optional<List<Moved>> corrections) {}
 
   /** A setting that is moved by a correction. */
   @Schema(name = "Correction")
@@ -232,41 +114,117 @@ final class ActJson {
         entry.device(),
         entry.operation(),
         entry.fingerprint(),
-        done(entry.act(), unit));
+        filled(entry.act(), unit).done());
   }
 
-  private static Done done(Act act, LengthUnit unit) {
+  /** An act while its fields are filled in. */
+  private static final class Filled {
+
+    private final Type type;
+    private Optional<String> item = Optional.empty();
+    private Optional<String> answer = Optional.empty();
+    private Optional<String> reason = Optional.empty();
+    private Optional<Integer> attempt = Optional.empty();
+    private Optional<String> dimension = Optional.empty();
+    private Optional<String> found = Optional.empty();
+    private Optional<String> what = Optional.empty();
+    private Optional<String> part = Optional.empty();
+    private Optional<List<Moved>> corrections = Optional.empty();
+
+    Filled(Type type) {
+      this.type = type;
+    }
+
+    Filled item(String id) {
+      item = Optional.of(id);
+      return this;
+    }
+
+    Filled answer(String words) {
+      answer = Optional.of(words);
+      return this;
+    }
+
+    Filled reason(String words) {
+      reason = Optional.of(words);
+      return this;
+    }
+
+    Filled measure(int proofCut, Dimension measured) {
+      attempt = Optional.of(proofCut);
+      dimension = Optional.of(ShopJson.word(measured));
+      return this;
+    }
+
+    Filled found(Length length) {
+      found = Optional.of(length.toString());
+      return this;
+    }
+
+    Filled what(String words) {
+      what = Optional.of(words);
+      return this;
+    }
+
+    Filled part(String id) {
+      part = Optional.of(id);
+      return this;
+    }
+
+    Filled corrections(List<Moved> moved) {
+      corrections = Optional.of(moved);
+      return this;
+    }
+
+    Done done() {
+      return new Done(
+          ShopJson.word(type),
+          item,
+          answer,
+          reason,
+          attempt,
+          dimension,
+          found,
+          what,
+          part,
+          corrections);
+    }
+  }
+
+  private static Filled filled(Act act, LengthUnit unit) {
     if (act instanceof Act.Confirmed one) {
-      return Done.of(Type.CONFIRMED).item(one.item()).answer(one.answer());
+      return new Filled(Type.CONFIRMED).item(one.item()).answer(one.answer());
     }
     if (act instanceof Act.WentWithout one) {
-      return Done.of(Type.WENT_WITHOUT).item(one.item()).reason(one.reason());
+      return new Filled(Type.WENT_WITHOUT).item(one.item()).reason(one.reason());
     }
     if (act instanceof Act.ReadingTaken one) {
-      return Done.of(Type.READING_TAKEN).measure(one.attempt(), one.dimension()).found(one.found());
+      return new Filled(Type.READING_TAKEN)
+          .measure(one.attempt(), one.dimension())
+          .found(one.found());
     }
     if (act instanceof Act.ReadingsDropped one) {
-      return Done.of(Type.READINGS_DROPPED).measure(one.attempt(), one.dimension());
+      return new Filled(Type.READINGS_DROPPED).measure(one.attempt(), one.dimension());
     }
     if (act instanceof Act.Corrected one) {
-      return Done.of(Type.CORRECTED).corrections(ProgressJson.moved(one.corrections(), unit));
+      return new Filled(Type.CORRECTED).corrections(ProgressJson.moved(one.corrections(), unit));
     }
     if (act instanceof Act.Overridden one) {
-      return Done.of(Type.OVERRIDDEN).reason(one.reason());
+      return new Filled(Type.OVERRIDDEN).reason(one.reason());
     }
     if (act instanceof Act.ReadAgain one) {
-      return Done.of(Type.READ_AGAIN).found(one.found());
+      return new Filled(Type.READ_AGAIN).found(one.found());
     }
     if (act instanceof Act.Disturbed one) {
-      return Done.of(Type.DISTURBED).what(one.what());
+      return new Filled(Type.DISTURBED).what(one.what());
     }
     if (act instanceof Act.PartCut one) {
-      return Done.of(Type.PART_CUT).part(one.part());
+      return new Filled(Type.PART_CUT).part(one.part());
     }
     if (act instanceof Act.PartNotCut one) {
-      return Done.of(Type.PART_NOT_CUT).part(one.part());
+      return new Filled(Type.PART_NOT_CUT).part(one.part());
     }
-    return Done.of(act instanceof Act.Held ? Type.HELD : Type.SIGNED_OFF);
+    return new Filled(act instanceof Act.Held ? Type.HELD : Type.SIGNED_OFF);
   }
 
   /**

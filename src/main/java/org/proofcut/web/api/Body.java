@@ -15,7 +15,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.proofcut.core.evidence.Problem;
+import org.proofcut.core.intake.Field;
 
 /**
  * The JSON object that was sent, read field by field, so that everything wrong with it is told at
@@ -25,6 +28,9 @@ final class Body {
 
   /** Longest body: a job with every field filled is a tenth of it. */
   static final int MOST_BYTES = 65_536;
+
+  /** Where forms stand in what is sent. */
+  private static final String TYPED = "typed";
 
   private static final int DEEPEST = 8;
   private static final int LONGEST_NUMBER = 40;
@@ -90,6 +96,26 @@ final class Body {
   private static String place(JsonProcessingException e) {
     var at = e.getLocation();
     return at == null ? "body" : "line " + at.getLineNr() + ", column " + at.getColumnNr();
+  }
+
+  /**
+   * A form as a person typed it, which is all that was sent; ends the request where something is
+   * wrong with that.
+   *
+   * @param fields that the form asks for
+   * @param beside names of fields that it takes as well
+   */
+  static Map<String, String> form(byte[] sent, List<Field> fields, String... beside) {
+    var body = of(sent).only(TYPED);
+    var typed = body.typed(TYPED, names(fields, beside));
+    body.check();
+    return typed;
+  }
+
+  /** Names of the fields of a form, and those beside them. */
+  static Set<String> names(List<Field> fields, String... beside) {
+    return Stream.concat(fields.stream().map(Field::name), Stream.of(beside))
+        .collect(Collectors.toUnmodifiableSet());
   }
 
   /** Only these fields may be there. */

@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.proofcut.bench.DustDraft;
-import org.proofcut.core.evidence.Worked;
 import org.proofcut.core.exposure.AirLimit;
 import org.proofcut.core.exposure.DustAnswer;
 import org.proofcut.core.exposure.DustBook;
@@ -60,18 +59,14 @@ final class DustJson {
       Optional<String> above,
       LengthJson.Cited because) {}
 
-  /** A figure that is no length, with the way it was found. */
-  @Schema(name = "WorkedAmount")
-  record Figure(String name, String text, List<LengthJson.Line> working, String source) {}
-
   /** Extraction. */
   @Schema(name = "Extraction")
   @JsonInclude(JsonInclude.Include.NON_ABSENT)
   record Air(
       @Schema(description = "whether the opening is the usual one of such a machine") boolean usual,
-      Figure needed,
+      AmountJson.Figure needed,
       @Schema(description = "velocity that is there; left out where nobody knows")
-          Optional<Figure> reached,
+          Optional<AmountJson.Figure> reached,
       boolean enough) {}
 
   /** Which mask. */
@@ -82,7 +77,7 @@ final class DustJson {
       Optional<String> mask,
       @Schema(description = "whether it has to lie on shaven skin") Optional<Boolean> seals,
       @Schema(description = "level over limit; left out where nothing was measured")
-          Optional<Figure> factor) {}
+          Optional<AmountJson.Figure> factor) {}
 
   /** What dust comes to. */
   @Schema(name = "DustAnswer")
@@ -140,8 +135,8 @@ final class DustJson {
         answer.heldTo().map(AirLimit::id),
         new Air(
             answer.air().usual(),
-            figure(answer.air().needed(), draft.unit()),
-            answer.air().reached().map(one -> figure(one, draft.unit())),
+            AmountJson.figure(answer.air().needed(), draft.unit()),
+            answer.air().reached().map(one -> AmountJson.figure(one, draft.unit())),
             answer.air().enough()),
         answer.mask().map(need -> worn(need, draft.unit())),
         answer.hasPanel()
@@ -167,7 +162,7 @@ final class DustJson {
           "least",
           Optional.of(least.mask().words()),
           Optional.of(least.mask().seals()),
-          Optional.of(figure(least.factor(), unit)));
+          Optional.of(AmountJson.figure(least.factor(), unit)));
     }
     if (need instanceof Mask.Need.ByStrength strength) {
       return new Worn(
@@ -181,18 +176,13 @@ final class DustJson {
           "beyond-all",
           Optional.empty(),
           Optional.empty(),
-          Optional.of(figure(beyond.factor(), unit)));
+          Optional.of(AmountJson.figure(beyond.factor(), unit)));
     }
     var none = (Mask.Need.None) need;
     return new Worn(
-        "none", Optional.empty(), Optional.empty(), Optional.of(figure(none.factor(), unit)));
-  }
-
-  private static Figure figure(Worked<?> worked, LengthUnit unit) {
-    return new Figure(
-        worked.name(),
-        String.valueOf(worked.value()),
-        LengthJson.working(worked, unit),
-        worked.source().text());
+        "none",
+        Optional.empty(),
+        Optional.empty(),
+        Optional.of(AmountJson.figure(none.factor(), unit)));
   }
 }

@@ -7,15 +7,12 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import java.util.List;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
 import org.proofcut.bench.DustDesk;
 import org.proofcut.core.intake.DustForm;
-import org.proofcut.core.intake.Field;
 
 /** What dust does, and what keeps it out. */
 @Path("/api/dust")
@@ -49,15 +46,7 @@ class DustResource {
       required = true,
       content = @Content(schema = @Schema(implementation = DustJson.Typed.class)))
   public DustJson.Answer answer(byte[] sent) {
-    var body = Body.of(sent).only("typed");
-    var typed =
-        body.typed(
-            "typed",
-            Stream.concat(
-                    Stream.of(DustDesk.JOB),
-                    DustForm.fields(desk.book(), false).stream().map(Field::name))
-                .collect(Collectors.toUnmodifiableSet()));
-    body.check();
+    var typed = Body.form(sent, DustForm.fields(desk.book(), false), DustDesk.JOB);
     return DustJson.answer(desk.draft(typed), desk.book());
   }
 }

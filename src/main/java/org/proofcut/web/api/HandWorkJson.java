@@ -7,9 +7,7 @@ import java.util.Optional;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.proofcut.bench.HandDraft;
 import org.proofcut.core.checklist.Wording;
-import org.proofcut.core.evidence.Worked;
 import org.proofcut.core.intake.HandForm;
-import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.shop.Shop;
 
 /** Work without a cutter that belongs to no job. */
@@ -35,14 +33,11 @@ final class HandWorkJson {
   @JsonInclude(JsonInclude.Include.NON_ABSENT)
   record Answer(
       @Schema(description = "whether it can be read and no rule stops it") boolean sound,
-      @Schema(description = "a weight, or how easily a liquid takes fire") List<Figure> figures,
+      @Schema(description = "a weight, or how easily a liquid takes fire")
+          List<AmountJson.Figure> figures,
       @Schema(description = "left out while something can't be read")
           Optional<SheetJson.OneSheet> sheet,
       List<ProblemDetail.One> problems) {}
-
-  /** Something worked out that is no length. */
-  @Schema(name = "HandTaskFigure")
-  record Figure(String name, String value, List<LengthJson.Line> working, String source) {}
 
   static Kind kind(HandForm form, Shop shop) {
     return new Kind(form.kind(), form.title(), form.says(), ShopJson.inputs(form.fields(shop)));
@@ -53,17 +48,9 @@ final class HandWorkJson {
         draft.isSound(),
         draft.task().stream()
             .flatMap(task -> task.figures().stream())
-            .map(worked -> figure(worked, draft.unit()))
+            .map(worked -> AmountJson.figure(worked, draft.unit()))
             .toList(),
         draft.plan().map(plan -> SheetJson.sheet(plan.sheet(), List.of(), draft.unit(), wording)),
         ProblemDetail.One.all(draft.problems()));
-  }
-
-  private static Figure figure(Worked<?> worked, LengthUnit unit) {
-    return new Figure(
-        worked.name(),
-        String.valueOf(worked.value()),
-        LengthJson.working(worked, unit),
-        worked.source().text());
   }
 }

@@ -8,7 +8,6 @@ import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
@@ -16,7 +15,6 @@ import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
 import org.proofcut.bench.HandDesk;
 import org.proofcut.bench.House;
 import org.proofcut.bench.ShopFloor;
-import org.proofcut.core.intake.Field;
 import org.proofcut.core.intake.HandForm;
 
 /** Work without a cutter that belongs to no job. */
@@ -51,14 +49,7 @@ class HandWorkResource {
       content = @Content(schema = @Schema(implementation = HandWorkJson.Typed.class)))
   public HandWorkJson.Answer answer(@PathParam("task") String task, byte[] sent) {
     var form = known(task);
-    var body = Body.of(sent).only("typed");
-    var typed =
-        body.typed(
-            "typed",
-            form.fields(floor.shop()).stream()
-                .map(Field::name)
-                .collect(Collectors.toUnmodifiableSet()));
-    body.check();
+    var typed = Body.form(sent, form.fields(floor.shop()));
     return HandWorkJson.answer(desk.draft(form, typed), house.content().wording());
   }
 

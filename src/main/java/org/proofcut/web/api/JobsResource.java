@@ -14,8 +14,6 @@ import java.net.URI;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
@@ -23,7 +21,6 @@ import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.proofcut.bench.JobDesk;
 import org.proofcut.bench.WorkBench;
-import org.proofcut.core.intake.Field;
 import org.proofcut.core.intake.JobForm;
 import org.proofcut.logbook.JobRecord;
 
@@ -32,9 +29,6 @@ import org.proofcut.logbook.JobRecord;
 @Produces(MediaType.APPLICATION_JSON)
 @Faults.Told
 class JobsResource {
-
-  private static final Set<String> FIELDS =
-      JobForm.fields().stream().map(Field::name).collect(Collectors.toUnmodifiableSet());
 
   private final JobDesk desk;
   private final WorkBench bench;
@@ -130,9 +124,6 @@ class JobsResource {
   }
 
   private static Map<String, String> read(byte[] sent) {
-    var body = Body.of(sent).only("typed");
-    var typed = body.typed("typed", FIELDS);
-    body.check();
-    return typed;
+    return Body.form(sent, JobForm.fields());
   }
 }

@@ -33,28 +33,20 @@ final class LoadJson {
       @Schema(description = "each field by its name; a length or a weight as people write it")
           Map<String, String> typed) {}
 
-  /** A figure that is no length, with the way it was found. */
-  @Schema(name = "WorkedAmount")
-  record Figure(
-      String name,
-      @Schema(description = "with its unit", examples = "18.2 kg") String value,
-      @Schema(description = "from what was given to this figure") List<LengthJson.Line> working,
-      String source) {}
-
   /** A weight between the lightest and the heaviest that its material may be. */
   @Schema(name = "WeightBand")
-  record Band(Figure least, Figure most, String leastInLb, String mostInLb) {}
+  record Band(AmountJson.Figure least, AmountJson.Figure most, String leastInLb, String mostInLb) {}
 
   /** One end of a lift, judged. */
   @Schema(name = "LiftEnd")
   @JsonInclude(JsonInclude.Include.NON_ABSENT)
   record End(
       @Schema(description = "start or finish") String end,
-      Figure mostRecommended,
+      AmountJson.Figure mostRecommended,
       @Schema(description = "left out where nothing is recommended to be lifted")
-          Optional<Figure> index,
+          Optional<AmountJson.Figure> index,
       @Schema(description = "within, raised, grave or out-of-reach") String strain,
-      List<Figure> multipliers) {}
+      List<AmountJson.Figure> multipliers) {}
 
   /** One thing done otherwise, and what decides then. */
   @Schema(name = "LiftBetter")
@@ -110,12 +102,16 @@ final class LoadJson {
   /** One way in which a case is met with. */
   @Schema(name = "StandingState")
   record State(
-      boolean full,
+      @Schema(
+              description = "how much of what usually stands in it is there",
+              enumeration = {"empty", "above", "full"})
+          String filling,
       boolean open,
       boolean pulled,
       boolean tips,
-      @Schema(description = "what is left before it tips; it tips from zero down") Figure margin,
-      @Schema(description = "further pull at the top that tips it") Figure morePull) {}
+      @Schema(description = "what is left before it tips; it tips from zero down")
+          AmountJson.Figure margin,
+      @Schema(description = "further pull at the top that tips it") AmountJson.Figure morePull) {}
 
   /** Sizes against those of a standard for clothing storage. */
   @Schema(name = "StandardSizes")
@@ -196,12 +192,12 @@ final class LoadJson {
     var standing = state.standing();
     var top = Worked.entered("height of the case", floor.outside().height());
     return new State(
-        state.full(),
+        ShopJson.word(state.filling()),
         state.open(),
         state.pulled(),
         standing.tips(),
-        figure(standing.margin(), unit),
-        figure(standing.morePull(top), unit));
+        AmountJson.figure(standing.margin(), unit),
+        AmountJson.figure(standing.morePull(top), unit));
   }
 
   private static PartWeight part(PartAtTheSaw one, LengthUnit unit) {
@@ -223,29 +219,21 @@ final class LoadJson {
   private static End end(Judged one, LengthUnit unit) {
     return new End(
         ShopJson.word(one.end()),
-        figure(one.most(), unit),
-        one.index().map(index -> figure(index, unit)),
+        AmountJson.figure(one.most(), unit),
+        one.index().map(index -> AmountJson.figure(index, unit)),
         ShopJson.word(one.strain()),
-        one.lift().multipliers(unit).stream().map(each -> figure(each, unit)).toList());
+        one.lift().multipliers(unit).stream().map(each -> AmountJson.figure(each, unit)).toList());
   }
 
   private static Band band(Weight weight, LengthUnit unit) {
     return new Band(
-        figure(weight.least(), unit),
-        figure(weight.most(), unit),
+        AmountJson.figure(weight.least(), unit),
+        AmountJson.figure(weight.most(), unit),
         pounds(weight.least().value(), RoundingMode.DOWN),
         pounds(weight.most().value(), RoundingMode.UP));
   }
 
   private static String pounds(Amount weight, RoundingMode rounding) {
     return WeightUnit.POUND.amount(weight, 3, rounding).text();
-  }
-
-  private static Figure figure(Worked<?> worked, LengthUnit unit) {
-    return new Figure(
-        worked.name(),
-        String.valueOf(worked.value()),
-        LengthJson.working(worked, unit),
-        worked.source().text());
   }
 }

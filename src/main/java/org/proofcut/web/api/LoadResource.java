@@ -7,18 +7,16 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
 import org.proofcut.bench.JobDesk;
 import org.proofcut.bench.LoadDesk;
+import org.proofcut.bench.StandDraft;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.intake.Field;
 import org.proofcut.core.intake.LiftForm;
@@ -52,10 +50,8 @@ class LoadResource {
       required = true,
       content = @Content(schema = @Schema(implementation = LoadJson.Typed.class)))
   public LoadJson.Lifted lift(byte[] sent) {
-    var fields = new LinkedHashSet<>(names(LiftForm.fields()));
-    fields.add(LoadDesk.JOB);
-    fields.add(LoadDesk.PART);
-    return LoadJson.lifted(desk.lift(typed(sent, fields)));
+    return LoadJson.lifted(
+        desk.lift(Body.form(sent, LiftForm.fields(), LoadDesk.JOB, LoadDesk.PART)));
   }
 
   @GET
@@ -70,8 +66,7 @@ class LoadResource {
   @Operation(summary = "The fields of the finished case of a job on the floor")
   public List<ShopJson.Input> standForm(@PathParam("id") String id) {
     var draft = sound(desk.stand(JobsResource.require(jobs, id), Map.of()));
-    return ShopJson.inputs(
-        draft.groups().stream().flatMap(group -> group.fields().stream()).toList());
+    return ShopJson.inputs(fields(draft));
   }
 
   @POST
@@ -84,19 +79,11 @@ class LoadResource {
   public LoadJson.Stood stand(@PathParam("id") String id, byte[] sent) {
     var job = JobsResource.require(jobs, id);
     var form = sound(desk.stand(job, Map.of()));
-    var fields = names(form.groups().stream().flatMap(group -> group.fields().stream()).toList());
-    return LoadJson.stood(sound(desk.stand(job, typed(sent, fields))));
+    return LoadJson.stood(sound(desk.stand(job, Body.form(sent, fields(form)))));
   }
 
-  private static Set<String> names(List<Field> fields) {
-    return fields.stream().map(Field::name).collect(Collectors.toUnmodifiableSet());
-  }
-
-  private static Map<String, String> typed(byte[] sent, Set<String> fields) {
-    var body = Body.of(sent).only("typed");
-    var typed = body.typed("typed", fields);
-    body.check();
-    return typed;
+  private static List<Field> fields(StandDraft draft) {
+    return draft.groups().stream().flatMap(group -> group.fields().stream()).toList();
   }
 
   private static <T> T sound(Optional<T> made) {

@@ -41,7 +41,8 @@ final class NoiseJson {
   record Answer(
       List<Part> parts,
       @Schema(description = "by each published rule") List<Dose> doses,
-      @Schema(description = "LEX,8h; left out for a day without noise") Optional<Figure> dailyLevel,
+      @Schema(description = "LEX,8h; left out for a day without noise")
+          Optional<AmountJson.Number> dailyLevel,
       String law,
       @Schema(description = "of the law, that the day comes under") List<Step> steps,
       List<Protector> protectors,
@@ -49,10 +50,6 @@ final class NoiseJson {
               description =
                   "least ratings that are enough as worn, one of each kind if there is any")
           List<String> needed) {}
-
-  /** A figure with the way it was found. */
-  @Schema(name = "WorkedAmount")
-  record Figure(String name, String value, String unit, List<LengthJson.Line> working) {}
 
   /** A sheet of the day, or something else that is loud. */
   @Schema(name = "NoisePart")
@@ -62,7 +59,7 @@ final class NoiseJson {
       String what,
       Optional<String> machine,
       boolean done,
-      Optional<Figure> level,
+      Optional<AmountJson.Number> level,
       @Schema(description = "where the level is from") String from,
       @Schema(description = "left out where nothing can be counted") Optional<Long> seconds,
       @Schema(description = "of the day's dose, in per cent") String share) {}
@@ -72,9 +69,9 @@ final class NoiseJson {
   @JsonInclude(JsonInclude.Include.NON_ABSENT)
   record Dose(
       @Schema(description = "permitted-us or recommended") String rule,
-      Figure dose,
+      AmountJson.Number dose,
       @Schema(description = "of eight hours; left out where the dose is none")
-          Optional<Figure> steadyLevel) {}
+          Optional<AmountJson.Number> steadyLevel) {}
 
   /** A step of a law. */
   @Schema(name = "NoiseStep")
@@ -86,8 +83,8 @@ final class NoiseJson {
   record Protector(
       String name,
       String marked,
-      Optional<Figure> asRated,
-      Optional<Figure> asWorn,
+      Optional<AmountJson.Number> asRated,
+      Optional<AmountJson.Number> asWorn,
       @Schema(description = "judged as worn") String verdict,
       @Schema(description = "whether too little may be heard under it") boolean tooMuch) {}
 
@@ -106,10 +103,10 @@ final class NoiseJson {
                 dose ->
                     new Dose(
                         ShopJson.word(dose.rule()),
-                        figure(dose.dose()),
-                        dose.steady().map(NoiseJson::figure)))
+                        number(dose.dose()),
+                        dose.steady().map(NoiseJson::number)))
             .toList(),
-        day.dailyLevel().map(NoiseJson::figure),
+        day.dailyLevel().map(NoiseJson::number),
         day.law().title(),
         day.steps().stream().map(NoiseJson::step).toList(),
         day.protections().stream().map(NoiseJson::protector).toList(),
@@ -125,7 +122,7 @@ final class NoiseJson {
         part.title(),
         part.machine(),
         part.done(),
-        part.level().map(NoiseJson::figure),
+        part.level().map(NoiseJson::number),
         part.from().words(),
         part.time().map(time -> time.value().toSeconds()),
         day.share(part).toPlainString());
@@ -140,17 +137,13 @@ final class NoiseJson {
     return new Protector(
         one.name(),
         one.marked(),
-        one.asRated().map(NoiseJson::figure),
-        one.asWorn().map(NoiseJson::figure),
+        one.asRated().map(NoiseJson::number),
+        one.asWorn().map(NoiseJson::number),
         one.verdict().words(),
         one.tooMuch());
   }
 
-  private static Figure figure(Worked<Amount> worked) {
-    return new Figure(
-        worked.name(),
-        worked.value().value().toPlainString(),
-        worked.value().unit(),
-        LengthJson.working(worked, LengthUnit.MILLIMETRE));
+  private static AmountJson.Number number(Worked<Amount> worked) {
+    return AmountJson.number(worked, LengthUnit.MILLIMETRE);
   }
 }

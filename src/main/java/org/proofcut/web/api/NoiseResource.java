@@ -7,15 +7,12 @@ import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import java.util.Map;
-import java.util.Set;
-import java.util.stream.Collectors;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
 import org.proofcut.bench.NoiseDesk;
 import org.proofcut.bench.NoiseDraft;
-import org.proofcut.core.intake.Field;
 import org.proofcut.core.intake.NoiseForm;
 
 /** The noise of a day's work. */
@@ -64,15 +61,6 @@ class NoiseResource {
   }
 
   private static Map<String, String> typed(byte[] sent, int sheets) {
-    var body = Body.of(sent).only("typed");
-    var typed = body.typed("typed", names(sheets));
-    body.check();
-    return typed;
-  }
-
-  private static Set<String> names(int sheets) {
-    return NoiseForm.fields(sheets).stream()
-        .map(Field::name)
-        .collect(Collectors.toUnmodifiableSet());
+    return Body.form(sent, NoiseForm.fields(sheets));
   }
 }

@@ -44,7 +44,7 @@ final class ProgressJson {
       @Schema(description = "answers that still count, by item") Map<String, String> answers,
       @Schema(description = "items that have to be confirmed again") List<String> askedAgain,
       @Schema(description = "the figures with all corrections so far")
-          List<SheetJson.Figure> figures,
+          List<MachineJson.Figure> figures,
       @Schema(description = "which proof cut this is, from 1") int attempt,
       List<Judged> verdicts,
       Proof proof,
@@ -68,7 +68,7 @@ final class ProgressJson {
   @Schema(name = "Verdict")
   @JsonInclude(JsonInclude.Include.NON_ABSENT)
   record Judged(
-      SheetJson.Measured measure,
+      MachineJson.Measured measure,
       List<LengthJson.Plain> found,
       @Schema(description = "more-readings, proven, change, other-cutter or uneven") String outcome,
       Optional<ActJson.Moved> correction,
@@ -120,7 +120,7 @@ final class ProgressJson {
         progress.lockedBecause(),
         new TreeMap<>(progress.answers()),
         progress.askedAgain().stream().sorted().toList(),
-        progress.setup().map(setup -> SheetJson.figures(setup, unit)).orElse(List.of()),
+        progress.setup().map(setup -> MachineJson.figures(setup, unit)).orElse(List.of()),
         progress.attempt(),
         progress.verdicts().stream().map(verdict -> judged(verdict, unit)).toList(),
         proof(progress.proof()),
@@ -143,7 +143,7 @@ final class ProgressJson {
 
   static Judged judged(Verdict verdict, LengthUnit unit) {
     return new Judged(
-        SheetJson.measured(verdict.measure(), unit),
+        MachineJson.measured(verdict.measure(), unit),
         verdict.found().stream().map(one -> LengthJson.plain(one, unit)).toList(),
         ShopJson.word(verdict.outcome()),
         verdict.correction().map(correction -> moved(correction, unit)),

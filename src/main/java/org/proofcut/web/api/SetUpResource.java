@@ -8,8 +8,6 @@ import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Collectors;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
@@ -18,7 +16,6 @@ import org.proofcut.bench.House;
 import org.proofcut.bench.SetUpDesk;
 import org.proofcut.bench.ShopFloor;
 import org.proofcut.core.intake.CutForm;
-import org.proofcut.core.intake.Field;
 
 /** Cuts that belong to no job. */
 @Path("/api/setups")
@@ -54,9 +51,7 @@ class SetUpResource {
       content = @Content(schema = @Schema(implementation = SetUpJson.Typed.class)))
   public SetUpJson.Answer answer(@PathParam("cut") String cut, byte[] sent) {
     var form = known(cut);
-    var body = Body.of(sent).only("typed");
-    var typed = typed(body, form);
-    body.check();
+    var typed = Body.form(sent, form.fields(floor.shop()));
     return SetUpJson.answer(desk.draft(form, typed), house.content().wording());
   }
 
@@ -71,7 +66,7 @@ class SetUpResource {
   public SetUpJson.Answer learn(@PathParam("cut") String cut, byte[] sent) {
     var form = known(cut);
     var body = Body.of(sent).only("typed", "proof", "fingerprint");
-    var typed = typed(body, form);
+    var typed = body.typed("typed", Body.names(form.fields(floor.shop())));
     var proof = body.text("proof", LONGEST_ID);
     var fingerprint = body.text("fingerprint", LONGEST_ID);
     body.check();
@@ -81,14 +76,6 @@ class SetUpResource {
               throw ProblemDetail.refusal(ProblemKind.FIELDS, problem);
             });
     return SetUpJson.answer(desk.draft(form, typed), house.content().wording());
-  }
-
-  private Map<String, String> typed(Body body, CutForm form) {
-    return body.typed(
-        "typed",
-        form.fields(floor.shop()).stream()
-            .map(Field::name)
-            .collect(Collectors.toUnmodifiableSet()));
   }
 
   private CutForm known(String cut) {

@@ -14,6 +14,8 @@ import java.net.URI;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -27,7 +29,6 @@ import org.proofcut.bench.House;
 import org.proofcut.bench.ShopFloor;
 import org.proofcut.bench.WorkBench;
 import org.proofcut.core.evidence.Problem;
-import org.proofcut.core.intake.Field;
 import org.proofcut.core.intake.ItemForm;
 import org.proofcut.core.intake.ShopForms;
 import org.proofcut.logbook.ShopItem;
@@ -169,14 +170,14 @@ class ShopResource {
                     "There is no such thing in the shop", "Look at the list of the shop"));
   }
 
-  private record Thing(Shelf shelf, String kind, java.util.Map<String, String> typed) {}
+  private record Thing(Shelf shelf, String kind, Map<String, String> typed) {}
 
   private Thing read(byte[] sent) {
     var body = Body.of(sent).only("shelf", "kind", "typed");
     var word = body.word("shelf", SHELVES);
     var kind = body.text("kind", LONGEST_KIND);
     body.check();
-    var shelf = Shelf.valueOf(word.toUpperCase(java.util.Locale.ROOT));
+    var shelf = Shelf.valueOf(word.toUpperCase(Locale.ROOT));
     var typed = body.typed("typed", fields(shelf, kind));
     body.check();
     return new Thing(shelf, kind, typed);
@@ -189,7 +190,7 @@ class ShopResource {
     return floor
         .form(shelf, kind)
         .map(ItemForm::fields)
-        .map(fields -> fields.stream().map(Field::name).collect(Collectors.toUnmodifiableSet()))
+        .map(Body::names)
         .orElseThrow(
             () ->
                 ProblemDetail.refusal(

@@ -9,10 +9,8 @@ import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
-import java.util.List;
 import org.proofcut.bench.DustDesk;
-import org.proofcut.web.part.Asked;
-import org.proofcut.web.part.Sent;
+import org.proofcut.web.part.LiveForm;
 
 /** What the dust of some work does, what draws it off, and which mask is left to wear. */
 @Path("/dust")
@@ -31,7 +29,7 @@ public class DustPages {
 
     static native TemplateInstance page(DustPage page);
 
-    static native TemplateInstance live(DustPage page, List<Asked> echoes);
+    static native TemplateInstance live(DustPage page);
   }
 
   @GET
@@ -43,21 +41,10 @@ public class DustPages {
   @GET
   @Path("answer")
   public Response answer(@Context UriInfo address) {
-    var page = read(address);
-    var echoes =
-        page.groups().stream()
-            .flatMap(group -> group.asked().stream())
-            .filter(asked -> asked.echo() != null)
-            .toList();
-    var query = address.getRequestUri().getRawQuery();
-    return Response.ok(Templates.live(page, echoes))
-        .header("HX-Replace-Url", "/dust" + (query == null ? "" : "?" + query))
-        .build();
+    return LiveForm.answer(Templates.live(read(address)), "/dust", address);
   }
 
   private DustPage read(UriInfo address) {
-    var query = address.getRequestUri().getRawQuery();
-    return DustPage.of(
-        desk.draft(Sent.typed(query == null ? "" : query)), desk.book(), desk.jobs());
+    return DustPage.of(desk.draft(LiveForm.typed(address)), desk.book(), desk.jobs());
   }
 }

@@ -20,24 +20,25 @@ import org.proofcut.web.part.WorkingLine;
  * What dust comes to, in words.
  *
  * @param verdict in one line
- * @param strength how much fine dust, and whose order that is
+ * @param region where the shop stands
+ * @param strength how much fine dust such a machine makes
  * @param hood where such a machine is drawn off
  * @param air the airflow that is needed and the one that is there
- * @param enough whether that is enough; a word for the stamp
  * @param counted what the mix counts as, and why
  * @param here limits where the shop stands
- * @param above what their sources say of breathing more
+ * @param elsewhere limits of other places
+ * @param above what the sources of those here say of breathing more
  * @param heldTo the limit that masks are reckoned by
  * @param woods what each wood's dust does
  * @param todo what to do about that
  * @param mask the mask in words
  * @param vapour limits of formaldehyde; none where nothing is glued
+ * @param marks that stand on panels
  */
 record DustReads(
     String verdict,
     String region,
     String strength,
-    List<WorkingLine> strengthWorking,
     String hood,
     Air air,
     String counted,
@@ -63,7 +64,12 @@ record DustReads(
   /**
    * The extraction in words.
    *
-   * @param word empty where nothing is known to judge
+   * @param needed the airflow
+   * @param opening what it is needed through, and how fast
+   * @param there what is there, with how fast that is
+   * @param word for the stamp; empty where nothing is known to judge
+   * @param means what that comes to
+   * @param keeps what so much air does and does not do
    */
   record Air(
       String needed,
@@ -90,7 +96,6 @@ record DustReads(
         region.name(),
         "A %s makes %s fine dust in this."
             .formatted(machine.name(), answer.strength().value().words()),
-        DustPage.working(answer.strength(), draft),
         machine.hood(),
         air,
         counted(answer),
@@ -156,7 +161,7 @@ record DustReads(
 
   private static String heldTo(AirLimit limit, DustAnswer answer) {
     return (answer.here().contains(limit)
-            ? "Masks are reckoned by the lowest of these, law or advice: "
+            ? "Masks are reckoned by the lowest that holds here, law or advice: "
             : "No limit for such dust is known to us here. Masks are reckoned by the lowest printed"
                 + " anywhere: ")
         + limit.most().value().text()
@@ -210,13 +215,12 @@ record DustReads(
 
   private static Air air(DustAnswer answer, DustDraft draft) {
     var air = answer.air();
-    boolean extracted = air.drawnOff();
     var opening =
         air.usual() ? "through the port that such a machine usually has" : "through your opening";
     var there =
         air.there()
             .map(flow -> flow.value().text() + ": " + air.reached().orElseThrow().value().text())
-            .orElse(extracted ? "not known" : "nothing");
+            .orElse(air.drawnOff() ? "not known" : "nothing");
     return new Air(
         air.needed().value().text(),
         opening + ", at " + air.velocity().value().text(),
@@ -225,14 +229,7 @@ record DustReads(
         air.reached().map(reached -> DustPage.working(reached, draft)).orElse(List.of()),
         air.enough(),
         air.there().isPresent() ? (air.enough() ? "Enough" : "Too little") : "",
-        air.there().isPresent()
-            ? (air.enough()
-                ? "The air is fast enough"
-                    + (air.usual()
-                        ? ", where the port is of the usual size: measure yours."
-                        : " at this opening.")
-                : "Dust and chips are left lying at this opening.")
-            : extracted ? "Nobody knows whether it is enough." : "All the dust stays in the room.",
+        means(air),
         air.hood() instanceof Hood.Round
             ? "So much keeps chips and dust moving in the duct. What flies past its mouth it does"
                 + " not catch."
@@ -242,11 +239,26 @@ record DustReads(
             + " opening, and believe that.");
   }
 
+  private static String means(DustAnswer.Air air) {
+    if (air.there().isEmpty()) {
+      return air.drawnOff()
+          ? "Nobody knows whether it is enough."
+          : "All the dust stays in the room.";
+    }
+    if (!air.enough()) {
+      return "Dust and chips are left lying at this opening.";
+    }
+    return "The air is fast enough"
+        + (air.usual()
+            ? ", where the port is of the usual size: measure yours."
+            : " at this opening.");
+  }
+
   private static Worn mask(DustAnswer answer, DustDraft draft) {
     var need = answer.mask().orElse(null);
     if (need instanceof Mask.Need.None none) {
       return new Worn(
-          "no mask by this measurement",
+          "no stronger mask than the machine asks for",
           "What was measured is no more than the limit. The mask asked for at the machine stays on"
               + " all the same: a measurement is of one day.",
           false,

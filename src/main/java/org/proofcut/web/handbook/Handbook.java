@@ -1,5 +1,7 @@
 package org.proofcut.web.handbook;
 
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -25,14 +27,23 @@ import org.proofcut.rulebook.Rule;
  * The rules by machine, gravest first. A rule for several machines stands at each of them, one for
  * all before them; where one cut was asked for, all stand at its machine.
  *
+ * @param ways to the rules of one machine alone; none where one cut was asked for
  * @param cut what one harm of one cut is called; null where all rules were looked through
  */
-record Handbook(List<Chapter> chapters, int found, int all, String cut) {
+record Handbook(List<Chapter> chapters, List<Way> ways, int found, int all, String cut) {
 
   private static final String NO_MACHINE = "none";
 
   /** Rules of one machine. */
   record Chapter(String id, String title, List<Entry> entries) {}
+
+  /**
+   * A way to the rules of one machine, among those that speak of the words.
+   *
+   * @param href keeps the words
+   * @param here whether these alone are shown
+   */
+  record Way(String title, int count, String href, boolean here) {}
 
   /**
    * One rule.
@@ -54,7 +65,7 @@ record Handbook(List<Chapter> chapters, int found, int all, String cut) {
   static Handbook of(Content content, Sought sought) {
     return sought.cut().isPresent()
         ? ofCut(content, sought.words(), sought.cut().get())
-        : of(content, sought.words());
+        : ofAll(content, sought);
   }
 
   /** The rules of one harm in one way of cutting; none where no such cut is made. */
@@ -74,6 +85,7 @@ record Handbook(List<Chapter> chapters, int found, int all, String cut) {
         Stream.of(chapter(cut.machine(), title(cut.machine()), found, machines -> true, content))
             .filter(chapter -> !chapter.entries().isEmpty())
             .toList(),
+        List.of(),
         found.size(),
         all.size(),
         "%s, %s: %s"
@@ -81,10 +93,13 @@ record Handbook(List<Chapter> chapters, int found, int all, String cut) {
                 title(cut.machine()), operation(cut.operation(), content), cut.harm().words()));
   }
 
-  /** The rules that speak of all these words, in whatever order; without words, all of them. */
-  private static Handbook of(Content content, List<String> words) {
+  /**
+   * The rules that speak of all these words, in whatever order; without words, all of them. Those
+   * of one machine where it is one that we know.
+   */
+  private static Handbook ofAll(Content content, Sought sought) {
     var all = content.rulebook().rules();
-    var found = all.stream().filter(rule -> speaksOf(rule, words, content)).toList();
+    var found = all.stream().filter(rule -> speaksOf(rule, sought.words(), content)).toList();
     var machines = content.facts().get(Fact.MACHINE).words();
     var chapters =
         Stream.concat(
@@ -104,9 +119,34 @@ record Handbook(List<Chapter> chapters, int found, int all, String cut) {
                                 found,
                                 of -> of.contains(machine),
                                 content)))
-            .filter(chapter -> !chapter.entries().isEmpty())
             .toList();
-    return new Handbook(chapters, found.size(), all.size(), null);
+    var one = chapters.stream().filter(chapter -> chapter.id().equals(sought.machine())).toList();
+    return new Handbook(
+        (one.isEmpty() ? chapters : one)
+            .stream().filter(chapter -> !chapter.entries().isEmpty()).toList(),
+        chapters.stream()
+            .filter(chapter -> !chapter.entries().isEmpty() || one.contains(chapter))
+            .map(chapter -> way(chapter, sought.words(), one.contains(chapter)))
+            .toList(),
+        one.isEmpty() ? found.size() : one.get(0).entries().size(),
+        all.size(),
+        null);
+  }
+
+  private static Way way(Chapter chapter, List<String> words, boolean here) {
+    var typed = String.join(" ", words);
+    return new Way(
+        chapter.title(),
+        chapter.entries().size(),
+        "/rules?machine="
+            + chapter.id()
+            + (typed.isEmpty() ? "" : "&words=" + URLEncoder.encode(typed, StandardCharsets.UTF_8)),
+        here);
+  }
+
+  /** Whether the rules of one machine, or of one cut, are shown instead of all. */
+  public boolean isPart() {
+    return cut != null || ways.stream().anyMatch(Way::here);
   }
 
   private static Chapter chapter(

@@ -11,8 +11,10 @@ import org.proofcut.core.safety.Harm;
  *
  * @param words in small letters, all of which a rule must speak of
  * @param cut the one harm of one cut, where that is asked for
+ * @param machine the one machine, as content writes it, where neither cut nor harm is asked for;
+ *     empty for all of them
  */
-record Sought(List<String> words, Optional<Cut> cut) {
+record Sought(List<String> words, Optional<Cut> cut, String machine) {
 
   /** One harm of one way of cutting. */
   record Cut(String machine, String operation, Harm harm) {}
@@ -30,7 +32,8 @@ record Sought(List<String> words, Optional<Cut> cut) {
             .filter(one -> id(one).equals(harm))
             .filter(one -> !machine.isEmpty() && !operation.isEmpty())
             .map(one -> new Cut(machine, operation, one))
-            .findFirst());
+            .findFirst(),
+        operation.isEmpty() && harm.isEmpty() ? machine : "");
   }
 
   /** A harm as content and addresses write it. */

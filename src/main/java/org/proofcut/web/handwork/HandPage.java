@@ -8,12 +8,12 @@ import java.util.stream.Stream;
 import org.proofcut.bench.HandDraft;
 import org.proofcut.core.checklist.Item;
 import org.proofcut.core.checklist.Wording;
-import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.evidence.Worked;
 import org.proofcut.core.intake.HandForm;
 import org.proofcut.core.plan.OperationSheet;
 import org.proofcut.core.safety.Check.Pause;
 import org.proofcut.web.part.Asked;
+import org.proofcut.web.part.FormView;
 import org.proofcut.web.part.WorkingLine;
 import org.proofcut.web.reading.GearReads;
 import org.proofcut.web.reading.SheetReads;
@@ -22,8 +22,6 @@ import org.proofcut.web.reading.Shows;
 /**
  * Everything on the page of one task without a cutter.
  *
- * @param missing fields that nothing was entered in; not wrong yet
- * @param mend what is wrong with what was entered
  * @param reads the sheet; null while there is none
  * @param figures what was worked out
  * @param gear what to put on and take off first
@@ -36,9 +34,7 @@ record HandPage(
     String kind,
     String title,
     String says,
-    List<Asked> asks,
-    List<Asked> missing,
-    List<Problem> mend,
+    FormView form,
     SheetReads reads,
     List<Figure> figures,
     List<GearReads> gear,
@@ -54,26 +50,13 @@ record HandPage(
   record Look(String ask, String answer) {}
 
   static HandPage of(HandForm form, HandDraft draft, Wording wording, LocalDate today) {
-    // An empty field is not wrong yet: it is told beside the form.
-    var atFields = draft.problems().stream().filter(problem -> !isEmpty(problem, draft)).toList();
-    var asks =
-        draft.fields().stream()
-            .map(field -> Asked.of(field, draft.typed(), atFields, draft.unit()))
-            .toList();
-    var empty =
-        draft.problems().stream()
-            .filter(problem -> isEmpty(problem, draft))
-            .map(Problem::where)
-            .toList();
     var shows = new Shows(draft.unit());
     var sheet = draft.plan().map(one -> one.sheet());
     return new HandPage(
         form.kind(),
         form.title(),
         form.says(),
-        asks,
-        asks.stream().filter(asked -> empty.contains(asked.id())).toList(),
-        atFields,
+        form(draft),
         sheet.map(one -> SheetReads.of(one, Optional.empty(), wording, shows)).orElse(null),
         draft.task().stream()
             .flatMap(task -> task.figures().stream())
@@ -88,6 +71,17 @@ record HandPage(
             .orElse(List.of()));
   }
 
+  private static FormView form(HandDraft draft) {
+    var asks =
+        draft.fields().stream()
+            .map(field -> Asked.of(field, draft.typed(), draft.problems(), draft.unit()))
+            .toList();
+    return FormView.of(
+        List.of(new FormView.Group("asked", "What is to be done", asks)),
+        draft.typed(),
+        draft.problems());
+  }
+
   private static Figure figure(Worked<?> worked, Shows shows) {
     return new Figure(
         worked.name(), String.valueOf(worked.value()), WorkingLine.of(worked, shows.caliper()));
@@ -100,10 +94,6 @@ record HandPage(
         .map(Item.Look.class::cast)
         .map(look -> new Look(look.ask(), look.answer()))
         .toList();
-  }
-
-  private static boolean isEmpty(Problem problem, HandDraft draft) {
-    return draft.typed().getOrDefault(problem.where(), "").isBlank();
   }
 
   public String action() {
@@ -126,13 +116,10 @@ record HandPage(
     if (isFound()) {
       var cautions = reads.cautions().count();
       return Stream.concat(
-              figures.stream().map(Figure::value),
-              Stream.of(cautions == 1 ? "1 caution" : cautions + " cautions"))
+              Stream.of(cautions == 1 ? "1 caution" : cautions + " cautions"),
+              figures.stream().map(Figure::value))
           .collect(Collectors.joining(" · "));
     }
-    if (!mend.isEmpty()) {
-      return mend.size() == 1 ? "1 thing to mend" : mend.size() + " things to mend";
-    }
-    return missing.size() == 1 ? "1 field still empty" : missing.size() + " fields still empty";
+    return form.undone();
   }
 }

@@ -18,8 +18,7 @@ import java.util.Map;
 import org.proofcut.bench.HandDesk;
 import org.proofcut.bench.House;
 import org.proofcut.core.intake.HandForm;
-import org.proofcut.web.part.Asked;
-import org.proofcut.web.part.Sent;
+import org.proofcut.web.part.LiveForm;
 
 /**
  * One page for each kind of work by hand. What was typed stands in the address: it outlives a
@@ -47,7 +46,7 @@ public class HandPages {
 
     static native TemplateInstance page(HandPage page);
 
-    static native TemplateInstance live(HandPage page, List<Asked> echoes);
+    static native TemplateInstance live(HandPage page);
   }
 
   @GET
@@ -58,19 +57,15 @@ public class HandPages {
   @GET
   @Path("{task}")
   public TemplateInstance page(@PathParam("task") String task, @Context UriInfo address) {
-    return Templates.page(page(known(task), typed(address)));
+    return Templates.page(page(known(task), LiveForm.typed(address)));
   }
 
   /** What the form comes to, while it is typed; the page's address follows. */
   @GET
   @Path("{task}/answer")
   public Response answer(@PathParam("task") String task, @Context UriInfo address) {
-    var page = page(known(task), typed(address));
-    var echoes = page.asks().stream().filter(asked -> asked.echo() != null).toList();
-    var query = address.getRequestUri().getRawQuery();
-    return Response.ok(Templates.live(page, echoes))
-        .header("HX-Replace-Url", page.action() + (query == null ? "" : "?" + query))
-        .build();
+    var page = page(known(task), LiveForm.typed(address));
+    return LiveForm.answer(Templates.live(page), page.action(), address);
   }
 
   private HandForm known(String task) {
@@ -80,10 +75,5 @@ public class HandPages {
   private HandPage page(HandForm form, Map<String, String> typed) {
     return HandPage.of(
         form, desk.draft(form, typed), house.content().wording(), LocalDate.now(clock));
-  }
-
-  private static Map<String, String> typed(UriInfo address) {
-    var query = address.getRequestUri().getRawQuery();
-    return Sent.typed(query == null ? "" : query);
   }
 }

@@ -63,7 +63,7 @@ public class JobPages {
   @GET
   @Path("new")
   public TemplateInstance blank() {
-    var unit = floor.unit() == LengthUnit.INCH ? "in" : "mm";
+    var unit = floor.unit().symbol();
     // The usual back lies flush; everything else is the maker's to say.
     return shown(Optional.empty(), Map.of("unit", unit, "back-set-in", "0"), List.of(), "");
   }

@@ -11,6 +11,7 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import org.proofcut.bench.NoiseDesk;
+import org.proofcut.web.part.LiveForm;
 
 /** The noise of a day on the sheets of a job. */
 @Path("/jobs/{job}/noise")
@@ -36,7 +37,7 @@ public class JobNoisePages {
   }
 
   private NoisePage view(String job, UriInfo address) {
-    return desk.draft(job, NoisePages.typed(address))
+    return desk.draft(job, LiveForm.typed(address))
         .map(NoisePage::of)
         .orElseThrow(NotFoundException::new);
   }

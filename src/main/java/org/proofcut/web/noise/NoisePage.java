@@ -26,6 +26,7 @@ import org.proofcut.core.noise.NoiseDay;
 import org.proofcut.core.noise.NoiseLevels;
 import org.proofcut.core.noise.Protection;
 import org.proofcut.web.part.Asked;
+import org.proofcut.web.part.FormView;
 import org.proofcut.web.part.WorkingLine;
 
 /**
@@ -54,8 +55,8 @@ record NoisePage(
     String action,
     String job,
     String about,
-    List<Group> sheets,
-    List<Group> others,
+    List<FormView.Group> sheets,
+    List<FormView.Group> others,
     List<Asked> tried,
     List<Problem> problems,
     List<Row> rows,
@@ -72,9 +73,6 @@ record NoisePage(
 
   private static final BigDecimal SECONDS = BigDecimal.valueOf(60);
   private static final int MOST_NAMED = 3;
-
-  /** Fields under one heading. */
-  record Group(String id, String title, List<Asked> asked) {}
 
   /** One line of the day. */
   record Row(String what, String says) {}
@@ -123,40 +121,31 @@ record NoisePage(
 
   // ---- what is asked -------------------------------------------------------------------------
 
-  private static List<Group> sheets(NoiseDraft draft) {
+  private static List<FormView.Group> sheets(NoiseDraft draft) {
     return draft.day().parts().stream()
         .filter(part -> part.sheet().isPresent() && part.machine().isPresent())
         .map(part -> sheet(part, draft))
         .toList();
   }
 
-  private static Group sheet(DayPart part, NoiseDraft draft) {
+  private static FormView.Group sheet(DayPart part, NoiseDraft draft) {
     int number = part.sheet().orElseThrow();
     var minutes = asked(NoiseForm.minutes(number), draft);
     var planned =
         part.planned()
             .map(time -> "worked out: " + minutes(time.value()) + "; empty takes that")
             .orElse("that the machine runs; it can't be worked out");
-    return new Group(
+    return new FormView.Group(
         "sheet-" + number,
         "Sheet " + number + ": " + part.title(),
-        List.of(
-            asked(NoiseForm.done(number), draft),
-            new Asked(
-                minutes.id(),
-                minutes.label(),
-                minutes.value(),
-                planned,
-                minutes.options(),
-                minutes.echo(),
-                minutes.problem())));
+        List.of(asked(NoiseForm.done(number), draft), minutes.hinted(planned)));
   }
 
-  private static List<Group> others(NoiseDraft draft) {
+  private static List<FormView.Group> others(NoiseDraft draft) {
     return IntStream.rangeClosed(1, NoiseForm.OTHERS)
         .mapToObj(
             number ->
-                new Group(
+                new FormView.Group(
                     "other-" + number,
                     "Something else, " + number,
                     NoiseForm.other(number).stream().map(field -> asked(field, draft)).toList()))
@@ -365,6 +354,9 @@ record NoisePage(
       return wrong == 1 ? "1 thing to mend" : wrong + " things to mend";
     }
     var day = draft.day();
+    if (day.parts().isEmpty()) {
+      return "Nothing loud is entered yet";
+    }
     return day.steadyByLaw()
         .map(
             level ->
@@ -396,6 +388,13 @@ record NoisePage(
   /** Whether what was typed could be read, and there is a day to show. */
   public boolean isRead() {
     return problems.isEmpty();
+  }
+
+  /**
+   * Whether there is no day yet: what it comes to is then not known, which is more than nothing.
+   */
+  public boolean isUnentered() {
+    return isRead() && rows.isEmpty();
   }
 
   /** Whether something was said of the sheets, or can't be read there. */

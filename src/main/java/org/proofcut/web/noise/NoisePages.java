@@ -9,9 +9,8 @@ import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
-import java.util.Map;
 import org.proofcut.bench.NoiseDesk;
-import org.proofcut.web.part.Sent;
+import org.proofcut.web.part.LiveForm;
 
 /** The noise of a day that belongs to no job. What was typed stands in the address. */
 @Path("/noise")
@@ -35,25 +34,17 @@ public class NoisePages {
 
   @GET
   public TemplateInstance page(@Context UriInfo address) {
-    return Templates.page(NoisePage.of(desk.draft(typed(address))));
+    return Templates.page(NoisePage.of(desk.draft(LiveForm.typed(address))));
   }
 
   /** What the form comes to, while it is typed; the page's address follows. */
   @GET
   @Path("answer")
   public Response answer(@Context UriInfo address) {
-    return live(NoisePage.of(desk.draft(typed(address))), address);
+    return live(NoisePage.of(desk.draft(LiveForm.typed(address))), address);
   }
 
   static Response live(NoisePage page, UriInfo address) {
-    var query = address.getRequestUri().getRawQuery();
-    return Response.ok(Templates.live(page))
-        .header("HX-Replace-Url", page.action() + (query == null ? "" : "?" + query))
-        .build();
-  }
-
-  static Map<String, String> typed(UriInfo address) {
-    var query = address.getRequestUri().getRawQuery();
-    return Sent.typed(query == null ? "" : query);
+    return LiveForm.answer(Templates.live(page), page.action(), address);
   }
 }

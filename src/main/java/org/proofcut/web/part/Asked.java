@@ -65,7 +65,17 @@ public record Asked(
 
   /** The same where a hint above a group says it for all. */
   public Asked withoutHint() {
-    return new Asked(id, label, value, null, options, echo, problem);
+    return hinted(null);
+  }
+
+  /** The same with this hint; null for none. */
+  public Asked hinted(String hint) {
+    return new Asked(id, label, value, hint, options, echo, problem);
+  }
+
+  /** The same where what is wrong with it is told elsewhere. */
+  Asked withoutProblem() {
+    return new Asked(id, label, value, hint, options, echo, null);
   }
 
   /** What was typed as one would say it: a length with its unit, a choice in its own words. */

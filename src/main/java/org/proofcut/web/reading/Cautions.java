@@ -1,6 +1,7 @@
 package org.proofcut.web.reading;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -142,6 +143,16 @@ public record Cautions(List<Caution> first, List<Group> more) {
   }
 
   private static String seen(Object value, Shows shows) {
+    if (value instanceof Boolean so) {
+      return so ? "yes" : "no";
+    }
+    if (value instanceof Collection<?> some) {
+      return some.isEmpty()
+          ? "none"
+          : some.stream()
+              .map(one -> String.valueOf(one).replace('-', ' '))
+              .collect(Collectors.joining(", "));
+    }
     return value instanceof Length length ? shows.text(length) : String.valueOf(value);
   }
 }

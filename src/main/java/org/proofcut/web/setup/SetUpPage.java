@@ -2,6 +2,7 @@ package org.proofcut.web.setup;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.proofcut.bench.CutDraft;
@@ -15,7 +16,7 @@ import org.proofcut.core.operation.PartCut;
 import org.proofcut.core.plan.SinglePlan;
 import org.proofcut.core.setup.Measure;
 import org.proofcut.core.setup.StackChoice;
-import org.proofcut.web.part.Asked;
+import org.proofcut.web.part.FormView;
 import org.proofcut.web.reading.GearReads;
 import org.proofcut.web.reading.SheetReads;
 import org.proofcut.web.reading.Shows;
@@ -25,8 +26,7 @@ import org.proofcut.web.reading.Verdicts.VerdictView;
 /**
  * Everything on the page of one cut.
  *
- * @param missing fields that nothing was entered in; not wrong yet
- * @param mend what is wrong with what was entered, or why the shop can't make the cut
+ * @param form with what is wrong with what was entered, or why the shop can't make the cut
  * @param reads the sheet; null while there is none
  * @param gear what to put on and take off first
  * @param together how the gear goes together, and what the law on it means
@@ -45,9 +45,7 @@ record SetUpPage(
     String kind,
     String title,
     String says,
-    List<Group> groups,
-    List<Asked> missing,
-    List<Problem> mend,
+    FormView form,
     SheetReads reads,
     List<GearReads> gear,
     List<String> together,
@@ -65,33 +63,12 @@ record SetUpPage(
   /** One way to stack a stacked cutter: what is on the arbor, and what comes of it. */
   record Stack(String name, String comesTo) {}
 
-  /** Fields under one heading. */
-  record Group(String id, String title, List<Asked> asked) {}
-
   /** What is measured on the proof cut. */
   record Proof(String what, String where, String accepted) {}
 
   static SetUpPage of(
       CutForm form, CutDraft draft, Content content, boolean kept, LocalDate today) {
     var wording = content.wording();
-    // An empty field is not wrong yet: it is told beside the form.
-    var atFields = draft.problems().stream().filter(problem -> !isEmpty(problem, draft)).toList();
-    var groups =
-        draft.groups().stream()
-            .map(
-                group ->
-                    new Group(
-                        group.title().toLowerCase(java.util.Locale.ROOT).replace(' ', '-'),
-                        group.title(),
-                        group.fields().stream()
-                            .map(field -> Asked.of(field, draft.typed(), atFields, draft.unit()))
-                            .toList()))
-            .toList();
-    var empty =
-        draft.problems().stream()
-            .filter(problem -> isEmpty(problem, draft))
-            .map(Problem::where)
-            .toList();
     var shows = new Shows(draft.unit());
     var plan = draft.plan();
     var setup = plan.flatMap(one -> one.sheet().operation().setup());
@@ -99,12 +76,7 @@ record SetUpPage(
         form.kind(),
         form.title(),
         form.says(),
-        groups,
-        groups.stream()
-            .flatMap(group -> group.asked().stream())
-            .filter(asked -> empty.contains(asked.id()))
-            .toList(),
-        draft.allProblems().stream().filter(problem -> !isEmpty(problem, draft)).toList(),
+        FormView.of(draft.groups(), draft.typed(), draft.allProblems(), draft.unit()),
         plan.map(one -> SheetReads.of(one.sheet(), setup, wording, shows)).orElse(null),
         plan.map(one -> GearReads.of(one.sheet(), wording, today)).orElse(List.of()),
         plan.map(one -> GearReads.together(one.sheet(), wording)).orElse(List.of()),
@@ -132,9 +104,7 @@ record SetUpPage(
         kind,
         title,
         says,
-        groups,
-        missing,
-        mend,
+        form,
         reads,
         gear,
         together,
@@ -171,10 +141,6 @@ record SetUpPage(
                 shows.fine(choice.room().most())));
   }
 
-  private static boolean isEmpty(Problem problem, CutDraft draft) {
-    return draft.plan().isEmpty() && draft.typed().getOrDefault(problem.where(), "").isBlank();
-  }
-
   private static List<String> lies(SinglePlan plan) {
     return plan.sheet().operation().parts().stream()
         .map(PartCut::handling)
@@ -196,7 +162,7 @@ record SetUpPage(
   }
 
   private static String sentence(String words) {
-    return words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1) + ".";
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".";
   }
 
   private static Proof proof(Measure measure, Shows shows) {
@@ -240,9 +206,6 @@ record SetUpPage(
           .reduce((one, other) -> one + " · " + other)
           .orElseThrow();
     }
-    if (!mend.isEmpty()) {
-      return mend.size() == 1 ? "1 thing to mend" : mend.size() + " things to mend";
-    }
-    return missing.size() == 1 ? "1 field still empty" : missing.size() + " fields still empty";
+    return form.undone();
   }
 }

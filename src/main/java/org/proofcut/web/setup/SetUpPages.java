@@ -14,19 +14,17 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.net.URI;
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import org.proofcut.bench.House;
 import org.proofcut.bench.SetUpDesk;
 import org.proofcut.bench.WorkBench;
 import org.proofcut.core.intake.CutForm;
 import org.proofcut.core.intake.CutForms;
-import org.proofcut.web.part.Asked;
+import org.proofcut.web.part.LiveForm;
 import org.proofcut.web.part.Sent;
 
 /**
@@ -63,7 +61,7 @@ public class SetUpPages {
 
     static native TemplateInstance page(SetUpPage page);
 
-    static native TemplateInstance live(SetUpPage page, List<Asked> echoes);
+    static native TemplateInstance live(SetUpPage page);
   }
 
   @GET
@@ -74,24 +72,15 @@ public class SetUpPages {
   @GET
   @Path("{cut}")
   public TemplateInstance page(@PathParam("cut") String cut, @Context UriInfo address) {
-    return Templates.page(page(known(cut), typed(address)));
+    return Templates.page(page(known(cut), LiveForm.typed(address)));
   }
 
   /** What the form comes to, while it is typed; the page's address follows. */
   @GET
   @Path("{cut}/answer")
   public Response answer(@PathParam("cut") String cut, @Context UriInfo address) {
-    var form = known(cut);
-    var page = page(form, typed(address));
-    var echoes =
-        page.groups().stream()
-            .flatMap(group -> group.asked().stream())
-            .filter(asked -> asked.echo() != null)
-            .toList();
-    var query = address.getRequestUri().getRawQuery();
-    return Response.ok(Templates.live(page, echoes))
-        .header("HX-Replace-Url", page.action() + (query == null ? "" : "?" + query))
-        .build();
+    var page = page(known(cut), LiveForm.typed(address));
+    return LiveForm.answer(Templates.live(page), page.action(), address);
   }
 
   /** Keeps what the proof cut teaches; the page then asks for the next one. */
@@ -112,17 +101,11 @@ public class SetUpPages {
           .entity(Templates.page(page(known, typed).refused(refused.get())))
           .build();
     }
-    var next =
-        typed.entrySet().stream()
-            .filter(field -> !field.getKey().startsWith(CutForm.FOUND))
-            .filter(field -> !List.of(PROOF, FINGERPRINT).contains(field.getKey()))
-            .map(field -> encoded(field.getKey()) + "=" + encoded(field.getValue()))
-            .collect(Collectors.joining("&"));
-    return Response.seeOther(URI.create("/setups/" + cut + "?" + next + "&kept=yes")).build();
-  }
-
-  private static String encoded(String text) {
-    return URLEncoder.encode(text, StandardCharsets.UTF_8);
+    var next = new LinkedHashMap<>(typed);
+    next.keySet().removeIf(name -> name.startsWith(CutForm.FOUND));
+    next.keySet().removeAll(List.of(PROOF, FINGERPRINT));
+    next.put("kept", "yes");
+    return Response.seeOther(URI.create(LiveForm.address("/setups/" + cut, next))).build();
   }
 
   private CutForm known(String cut) {
@@ -136,10 +119,5 @@ public class SetUpPages {
         house.content(),
         typed.containsKey("kept"),
         LocalDate.now(clock));
-  }
-
-  private static Map<String, String> typed(UriInfo address) {
-    var query = address.getRequestUri().getRawQuery();
-    return Sent.typed(query == null ? "" : query);
   }
 }

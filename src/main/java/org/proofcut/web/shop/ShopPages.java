@@ -14,6 +14,7 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.net.URI;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -26,7 +27,7 @@ import org.proofcut.core.intake.Field;
 import org.proofcut.core.intake.ItemForm;
 import org.proofcut.core.intake.ShopForms;
 import org.proofcut.core.measure.LengthUnit;
-import org.proofcut.core.shop.OwnedGear;
+import org.proofcut.core.shop.Shop;
 import org.proofcut.logbook.ShopItem;
 import org.proofcut.logbook.ShopItem.Shelf;
 import org.proofcut.web.part.Asked;
@@ -40,6 +41,10 @@ public class ShopPages {
 
   private static final int NOT_ACCEPTED = 422;
   private static final int SHOWN_FIGURES = 3;
+  private static final int LONGEST_HELD = 16;
+
+  /** Stays at the end of a line, never at its beginning. */
+  private static final String SEPARATOR = "\u00a0· ";
 
   private final ShopFloor floor;
   private final WorkBench bench;
@@ -221,49 +226,55 @@ public class ShopPages {
 
   private List<Group> groups() {
     var items = floor.items();
+    // Read once for all of them.
+    var shop = floor.shop();
     return List.of(
-        group(items, Shelf.MACHINE, "Machines", ShopForms.MACHINES.stream()),
-        group(items, Shelf.CUTTER, "Cutters and blades", ShopForms.CUTTER_KINDS.stream()),
+        group(items, shop, Shelf.MACHINE, "Machines", ShopForms.MACHINES.stream()),
+        group(items, shop, Shelf.CUTTER, "Cutters and blades", ShopForms.CUTTER_KINDS.stream()),
         group(
             items,
+            shop,
             Shelf.GEAR,
             "Protective gear",
             house.content().wording().gear().keySet().stream().map(kind -> form(Shelf.GEAR, kind))),
         group(
             items,
+            shop,
             Shelf.LIQUID,
             "Glues and finishes",
             house.content().liquids().keySet().stream().map(kind -> form(Shelf.LIQUID, kind))));
   }
 
   private Group group(
-      List<ShopItem> items, Shelf shelf, String title, Stream<? extends ItemForm<?>> forms) {
-    return new Group(path(shelf), title, forms.map(form -> kind(items, shelf, form)).toList());
+      List<ShopItem> items,
+      Shop shop,
+      Shelf shelf,
+      String title,
+      Stream<? extends ItemForm<?>> forms) {
+    return new Group(
+        path(shelf), title, forms.map(form -> kind(items, shop, shelf, form)).toList());
   }
 
-  private Kind kind(List<ShopItem> items, Shelf shelf, ItemForm<?> form) {
+  private Kind kind(List<ShopItem> items, Shop shop, Shelf shelf, ItemForm<?> form) {
     return new Kind(
         capital(form.title()),
         items.stream()
             .filter(item -> item.shelf() == shelf && item.kind().equals(form.kind()))
-            .map(item -> thing(item, form))
+            .map(item -> thing(item, shop, form))
             .toList(),
         "/shop/" + path(shelf) + "/new?kind=" + form.kind(),
         "Add: " + lower(form.title()));
   }
 
-  private Thing thing(ShopItem item, ItemForm<?> form) {
+  private Thing thing(ShopItem item, Shop shop, ItemForm<?> form) {
     var today = gear.today();
-    var piece =
-        item.shelf() == Shelf.GEAR
-            ? gear.owned().stream().filter(one -> one.id().equals(item.id())).findFirst()
-            : Optional.<OwnedGear>empty();
+    var piece = shop.gear().stream().filter(one -> one.id().equals(item.id())).findFirst();
     var idle = piece.flatMap(one -> one.idleOn(today));
     var soon = piece.flatMap(one -> one.life().soonAfter(today));
     return new Thing(
         item.id(),
         name(item),
-        figures(item, form) + category(item),
+        figures(item, form) + category(item, shop),
         idle.map(why -> "Not to be worn: " + why)
             .or(() -> soon.map(why -> "Soon: " + why))
             .or(() -> piece.map(one -> "In use"))
@@ -279,19 +290,22 @@ public class ShopPages {
         .map(field -> Asked.of(field, item.typed(), List.of(), unit))
         .filter(asked -> !asked.value().isBlank())
         .limit(SHOWN_FIGURES)
-        .map(asked -> asked.label() + ": " + asked.said())
-        .reduce((one, other) -> one + " · " + other)
+        .map(asked -> asked.label() + (asked.label().endsWith("?") ? " " : ": ") + held(asked))
+        .reduce((one, other) -> one + SEPARATOR + other)
         .orElse("");
   }
 
+  /** A number keeps its unit on its line; longer words may be broken. */
+  private static String held(Asked asked) {
+    var said = asked.said();
+    return said.length() > LONGEST_HELD ? said : said.replace(' ', '\u00a0');
+  }
+
   /** How easily a liquid takes fire; nothing for what is none. */
-  private String category(ShopItem item) {
-    if (item.shelf() != Shelf.LIQUID) {
-      return "";
-    }
-    return floor.shop().liquids().stream()
+  private static String category(ShopItem item, Shop shop) {
+    return shop.liquids().stream()
         .filter(liquid -> liquid.id().equals(item.id()))
-        .map(liquid -> " · " + liquid.category().value())
+        .map(liquid -> SEPARATOR + liquid.category().value())
         .findFirst()
         .orElse("");
   }
@@ -377,10 +391,10 @@ public class ShopPages {
   }
 
   static String capital(String words) {
-    return words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
   private static String lower(String words) {
-    return words.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + words.substring(1);
+    return words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
   }
 }

@@ -9,11 +9,8 @@ import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
-import java.util.List;
-import java.util.Map;
 import org.proofcut.bench.LoadDesk;
-import org.proofcut.web.part.Asked;
-import org.proofcut.web.part.Sent;
+import org.proofcut.web.part.LiveForm;
 
 /** One lift: how much is recommended, and what would help. What was typed stands in the address. */
 @Path("/lifting")
@@ -32,7 +29,7 @@ public class LiftPages {
 
     static native TemplateInstance lift(LiftView page);
 
-    static native TemplateInstance liftLive(LiftView page, List<Asked> echoes);
+    static native TemplateInstance liftLive(LiftView page);
   }
 
   @GET
@@ -44,23 +41,10 @@ public class LiftPages {
   @GET
   @Path("answer")
   public Response answer(@Context UriInfo address) {
-    var page = view(address);
-    return live(Templates.liftLive(page, page.form().echoes()), "/lifting", address);
-  }
-
-  static Response live(TemplateInstance page, String action, UriInfo address) {
-    var query = address.getRequestUri().getRawQuery();
-    return Response.ok(page)
-        .header("HX-Replace-Url", action + (query == null ? "" : "?" + query))
-        .build();
-  }
-
-  static Map<String, String> typed(UriInfo address) {
-    var query = address.getRequestUri().getRawQuery();
-    return Sent.typed(query == null ? "" : query);
+    return LiveForm.answer(Templates.liftLive(view(address)), "/lifting", address);
   }
 
   private LiftView view(UriInfo address) {
-    return LiftView.of(desk.lift(typed(address)), desk.liftLimits());
+    return LiftView.of(desk.lift(LiveForm.typed(address)), desk.liftLimits());
   }
 }

@@ -2,14 +2,11 @@ package org.proofcut.web.weight;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import org.proofcut.bench.LiftDraft;
 import org.proofcut.bench.LoadDesk;
 import org.proofcut.core.evidence.Worked;
@@ -18,7 +15,11 @@ import org.proofcut.core.exposure.LiftLimits;
 import org.proofcut.core.exposure.LiftTask;
 import org.proofcut.core.exposure.LiftTask.Judged;
 import org.proofcut.core.exposure.LiftTask.Strain;
+import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.LengthUnit;
+import org.proofcut.core.weight.PartAtTheSaw;
+import org.proofcut.web.part.FormView;
+import org.proofcut.web.part.LiveForm;
 import org.proofcut.web.part.WorkingLine;
 
 /**
@@ -80,23 +81,10 @@ record LiftView(
         form,
         draft.part().map(any -> draft.typed().getOrDefault(LoadDesk.JOB, "")).orElse(""),
         draft.part().map(one -> one.part().id()).orElse(""),
-        draft
-            .part()
-            .map(
-                one ->
-                    opened(
-                        "The " + one.part().name() + ", at most",
-                        weighs.text(one.weight().most().value()),
-                        one.weight().most(),
-                        weighs))
-            .orElse(null),
+        draft.part().map(one -> weightOf(one, weighs)).orElse(null),
         draft.task().map(task -> weighs.text(task.weight().value())).orElse(""),
         verdict(draft, form, decides.map(Judged::strain).orElse(null)),
-        draft.task().isEmpty()
-            ? "shape-open"
-            : decides.filter(one -> one.strain() == Strain.WITHIN).isPresent()
-                ? "shape-done"
-                : "shape-stop",
+        shape(draft, form, decides.map(Judged::strain).orElse(null)),
         draft.task().stream()
             .flatMap(task -> task.judged(unit).stream())
             .map(one -> end(one, decides.orElseThrow().end() == one.end(), weighs))
@@ -115,14 +103,26 @@ record LiftView(
             .filter(task -> !task.notCovered().isEmpty())
             .map(task -> task.instead(unit))
             .orElse(List.of()),
-        draft
-            .estimatedOut()
-            .map(
-                out ->
-                    new Guess(
-                        opened("Hands out, estimated", weighs.length(out.value()), out, weighs),
-                        address(draft.typed(), "out", out.value().toString())))
-            .orElse(null));
+        draft.estimatedOut().map(out -> guess(out, draft, weighs)).orElse(null));
+  }
+
+  private static Opened weightOf(PartAtTheSaw one, Weighs weighs) {
+    var most = one.weight().most();
+    return opened(
+        "The " + one.part().name() + ", at most", weighs.text(most.value()), most, weighs);
+  }
+
+  private static Guess guess(Worked<Length> out, LiftDraft draft, Weighs weighs) {
+    return new Guess(
+        opened("Hands out, estimated", weighs.length(out.value()), out, weighs),
+        with(draft.typed(), "out", out.value().toString()));
+  }
+
+  private static String shape(LiftDraft draft, FormView form, Strain strain) {
+    if (draft.task().isEmpty()) {
+      return form.undoneShape();
+    }
+    return strain == Strain.WITHIN ? "shape-done" : "shape-stop";
   }
 
   private static String verdict(LiftDraft draft, FormView form, Strain strain) {
@@ -193,15 +193,9 @@ record LiftView(
     return new Opened(name, figure, WorkingLine.of(worked, weighs.scale()));
   }
 
-  private static String address(Map<String, String> typed, String field, String text) {
+  private static String with(Map<String, String> typed, String field, String text) {
     var all = new LinkedHashMap<>(typed);
     all.put(field, text);
-    return all.entrySet().stream()
-        .map(one -> encoded(one.getKey()) + "=" + encoded(one.getValue()))
-        .collect(Collectors.joining("&", "/lifting?", ""));
-  }
-
-  private static String encoded(String text) {
-    return URLEncoder.encode(text, StandardCharsets.UTF_8);
+    return LiveForm.address("/lifting", all);
   }
 }

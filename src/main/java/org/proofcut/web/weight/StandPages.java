@@ -10,10 +10,9 @@ import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
-import java.util.List;
 import org.proofcut.bench.JobDesk;
 import org.proofcut.bench.LoadDesk;
-import org.proofcut.web.part.Asked;
+import org.proofcut.web.part.LiveForm;
 
 /** Whether the finished case of a job tips. What was typed stands in the address. */
 @Path("/jobs/{job}/standing")
@@ -34,13 +33,13 @@ public class StandPages {
 
     static native TemplateInstance stand(StandView page);
 
-    static native TemplateInstance standLive(StandView page, List<Asked> echoes);
+    static native TemplateInstance standLive(StandView page);
   }
 
   @GET
   public TemplateInstance page(@PathParam("job") String job, @Context UriInfo address) {
     var known = WeightPages.known(jobs, job);
-    return desk.stand(known, LiftPages.typed(address))
+    return desk.stand(known, LiveForm.typed(address))
         .map(draft -> Templates.stand(StandView.of(known, draft)))
         .orElseGet(() -> WeightPages.Templates.unsound(known.id(), "Whether it tips"));
   }
@@ -50,12 +49,9 @@ public class StandPages {
   @Path("answer")
   public Response answer(@PathParam("job") String job, @Context UriInfo address) {
     var known = WeightPages.known(jobs, job);
-    return desk.stand(known, LiftPages.typed(address))
+    return desk.stand(known, LiveForm.typed(address))
         .map(draft -> StandView.of(known, draft))
-        .map(
-            page ->
-                LiftPages.live(
-                    Templates.standLive(page, page.form().echoes()), page.action(), address))
+        .map(page -> LiveForm.answer(Templates.standLive(page), page.action(), address))
         .orElseGet(() -> Response.status(Response.Status.NOT_FOUND).build());
   }
 }

@@ -12,6 +12,7 @@ import org.proofcut.core.measure.Length;
 import org.proofcut.core.weight.CaseOnFloor;
 import org.proofcut.core.weight.CaseOnFloor.State;
 import org.proofcut.logbook.JobRecord;
+import org.proofcut.web.part.FormView;
 import org.proofcut.web.part.WorkingLine;
 
 /**
@@ -58,7 +59,9 @@ record StandView(
         draft.made().design().name(),
         form,
         worst.map(StandView::verdict).orElseGet(form::undone),
-        worst.map(one -> one.standing().tips() ? "shape-stop" : "shape-now").orElse("shape-open"),
+        worst
+            .map(one -> one.standing().tips() ? "shape-stop" : "shape-now")
+            .orElseGet(form::undoneShape),
         floor.stream()
             .flatMap(one -> one.states().stream())
             .sorted(

@@ -62,7 +62,8 @@ record WeightsView(
             "",
             "",
             lines(weights.body().weight().most(), weighs)),
-        "hands %s out, taken up %s high, laid down %s high with care, %s each minute for an hour at most (%s)"
+        ("hands at least %s out, taken up %s high, laid down %s high with care,"
+                + " lifts in a minute: %s, for an hour at most (%s)")
             .formatted(
                 weighs.length(limits.sawHandsOut().value()),
                 weighs.length(limits.sawHandsFrom().value()),
@@ -94,9 +95,11 @@ record WeightsView(
   }
 
   private static String says(Judged judged) {
-    var index =
-        judged.index().map(one -> "Lifting index " + one.value().toPlainString() + ". ").orElse("");
-    return index + judged.strain().words();
+    return judged.strain().words()
+        + judged
+            .index()
+            .map(one -> " (lifting index " + one.value().toPlainString() + ")")
+            .orElse("");
   }
 
   private static List<WorkingLine> lines(Worked<?> worked, Weighs weighs) {

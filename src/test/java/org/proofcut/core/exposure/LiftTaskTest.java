@@ -56,6 +56,35 @@ class LiftTaskTest {
     assertEquals(Optional.empty(), decides.index());
   }
 
+  /** The equation in floating point; what is recommended is never more than it gives. */
+  @Property(tries = 3_000)
+  void most_isNeverMoreThanTheEquationGives(
+      @ForAll @IntRange(min = 250, max = 630) int out,
+      @ForAll @IntRange(min = 0, max = 1750) int from,
+      @ForAll @IntRange(min = 0, max = 1750) int to) {
+    var lift =
+        new Lift(
+            length(out + " mm"),
+            length(from + " mm"),
+            length(Math.abs(to - from) + " mm"),
+            turn(30),
+            often("1"),
+            Span.ONE_HOUR,
+            Grip.POOR,
+            List.of());
+    double exact =
+        23
+            * (250.0 / out)
+            * (1 - 0.003 * Math.abs(from / 10.0 - 75))
+            * (0.82 + 4.5 / Math.max(25, Math.abs(to - from) / 10.0))
+            * (1 - 0.0032 * 30)
+            * 0.94
+            * 0.9;
+    var most = lift.most(METRIC).orElseThrow().value().value().doubleValue();
+    assertTrue(most <= exact + 1e-9, () -> most + " of " + exact);
+    assertTrue(most > exact - 0.12, () -> most + " of " + exact);
+  }
+
   /** Twice the weight is twice the index, but for what rounding upward adds. */
   @Property
   void index_isLinearInTheWeight(

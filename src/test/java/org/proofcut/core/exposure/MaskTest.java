@@ -42,6 +42,14 @@ class MaskTest {
     assertEquals(id, id(Mask.least(TABLE, amount(level), amount("1"))));
   }
 
+  /** A filter that lets a twentieth through makes of no mask one of 25 or 50. */
+  @Test
+  void maskAboveTwenty_isNotToldToTakeN95() {
+    for (var mask : TABLE) {
+      assertEquals(mask.factor().value() < 20, mask.words().contains("N95"), mask.words());
+    }
+  }
+
   @Test
   void neededFactor_isRoundedUp() {
     assertEquals("8.4 times", Mask.neededFactor(amount("25"), amount("3")).value().text());

@@ -78,7 +78,7 @@ class LoadFormsTest {
 
   @Test
   void lift_empty_asksForEveryFieldThatMayNotStayEmpty() {
-    var empty = LiftForm.filledIn(Map.of(), LengthUnit.MILLIMETRE);
+    var empty = JobForm.withUnit(Map.of(), LengthUnit.MILLIMETRE);
     var asked = LiftForm.read(empty, LIFTING).problems().stream().map(Problem::where).toList();
     assertEquals(
         LiftForm.fields().stream()

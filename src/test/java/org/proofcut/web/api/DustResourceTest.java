@@ -50,7 +50,7 @@ class DustResourceTest {
         .body("found.effects", hasItems("sensitiser", "carcinogen"))
         .body("found.here.most", hasItem("3 mg/m³"))
         .body("found.heldTo", equalTo("gb-hardwood"))
-        .body("found.air.needed.text", equalTo("566 m³/h"))
+        .body("found.air.needed.value", equalTo("566 m³/h"))
         .body("found.air.enough", equalTo(true))
         .body("found.mask.need", equalTo("least"))
         .body("found.mask.mask", containsString("FFP3"))
@@ -63,6 +63,12 @@ class DustResourceTest {
         .statusCode(200)
         .body("found", nullValue())
         .body("problems[0].where", equalTo("level"));
+  }
+
+  @Test
+  void answer_jobThatOnlyLooksLikeNone_isToldAsUnknown() {
+    answer("job", "none").statusCode(200).body("problems.size()", equalTo(0));
+    answer("job", "nonenone").statusCode(200).body("problems[0].where", equalTo("job"));
   }
 
   @Test

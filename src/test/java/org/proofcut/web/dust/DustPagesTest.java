@@ -81,7 +81,7 @@ class DustPagesTest {
     assertTrue(page.contains("level ÷ limit, rounded up"), page);
     assertTrue(page.contains("It seals only on shaven skin"), page);
     assertTrue(page("level", "30.01").contains("marked FFP3"));
-    assertTrue(page("level", "3").contains("no mask by this measurement"));
+    assertTrue(page("level", "3").contains("no stronger mask than the machine asks for"));
     assertTrue(page("level", "500").contains("no filter mask is enough"));
   }
 

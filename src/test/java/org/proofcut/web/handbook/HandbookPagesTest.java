@@ -17,6 +17,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.FieldSource;
 import org.proofcut.bench.House;
 import org.proofcut.core.safety.Harm;
+import org.proofcut.rulebook.Rule;
 import org.proofcut.web.Rubbish;
 
 @QuarkusTest
@@ -72,7 +73,7 @@ class HandbookPagesTest {
 
   @Test
   void limit_isTold_withItsValueAndSource() {
-    var page = page("short-work-at-the-gauge");
+    var page = page("short-work-at-the-saw");
     assertTrue(page.contains("shortest_held_across = 200.00 mm, common practice"), page);
     assertTrue(page.contains("it stops the step"), page);
   }
@@ -161,6 +162,40 @@ class HandbookPagesTest {
   void rules_ofACutThatIsNotMade_areNone_andRubbishAsksForNoCut() {
     assertEquals(List.of(), ids(get("/rules?machine=planer&operation=dado&harm=cut")));
     assertEquals(ids(page("")), ids(get("/rules?machine=planer&operation=dado&harm=zebra")));
+  }
+
+  @Test
+  void rules_ofOneMachineAlone_areThoseAtIt_andEachWayKeepsTheWords() {
+    var content = house.content();
+    var page = get("/rules?machine=jointer");
+    var its =
+        content.rulebook().rules().stream()
+            .filter(rule -> rule.machines().contains("jointer"))
+            .map(Rule::id)
+            .toList();
+    assertFalse(its.isEmpty());
+    assertEquals(new TreeSet<>(its), new TreeSet<>(ids(page)));
+    assertTrue(page.contains(its.size() + " of " + content.rulebook().rules().size() + " rules"));
+    assertTrue(
+        page.contains("href=\"/rules?machine=jointer\" aria-current=\"page\""), "it is marked");
+    var found =
+        given()
+            .queryParam("machine", "jointer")
+            .queryParam("words", "push block")
+            .get("/rules")
+            .asString();
+    assertTrue(found.contains("href=\"/rules?machine=jointer&amp;words=push+block\""), found);
+    assertTrue(its.containsAll(ids(found)), () -> ids(found).toString());
+  }
+
+  @Test
+  void words_thatNoRuleOfTheMachineKnows_areNotLookedForAtOthers() {
+    var page = get("/rules?machine=jointer&words=zebra");
+    assertEquals(List.of(), ids(page));
+    assertTrue(page.contains("No rule speaks of that"));
+    assertEquals(List.of(), ids(get("/rules?machine=jointer&words=riving")));
+    assertFalse(ids(page("riving")).isEmpty(), "other machines have some");
+    assertEquals(ids(page("")), ids(get("/rules?machine=zebra")), "no machine asks for none");
   }
 
   @Test

@@ -91,7 +91,7 @@ class OwnContentPagesTest {
     assertEquals(1, changes().size(), "the last good one stays");
     for (var address : List.of("/", "/rules", "/shop")) {
       assertTrue(
-          page(address).contains("own content is not used as it lies there: 1 fault."), address);
+          page(address).contains("own rules are not used as they lie there: 1 fault."), address);
     }
     assertTrue(page("/rules/own").contains("is no unit of length"));
     assertTrue(page("/rules").contains("deepest_pass = 4.00 mm"));
@@ -99,7 +99,7 @@ class OwnContentPagesTest {
     write(PASSES, SHALLOWER.replace("4 mm", "3 mm"));
     until(() -> faults().isEmpty());
     assertTrue(page("/rules").contains("deepest_pass = 3.00 mm, this shop: 3 mm instead of"));
-    assertFalse(page("/").contains("own content is not used"));
+    assertFalse(page("/").contains("own rules are not used"));
 
     empty();
     until(() -> changes().isEmpty());

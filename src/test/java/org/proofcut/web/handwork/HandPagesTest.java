@@ -25,6 +25,7 @@ import org.proofcut.bench.ShopFloor;
 import org.proofcut.core.intake.Field;
 import org.proofcut.core.intake.HandForm;
 import org.proofcut.core.intake.HandTyped;
+import org.proofcut.core.intake.JobForm;
 import org.proofcut.logbook.ShopItem;
 import org.proofcut.logbook.ShopItem.Shelf;
 import org.proofcut.web.Rubbish;
@@ -130,7 +131,7 @@ class HandPagesTest {
       assertEquals(200, answer.statusCode(), rubbish);
       var page = answer.asString();
       var typed =
-          HandForm.filledIn(HandTyped.with(kind, field, Rubbish.asReceived(rubbish)), floor.unit());
+          JobForm.withUnit(HandTyped.with(kind, field, Rubbish.asReceived(rubbish)), floor.unit());
       boolean readable = read.read(typed, floor.shop()).value().isPresent();
       assertEquals(readable, page.contains("What can hurt</h3>"), field + " = " + rubbish);
       if (!readable && !rubbish.isBlank()) {
@@ -174,14 +175,14 @@ class HandPagesTest {
   /** Bounds of 29 CFR 1910.106(a)(19), found in print, through form, shelf and page. */
   @ParameterizedTest
   @CsvSource({
-    "73.3 °F, 95.0 °F, category 1, true",
-    "73.3 °F, 95.1 °F, category 2, true",
-    "73.4 °F, 95.0 °F, category 3, false",
-    "140.1 °F, 300 °F, category 4, false",
+    "73.3 °F, 95.0 °F, 'flammable, category 1', true",
+    "73.3 °F, 95.1 °F, 'flammable, category 2', true",
+    "73.4 °F, 95.0 °F, 'flammable, category 3', false",
+    "140.1 °F, 300 °F, 'flammable, category 4', false",
     "199.5 °F, 300 °F, hard to set alight, false",
-    "22.9 °C, 35.1 °C, category 2, true",
-    "23 °C, 80 °C, category 3, false",
-    "60 °C, 150 °C, category 3, false",
+    "22.9 °C, 35.1 °C, 'flammable, category 2', true",
+    "23 °C, 80 °C, 'flammable, category 3', false",
+    "60 °C, 150 °C, 'flammable, category 3', false",
     "93.1 °C, 180 °C, hard to set alight, false"
   })
   void finish_tinOfTheShop_isJudgedByItsDataSheet(

@@ -94,7 +94,10 @@ class NoisePagesTest {
     for (var sheet : plan.sheets()) {
       assertTrue(
           page.contains(
-              "<li><b>Sheet " + sheet.number() + ": " + escaped(sheet.operation().title())),
+              "<li class=\"line\"><b>Sheet "
+                  + sheet.number()
+                  + ": "
+                  + escaped(sheet.operation().title())),
           sheet.id());
     }
     assertTrue(page.contains("90 dBA for 8 h, halved each 5 dB"));
@@ -122,7 +125,9 @@ class NoisePagesTest {
   @Test
   void day_withoutAJob_isEmpty_andTakesWhatIsTyped() {
     var empty = page("/noise", Map.of());
-    assertTrue(empty.contains("No noise that counts"));
+    assertTrue(empty.contains("Nothing loud is entered yet"));
+    assertFalse(empty.contains("0.00 %"), "not known is not nothing");
+    assertFalse(empty.contains("stays below"), "nor is it quiet");
     assertFalse(empty.contains("field-wrong"));
     // 1 h at 95 dBA: a quarter of the first rule's dose; 100 × 2^(10/3) ÷ 8 of the other's.
     var page = page("/noise", HOUR);

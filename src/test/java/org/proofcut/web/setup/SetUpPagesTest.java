@@ -12,7 +12,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -30,6 +32,7 @@ import org.proofcut.core.intake.Field;
 import org.proofcut.core.intake.Read;
 import org.proofcut.core.setup.ShopsForTests;
 import org.proofcut.core.shop.Machine;
+import org.proofcut.logbook.Logbook;
 import org.proofcut.web.Rubbish;
 
 @QuarkusTest
@@ -38,6 +41,7 @@ class SetUpPagesTest {
   @Inject SetUpDesk desk;
   @Inject ShopFloor floor;
   @Inject HabitDesk habits;
+  @Inject Logbook logbook;
 
   static List<String> kinds() {
     return List.copyOf(CutsTyped.byKind().keySet());
@@ -230,24 +234,50 @@ class SetUpPagesTest {
       assertTrue(again.asString().contains("The figures have changed"), again.asString());
       assertTrue(again.asString().contains("value=\"300.4\""), "what was typed is kept");
     } finally {
-      habits
-          .habits()
-          .all()
-          .forEach(
-              habit ->
-                  habits.rule(
-                      now ->
-                          new Read<>(
-                              Optional.of(
-                                  new Ruling.StartedAfresh(
-                                      new Ruling.About.Only(habit.trait()), "end of a test", now)),
-                              List.of())));
+      startAfresh();
     }
     assertEquals(
         before,
         Rubbish.fetch(address("rip", CutsTyped.with("rip")))
             .asString()
             .replaceAll("proof\" value=\"[^\"]*", "proof\" value=\""));
+  }
+
+  /** Nothing kept can be taken back. */
+  private void startAfresh() {
+    habits
+        .habits()
+        .all()
+        .forEach(
+            habit ->
+                habits.rule(
+                    now ->
+                        new Read<>(
+                            Optional.of(
+                                new Ruling.StartedAfresh(
+                                    new Ruling.About.Only(habit.trait()), "end of a test", now)),
+                            List.of())));
+  }
+
+  @Test
+  void proof_tappedTwiceAtOnce_isKeptOnce() {
+    var page = Rubbish.fetch(address("rip", measured())).asString();
+    var proof = hidden(page, "proof");
+    var sent = measured("proof", proof, "fingerprint", hidden(page, "fingerprint"));
+    try {
+      var taps =
+          Stream.generate(
+                  () ->
+                      CompletableFuture.supplyAsync(
+                          () -> Rubbish.post("/setups/rip/proofs", sent).statusCode()))
+              .limit(6)
+              .toList();
+      taps.forEach(tap -> assertEquals(303, tap.join()));
+      var kept = logbook.observations().stream().filter(one -> one.proof().equals(proof)).toList();
+      assertEquals(1, kept.size(), kept::toString);
+    } finally {
+      startAfresh();
+    }
   }
 
   @Test

@@ -72,8 +72,8 @@ class GearOnSheetTest {
     assertTrue(
         sheet()
             .contains(
-                "Wanted: sharp edges of a whole sheet. Forbidden, and that wins: a turning cutter"
-                    + " pulls them in."));
+                "Wanted: sharp edges of sheets and boards. Forbidden, and that wins: a turning"
+                    + " cutter pulls them in."));
   }
 
   @Test

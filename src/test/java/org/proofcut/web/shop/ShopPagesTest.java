@@ -29,6 +29,7 @@ import org.proofcut.core.intake.Field.Entry;
 import org.proofcut.core.intake.ItemForm;
 import org.proofcut.core.intake.ShopForms;
 import org.proofcut.core.measure.LengthUnit;
+import org.proofcut.logbook.Logbook;
 import org.proofcut.logbook.ShopItem;
 import org.proofcut.logbook.ShopItem.Shelf;
 import org.proofcut.web.Rubbish;
@@ -37,6 +38,7 @@ import org.proofcut.web.Rubbish;
 class ShopPagesTest {
 
   @Inject ShopFloor floor;
+  @Inject Logbook logbook;
 
   private List<ShopItem> before;
   private Map<String, String> about;
@@ -262,6 +264,16 @@ class ShopPagesTest {
     assertEquals(303, post("/shop/items/" + id, table.typed()).statusCode());
     assertEquals("mm", floor.item(id).orElseThrow().typed().get("unit"));
     assertTrue(get(address(table)).asString().contains("without a unit is in inches"));
+  }
+
+  /** Two tablets may say at once that it is there: taken away, it is gone all the same. */
+  @Test
+  void keepAid_keptTwice_isTakenAwayWhole() {
+    logbook.keep(new ShopItem("a-second-sled", Shelf.AID, "sled", Map.of()));
+    post("/shop/aids/sled", Map.of("at-hand", "no"));
+    assertFalse(floor.shop().aids().contains("sled"));
+    post("/shop/aids/sled", Map.of("at-hand", "yes"));
+    assertTrue(floor.shop().aids().contains("sled"));
   }
 
   @Test

@@ -369,7 +369,10 @@ final class ContentReader {
     var kinds = byId(StorageReader.KINDS, ThingKind.class);
     var gear = Optional.ofNullable(files.get(GEAR)).map(YamlFile::keys).orElse(Map.of());
     Optional.ofNullable(files.get(StorageReader.KINDS))
-        .ifPresent(file -> new StorageReader(file, gear, faults).judge(kinds));
+        .ifPresent(
+            file ->
+                new StorageReader(file, gear, faults)
+                    .judge(kinds, ours.map(Content::storage).orElse(Map.of())));
     return Collections.unmodifiableMap(kinds);
   }
 

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import org.proofcut.content.yaml.Faults;
 import org.proofcut.content.yaml.Spot;
 import org.proofcut.content.yaml.YamlFile;
+import org.proofcut.core.evidence.Citation;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.storage.Ageing;
 import org.proofcut.core.storage.Keeping;
@@ -40,14 +41,19 @@ final class StorageReader {
     this.faults = faults;
   }
 
-  /** Notes whatever is wrong with kinds that were understood each for itself. */
-  void judge(Map<String, ThingKind> kinds) {
+  /**
+   * Notes whatever is wrong with kinds that were understood each for itself.
+   *
+   * @param ours the kinds that came with the program, where a shop's own are laid over them
+   */
+  void judge(Map<String, ThingKind> kinds, Map<String, ThingKind> ours) {
     for (var kind : kinds.values()) {
       sizes(kind);
       worn(kind);
       keeping(kind);
       kind.mounting().ifPresent(mounting -> mounting(kind, mounting));
       ages(kind);
+      Optional.ofNullable(ours.get(kind.id())).ifPresent(our -> refuseLooser(kind, our));
     }
     // A kind that was not understood may be the one that is missed.
     if (kinds.keySet().equals(file.keys().keySet())) {
@@ -174,6 +180,21 @@ final class StorageReader {
         "is never kept here, and is worn or hung here",
         "elsewhere without gear, dressing and mounting",
         "Take those out, or elsewhere.");
+  }
+
+  /** What law asks of the place of a thing is asked of it whatever a shop lays over it. */
+  private void refuseLooser(ThingKind kind, ThingKind our) {
+    var needs = kind.keeping().stream().map(Keeping::need).toList();
+    for (var keeping : our.keeping()) {
+      refuse(
+          keeping.because().kind() == Citation.Kind.LAW && !needs.contains(keeping.need()),
+          kind,
+          "keeping",
+          "no longer has to be kept %s, as law asks: %s"
+              .formatted(keeping.need().words(), keeping.because().text()),
+          "each need of ours that rests on law",
+          "Put it back, with its source.");
+    }
   }
 
   private void mounting(ThingKind kind, Mounting mounting) {

@@ -183,6 +183,35 @@ class StorageContentTest {
       assertEquals("ours: %s:%d:13".formatted(KINDS, line + 1), problems.get(0).where());
     }
 
+    /**
+     * Rags among the gear, a mask in the dust: law asks otherwise, whatever a shop lays over it.
+     */
+    @Test
+    void needThatRestsOnLaw_takenOut_isRefused() {
+      var rags = entry("oily-rags").replace("need: elsewhere", "need: dry");
+      var problems = new LaidOver().own(KINDS, rags).problems();
+      assertEquals(1, problems.size(), problems.toString());
+      assertEquals(KINDS + ":9:5", problems.get(0).where());
+      assertEquals(
+          "\"oily-rags\" no longer has to be kept somewhere else, as law asks: "
+              + OURS.get("oily-rags").keeping().get(0).because().text(),
+          problems.get(0).what());
+
+      var open = entry("gas-half-mask").replaceAll("(?s)  keeping:.*?  soil:", "  soil:");
+      assertEquals(3, new LaidOver().own(KINDS, open).problems().size());
+    }
+
+    /** What is only practice is a shop's to change, and so are the words of what law asks. */
+    @Test
+    void needThatRestsOnPractice_takenOut_andOneByLawInOtherWords_areTaken() {
+      var light = entry("ear-muffs").replace("need: undeformed", "need: upright");
+      light = light.replace("postures: [hanging", "postures: [standing");
+      var rags = entry("oily-rags").replaceFirst("why: .*", "why: Behind the shop, in the can.");
+      var storage = new LaidOver().own(KINDS, light + rags).content().storage();
+      assertEquals(Need.UPRIGHT, storage.get("ear-muffs").keeping().get(0).need());
+      assertEquals("Behind the shop, in the can.", storage.get("oily-rags").keeping().get(0).why());
+    }
+
     @Test
     void limit_farFromOurs_isRefused() {
       var factor =

@@ -1,6 +1,7 @@
 package org.proofcut.content;
 
 import java.math.BigDecimal;
+import java.time.Period;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
@@ -40,6 +41,7 @@ import org.proofcut.core.shop.GearKind;
 import org.proofcut.core.shop.GearPair;
 import org.proofcut.core.shop.LiquidKind;
 import org.proofcut.core.shop.WorkAid;
+import org.proofcut.core.storage.ThingKind;
 import org.proofcut.rulebook.CelRulebook;
 import org.proofcut.rulebook.Limit;
 import org.proofcut.rulebook.Rule;
@@ -56,6 +58,8 @@ final class ContentReader {
       Map.of(
           "common-practice", Citation.COMMON_PRACTICE,
           "own-choice", Citation.OWN_CHOICE);
+
+  private static final String GEAR = "shop/gear.yaml";
 
   /** How many times ours a figure of the shop's own may be, or how small a part of it. */
   private static final int FARTHEST = 10;
@@ -117,6 +121,7 @@ final class ContentReader {
             "a length (18 mm), a speed (18000 per minute), a weight (25 kg), a level (85 dBA) or a number (3)",
             Quantity::of)
         .text(Amount.class, AmountText.ANY, AmountText::read)
+        .text(Period.class, PeriodText.ANY, PeriodText::read)
         .text(BigDecimal.class, "a number, such as 0.63", BigDecimal::new)
         .via(Because.Entry.class, Because.class, resolve)
         .via(
@@ -142,12 +147,13 @@ final class ContentReader {
     var facts = facts();
     regions();
     sources();
-    var gear = byId("shop/gear.yaml", GearKind.class);
+    var gear = byId(GEAR, GearKind.class);
     var pairs = gearPairs(gear);
     var aids = byId("shop/aids.yaml", WorkAid.class);
     var changes = byId("shop/cutter-change.yaml", CutterChange.class);
     var liquids = byId("stock/liquids.yaml", LiquidKind.class);
     var trouble = byId("trouble.yaml", Trouble.class);
+    var storage = storage();
     var noise = noise(facts);
     var dust =
         new DustReader(
@@ -189,6 +195,7 @@ final class ContentReader {
             regions.byId(),
             new Wording(operations, gear, aids, changes, pairs),
             liquids,
+            storage,
             trouble,
             noise,
             dust.book(
@@ -356,6 +363,14 @@ final class ContentReader {
               pairs.put(id, entry.pair());
             });
     return Collections.unmodifiableMap(pairs);
+  }
+
+  private Map<String, ThingKind> storage() {
+    var kinds = byId(StorageReader.KINDS, ThingKind.class);
+    var gear = Optional.ofNullable(files.get(GEAR)).map(YamlFile::keys).orElse(Map.of());
+    Optional.ofNullable(files.get(StorageReader.KINDS))
+        .ifPresent(file -> new StorageReader(file, gear, faults).judge(kinds));
+    return Collections.unmodifiableMap(kinds);
   }
 
   private Map<String, OperationWording> operations() {

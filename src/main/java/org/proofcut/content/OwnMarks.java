@@ -57,6 +57,7 @@ final class OwnMarks {
     return path.contains("/limits/")
         || path.startsWith("sources/")
         || path.startsWith("shop/")
+        || path.startsWith("storage/")
         || path.equals("regions.yaml")
         || path.equals("trouble.yaml");
   }
@@ -78,7 +79,7 @@ final class OwnMarks {
     var ours = below.map(file -> file.keys().keySet()).orElse(Set.of());
     for (var entry : over.keys().keySet()) {
       var words = words(over, below.filter(file -> ours.contains(entry)), entry);
-      over.spot(entry, "because").ifPresent(spot -> bySpot.put(spot, words));
+      over.spots(entry, "because").forEach(spot -> bySpot.put(spot, words));
       changes.add(new Change(over.path(), entry, name(over, entry) + ": " + words, false));
     }
     return below.map(over::over).orElse(over);

@@ -21,6 +21,7 @@ import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
 import org.yaml.snakeyaml.nodes.NodeTuple;
 import org.yaml.snakeyaml.nodes.ScalarNode;
+import org.yaml.snakeyaml.nodes.SequenceNode;
 import org.yaml.snakeyaml.nodes.Tag;
 import org.yaml.snakeyaml.parser.ParserImpl;
 import org.yaml.snakeyaml.reader.ReaderException;
@@ -55,7 +56,7 @@ public final class YamlFile {
   /** Which keys of the root stand in a file below this one, by identity. */
   private final Map<Node, YamlFile> below = new IdentityHashMap<>();
 
-  private final Map<String, Node> byKey = new HashMap<>();
+  private final Map<String, NodeTuple> byKey = new HashMap<>();
 
   private YamlFile(String path, String shown, List<String> lines, MappingNode root) {
     this.path = path;
@@ -170,7 +171,8 @@ public final class YamlFile {
   /** The keys of the file, in their order, each with its place. */
   public Map<String, Spot> keys() {
     var keys = new LinkedHashMap<String, Spot>();
-    root.getValue().forEach(entry -> keys.put(key(entry), spot(entry.getKeyNode())));
+    root.getValue()
+        .forEach(entry -> keys.put(key(entry), of(entry.getKeyNode()).spot(entry.getKeyNode())));
     return keys;
   }
 
@@ -183,18 +185,45 @@ public final class YamlFile {
 
   /** Where that stands, whatever it is. */
   public Optional<Spot> spot(String entry, String key) {
-    return node(entry, key).map(this::spot);
+    return node(entry, key).map(found -> spot(entry, found));
+  }
+
+  /** Wherever in an entry something stands under a key, however deep. */
+  public List<Spot> spots(String entry, String key) {
+    var spots = new ArrayList<Spot>();
+    Optional.ofNullable(byKey().get(entry))
+        .ifPresent(tuple -> collect(entry, key, tuple.getValueNode(), spots));
+    return spots;
+  }
+
+  private void collect(String entry, String key, Node node, List<Spot> spots) {
+    if (node instanceof MappingNode mapping) {
+      for (var tuple : mapping.getValue()) {
+        if (key(tuple).equals(key)) {
+          spots.add(spot(entry, tuple.getValueNode()));
+        }
+        collect(entry, key, tuple.getValueNode(), spots);
+      }
+    } else if (node instanceof SequenceNode sequence) {
+      sequence.getValue().forEach(item -> collect(entry, key, item, spots));
+    }
+  }
+
+  /** In the file that the entry stands in. */
+  private Spot spot(String entry, Node node) {
+    return of(byKey().get(entry).getKeyNode()).spot(node);
   }
 
   private Optional<Node> node(String entry, String key) {
     return Optional.ofNullable(byKey().get(entry))
+        .map(NodeTuple::getValueNode)
         .filter(MappingNode.class::isInstance)
         .flatMap(found -> child((MappingNode) found, key));
   }
 
-  private Map<String, Node> byKey() {
+  private Map<String, NodeTuple> byKey() {
     if (byKey.isEmpty()) {
-      root.getValue().forEach(entry -> byKey.putIfAbsent(key(entry), entry.getValueNode()));
+      root.getValue().forEach(entry -> byKey.putIfAbsent(key(entry), entry));
     }
     return byKey;
   }

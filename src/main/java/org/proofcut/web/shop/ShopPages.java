@@ -376,6 +376,7 @@ public class ShopPages {
       case MACHINE -> "machines";
       case CUTTER -> "cutters";
       case GEAR -> "gear";
+      case KIT -> "kit";
       case AID -> "aids";
       case LIQUID -> "liquids";
       case SHOP -> "about";

@@ -17,7 +17,7 @@ awk '
   /^# Parameters:/ { match($0, /shop = [0-9]+/); shop = substr($0, RSTART + 7, RLENGTH - 7)
                      match($0, /things = [0-9]+/); things = substr($0, RSTART + 9, RLENGTH - 9) }
   /^Iteration/ { plan = $2 == "1:" ? "first" : "next"; seconds = $3 / 1000 }
-  /·?bound:/ { bound = $2 } /·?cost:/ { cost = $2 } /·?cpuMillis:/ { cpu = $2 / 1000 }
-  /·?without:/ {
+  /^ +bound:/ { bound = $2 } /^ +cost:/ { cost = $2 } /^ +cpuMillis:/ { cpu = $2 / 1000 }
+  /^ +without:/ {
     printf "| %d | %d | %s | %.1f | %.1f | %d | %d | %d | %.1f %% |\n", things, shop, plan,
       seconds, cpu, $2, cost, bound, 100 * (cost - bound) / cost }' target/storage.txt

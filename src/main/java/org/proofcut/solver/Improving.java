@@ -14,7 +14,11 @@ final class Improving {
   private static final int PART_FREE = 3;
 
   private static final int LEAST_FREE = 12;
-  private static final double WORK = 0.2;
+  private static final double WORK_OF_STEP = 0.2;
+
+  /** What a step costs besides the solver's work. */
+  private static final double STEP = 0.01;
+
   private static final long SEED = 5;
 
   private final Table table;
@@ -38,9 +42,10 @@ final class Improving {
     isStopped = true;
   }
 
-  /** Options by item after so many steps. */
-  int[] after(int steps) {
-    for (int step = 0; step < steps && !isStopped; step++) {
+  /** Options by item after so much work, in the solver's own measure. */
+  int[] after(double work) {
+    double left = work;
+    while (left > 0 && !isStopped) {
       var model = Model.ofWishes(table, table.cost(best), out);
       var free = free();
       for (int item = 0; item < best.length; item++) {
@@ -48,7 +53,8 @@ final class Improving {
           model.keep(best[item]);
         }
       }
-      var search = new Search(model, LINEAR, WORK);
+      var search = new Search(model, LINEAR, WORK_OF_STEP);
+      left -= search.work() + STEP;
       if (search.hasFound()) {
         best = search.found(table);
       }

@@ -19,9 +19,9 @@ final class Proof {
   /**
    * How much is done, in the solver's own measure of work.
    *
-   * @param steps in which it is improved
+   * @param improving at the same time as on the wishes
    */
-  private record Work(double packing, double wishes, int steps) {}
+  private record Work(double packing, double wishes, double improving) {}
 
   private final Table table;
   private final Effort effort;
@@ -41,15 +41,15 @@ final class Proof {
   private Work work() {
     return switch (effort) {
       case GLANCE -> new Work(0, 0, 0);
-      case PLAN -> new Work(0.5, 1.5, 40);
-      case LONG -> new Work(2, 7, 120);
+      case PLAN -> new Work(0.5, 1.5, 1.5);
+      case LONG -> new Work(1, 5, 4);
     };
   }
 
   Placed placed() {
     int out = leastOut();
     var improving = new Improving(table, best, out);
-    var improved = CompletableFuture.supplyAsync(() -> improving.after(work().steps()));
+    var improved = CompletableFuture.supplyAsync(() -> improving.after(work().improving()));
     var search = new Search(Model.ofWishes(table, cost, out), ALL_LINEAR, work().wishes());
     if (search.isDecided()) {
       improving.stop();

@@ -53,6 +53,11 @@ final class Search {
     return (long) Math.ceil(solver.bestObjectiveBound() - ROUNDING);
   }
 
+  /** What was done, in the solver's own measure. */
+  double work() {
+    return solver.response().getDeterministicTime();
+  }
+
   /** Options by item of what was found. */
   int[] found(Table table) {
     var taken = table.nothing();

@@ -52,13 +52,15 @@ final class Proof {
     var improved = CompletableFuture.supplyAsync(() -> improving.after(work().improving()));
     var search = new Search(Model.ofWishes(table, cost, out), ALL_LINEAR, work().wishes());
     if (search.isDecided()) {
+      // How far it came by now is chance: nothing of it may be taken.
       improving.stop();
+      improved.join();
+    } else {
+      takeIfBetter(improved.join());
     }
-    takeIfBetter(improved.join());
     if (search.hasFound()) {
       takeIfBetter(search.found(table));
     }
-    // In vain, nothing can have been improved either.
     long bound = search.isInVain() ? cost : Math.max(table.cheapest(), search.bound());
     return table.placed(best, bound);
   }

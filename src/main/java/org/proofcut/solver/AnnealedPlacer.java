@@ -1,7 +1,7 @@
 package org.proofcut.solver;
 
-import java.util.Arrays;
 import java.util.Comparator;
+import java.util.List;
 import java.util.stream.IntStream;
 import org.proofcut.core.storage.Placed;
 import org.proofcut.core.storage.Placer;
@@ -23,45 +23,38 @@ public final class AnnealedPlacer implements Placer {
   @Override
   public Placed place(Placing placing, Effort effort) {
     var table = new Table(placing);
-    return placed(table, best(table, table.nothing(), effort), table.cheapest());
+    return table.placed(best(table, effort), table.cheapest());
   }
 
-  /**
-   * The best options by item of all starts; of equal ones that of the earliest.
-   *
-   * @param from options by item to begin with
-   */
-  static int[] best(Table table, int[] from, Effort effort) {
+  /** The best options by item of all starts from nothing. */
+  static int[] best(Table table, Effort effort) {
+    return best(table, table.nothing(), List.of(2.5, 0.5), effort);
+  }
+
+  /** The best options by item of all starts from a placing that is worth to be kept. */
+  static int[] better(Table table, int[] from, Effort effort) {
+    return best(table, from, List.of(0.1, 0.02), effort);
+  }
+
+  /** Of equal ones that of the earliest start. */
+  private static int[] best(Table table, int[] from, List<Double> heats, Effort effort) {
     var tries = tries(effort);
     int moves = tries.moves() * table.items();
     return IntStream.range(0, tries.starts())
         .parallel()
-        .mapToObj(start -> Annealing.search(table, from, start, moves))
+        .mapToObj(
+            start -> Annealing.search(table, from, start, moves, heats.get(start % heats.size())))
         .toList()
         .stream()
-        .min(Comparator.comparingLong(taken -> cost(table, taken)))
+        .min(Comparator.comparingLong(table::cost))
         .orElseThrow();
   }
 
   private static Tries tries(Effort effort) {
     return switch (effort) {
       case GLANCE -> new Tries(2, 500);
-      case PLAN -> new Tries(4, 3000);
-      case LONG -> new Tries(6, 8000);
+      case PLAN -> new Tries(4, 2000);
+      case LONG -> new Tries(6, 5000);
     };
-  }
-
-  static long cost(Table table, int[] taken) {
-    return table.placing.cost(table.slots(taken));
-  }
-
-  /** Counted anew by the placing itself. */
-  static Placed placed(Table table, int[] taken, long bound) {
-    var slots = table.slots(taken);
-    if (!table.placing.isAllowed(slots)) {
-      throw new IllegalStateException("What was found does not keep to room, mass and exclusions");
-    }
-    long cost = table.placing.cost(slots);
-    return new Placed(Arrays.stream(slots).boxed().toList(), cost, Math.min(cost, bound));
   }
 }

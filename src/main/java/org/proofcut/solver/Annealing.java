@@ -1,6 +1,7 @@
 package org.proofcut.solver;
 
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 
 /**
  * One search by annealing. An item goes to another slot, what stands in its way is put out and goes
@@ -10,8 +11,6 @@ import java.util.SplittableRandom;
 final class Annealing {
 
   private static final int MOST_PUT_OUT = 6;
-  private static final double HOT = Double.parseDouble(System.getProperty("hot", "2.5"));
-  private static final double WARM = Double.parseDouble(System.getProperty("warm", "0.5"));
   private static final double COLD = 0.3;
 
   private final Table table;
@@ -36,13 +35,14 @@ final class Annealing {
   }
 
   /**
-   * Options by item, the best that so many moves have found. Every other start is a hot one.
+   * Options by item, the best that so many moves have found.
    *
    * @param from options by item to begin with
+   * @param heat how great a step up is taken freely at first, as a part of the greatest that one
+   *     wish for one item makes
    */
-  static int[] search(Table table, int[] from, long start, int moves) {
-    double hot = greatestStep(table) * (start % 2 == 0 ? HOT : WARM) + COLD;
-    var annealing = new Annealing(table, start, moves, hot);
+  static int[] search(Table table, int[] from, long seed, int moves, double heat) {
+    var annealing = new Annealing(table, seed, moves, greatestStep(table) * heat + COLD);
     for (int option : from) {
       if (option != Table.NONE) {
         annealing.state.add(option);
@@ -88,7 +88,7 @@ final class Annealing {
   }
 
   private int[] movable() {
-    return java.util.stream.IntStream.range(0, table.items())
+    return IntStream.range(0, table.items())
         .filter(item -> table.optionsOf[item].length > 0)
         .toArray();
   }

@@ -97,6 +97,11 @@ final class Model {
     return taken[option];
   }
 
+  /** Only placings that take this option. */
+  void keep(int option) {
+    model.addEquality(taken[option], 1);
+  }
+
   private void once(int item, boolean mayStayOut) {
     var ways = new ArrayList<Literal>();
     for (int option : table.optionsOf[item]) {
@@ -155,6 +160,32 @@ final class Model {
       conflict.ones().forEach(one -> model.addImplication(taken[one], ones));
     }
     conflict.others().forEach(other -> model.addImplication(taken[other], ones.not()));
+    bySlot(conflict.ones()).forEach((slot, options) -> noMoreThan(slot, options, ones));
+    bySlot(conflict.others()).forEach((slot, options) -> noMoreThan(slot, options, ones.not()));
+  }
+
+  private Map<Integer, List<Integer>> bySlot(List<Integer> options) {
+    var bySlot = new LinkedHashMap<Integer, List<Integer>>();
+    options.forEach(
+        option ->
+            bySlot.computeIfAbsent(table.slotOf[option], any -> new ArrayList<>()).add(option));
+    return bySlot;
+  }
+
+  /**
+   * Options of a slot take no more than all of its room if they are let in, and none if not. That
+   * follows from each being let in, and not where only parts of each are: it helps to prove.
+   */
+  private void noMoreThan(int slot, List<Integer> options, Literal letIn) {
+    int[] these = options.stream().mapToInt(Integer::intValue).toArray();
+    long all = table.placing.slots().get(slot).room();
+    var rooms = room(these, 1);
+    if (these.length > 1 && Arrays.stream(rooms).sum() > all) {
+      var sum = LinearExpr.newBuilder();
+      sum.addWeightedSum(vars(these), rooms);
+      sum.addTerm(letIn, -all);
+      model.addLessOrEqual(sum, 0);
+    }
   }
 
   /** Each slot that any of them is in counts, but for one. */
@@ -173,6 +204,7 @@ final class Model {
         (slot, options) -> {
           var here = model.newBoolVar("used " + slot);
           options.forEach(option -> model.addImplication(taken[option], here));
+          noMoreThan(slot, options, here);
           cost.addTerm(here, group.cost());
           used.add(here);
         });

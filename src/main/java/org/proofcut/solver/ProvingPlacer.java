@@ -27,9 +27,9 @@ public final class ProvingPlacer implements Placer {
   @Override
   public Placed place(Placing placing, Effort effort) {
     var table = new Table(placing);
-    var found = AnnealedPlacer.best(table, table.nothing(), effort);
+    var found = AnnealedPlacer.best(table, effort);
     return effort == Effort.GLANCE || !proves.getAsBoolean()
-        ? AnnealedPlacer.placed(table, found, table.cheapest())
+        ? table.placed(found, table.cheapest())
         : new Proof(table, found, effort).placed();
   }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import org.proofcut.core.storage.Placed;
 import org.proofcut.core.storage.Placing;
 import org.proofcut.core.storage.Placing.Choice;
 import org.proofcut.core.storage.Placing.Option;
@@ -205,6 +206,35 @@ final class Table {
       }
     }
     return slots;
+  }
+
+  long cost(int[] taken) {
+    return placing.cost(slots(taken));
+  }
+
+  /** How many items are somewhere. */
+  int placed(int[] taken) {
+    return (int) Arrays.stream(taken).filter(option -> option != NONE).count();
+  }
+
+  /** How many items are nowhere that have options. */
+  int out(int[] taken) {
+    return (int) Arrays.stream(optionsOf).filter(options -> options.length > 0).count()
+        - placed(taken);
+  }
+
+  /**
+   * Options by item as a placing, counted anew by the placing itself.
+   *
+   * @param bound the least that any costs
+   */
+  Placed placed(int[] taken, long bound) {
+    var slots = slots(taken);
+    if (!placing.isAllowed(slots)) {
+      throw new IllegalStateException("What was found does not keep to room, mass and exclusions");
+    }
+    long cost = placing.cost(slots);
+    return new Placed(Arrays.stream(slots).boxed().toList(), cost, Math.min(cost, bound));
   }
 
   /** Least that any placing costs: each item where it costs least, whatever else is there. */

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import org.proofcut.core.evidence.Citation;
 import org.proofcut.core.measure.Band;
+import org.proofcut.core.measure.Length;
 
 /**
  * Cabinets of a size that a shop has, with gear as shops have it: kinds and how they are kept are
@@ -280,8 +281,7 @@ public final class ShopCabinets {
             4_000));
   }
 
-  private static Fitting shelf(
-      int bay, int number, int top, org.proofcut.core.measure.Length deep) {
+  private static Fitting shelf(int bay, int number, int top, Length deep) {
     return new Fitting.Shelf(
         "shelf-" + bay + "-" + number,
         "shelf " + number,

@@ -6,8 +6,8 @@
     step = 230,
     question = "What happens on a tap?",
     gives =
-        "ShopFloor, JobDesk, WorkBench, HabitDesk, GearDesk, NoiseDesk, DustDesk, HandDesk, LoadDesk;"
-            + " House, the content that the service runs on, the shop's own over ours",
+        "ShopFloor, JobDesk, WorkBench, HabitDesk, GearDesk, NoiseDesk, DustDesk, HandDesk, LoadDesk,"
+            + " StorageDesk; House, the content that the service runs on, the shop's own over ours",
     notHere = "how it looks (web), where it is kept (logbook), what is right (core)",
     mayImport = {
       "core.measure",
@@ -27,6 +27,7 @@
       "core.proof",
       "core.safety",
       "core.checklist",
+      "core.storage",
       "core.intake",
       "core.plan",
       "core.noise",

@@ -3,6 +3,7 @@ package org.proofcut.core.storage;
 import java.util.List;
 import java.util.Optional;
 import org.proofcut.core.evidence.AtLeastOne;
+import org.proofcut.core.evidence.Citation;
 
 /**
  * A kind of thing as it is kept: ear muffs, a first aid kit.
@@ -18,6 +19,7 @@ import org.proofcut.core.evidence.AtLeastOne;
  * @param together what is taken out with it, by a word that those share
  * @param mounting how high it may hang; empty where it may anywhere within reach
  * @param ages what falls due with time
+ * @param because where its sizes, its weight and all that has no source of its own come from
  */
 public record ThingKind(
     String id,
@@ -34,7 +36,8 @@ public record ThingKind(
     Optional<Integer> dressing,
     Optional<String> together,
     Optional<Mounting> mounting,
-    List<Ageing> ages) {
+    List<Ageing> ages,
+    Citation because) {
 
   public ThingKind {
     postures = List.copyOf(postures);

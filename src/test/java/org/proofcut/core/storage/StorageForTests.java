@@ -123,7 +123,8 @@ public final class StorageForTests {
           dressing,
           together,
           mounting,
-          List.of());
+          List.of(),
+          Citation.OWN_CHOICE);
     }
 
     /** A thing of this kind, with its sizes in millimetres. */

@@ -17,6 +17,7 @@ import org.proofcut.core.setup.SawLimits;
 import org.proofcut.core.setup.SettingLimits;
 import org.proofcut.core.setup.SetupLimits;
 import org.proofcut.core.shop.LiquidKind;
+import org.proofcut.core.storage.ThingKind;
 import org.proofcut.rulebook.CelRulebook;
 
 /**
@@ -29,6 +30,7 @@ import org.proofcut.rulebook.CelRulebook;
  * @param regions where a shop can stand, by id
  * @param wording operations, gear, aids and cutter changes, in words
  * @param liquids kinds of glue, finish and solvent, by id
+ * @param storage kinds of things that keep a person whole, as they are kept, by id
  * @param trouble what to do when something has gone wrong, by id
  * @param noise how loud machines are, and what places make of it
  * @param dust woods, and what their dust does and is held to
@@ -44,6 +46,7 @@ public record Content(
     Map<String, Region> regions,
     Wording wording,
     Map<String, LiquidKind> liquids,
+    Map<String, ThingKind> storage,
     Map<String, Trouble> trouble,
     NoiseContent noise,
     DustBook dust,

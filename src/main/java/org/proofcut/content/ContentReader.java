@@ -1,6 +1,7 @@
 package org.proofcut.content;
 
 import java.math.BigDecimal;
+import java.time.Period;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.Collections;
@@ -39,6 +40,7 @@ import org.proofcut.core.shop.GearKind;
 import org.proofcut.core.shop.GearPair;
 import org.proofcut.core.shop.LiquidKind;
 import org.proofcut.core.shop.WorkAid;
+import org.proofcut.core.storage.ThingKind;
 import org.proofcut.rulebook.CelRulebook;
 import org.proofcut.rulebook.Limit;
 import org.proofcut.rulebook.Rule;
@@ -49,6 +51,8 @@ import org.proofcut.rulebook.Vocabulary;
  * skipped: whatever is wrong is noted, and at the end there is either content or a list of faults.
  */
 final class ContentReader {
+
+  private static final String GEAR = "shop/gear.yaml";
 
   private final Faults faults = new Faults();
   private final Binder binder;
@@ -109,6 +113,7 @@ final class ContentReader {
             "a length (18 mm), a speed (18000 per minute), a weight (25 kg), a level (85 dBA) or a number (3)",
             Quantity::of)
         .text(Amount.class, AmountText.ANY, AmountText::read)
+        .text(Period.class, PeriodText.ANY, PeriodText::read)
         .text(BigDecimal.class, AmountText.NUMBER, AmountText::number)
         .via(Because.Entry.class, Because.class, resolve)
         .via(
@@ -136,12 +141,13 @@ final class ContentReader {
     under("sources/").forEach(file -> addById(file, Source.class, sources.read()));
     sources.areIn(regions);
     var law = new LawOfOurs(ours, regions, marks);
-    var gear = byId("shop/gear.yaml", GearKind.class);
+    var gear = byId(GEAR, GearKind.class);
     var pairs = gearPairs(gear);
     var aids = byId("shop/aids.yaml", WorkAid.class);
     var changes = byId("shop/cutter-change.yaml", CutterChange.class);
     var liquids = byId("stock/liquids.yaml", LiquidKind.class);
     var trouble = byId("trouble.yaml", Trouble.class);
+    var storage = storage();
     var noise = law.noise(noise(facts));
     var dust =
         new DustReader(
@@ -185,6 +191,7 @@ final class ContentReader {
             regions.byId(),
             new Wording(operations, gear, aids, changes, pairs),
             liquids,
+            storage,
             trouble,
             noise,
             law.dust(
@@ -270,6 +277,17 @@ final class ContentReader {
               pairs.put(id, entry.pair());
             });
     return Collections.unmodifiableMap(pairs);
+  }
+
+  private Map<String, ThingKind> storage() {
+    var kinds = byId(StorageReader.KINDS, ThingKind.class);
+    var gear = Optional.ofNullable(files.get(GEAR)).map(YamlFile::keys).orElse(Map.of());
+    Optional.ofNullable(files.get(StorageReader.KINDS))
+        .ifPresent(
+            file ->
+                new StorageReader(file, gear, faults)
+                    .judge(kinds, ours.map(Content::storage).orElse(Map.of())));
+    return Collections.unmodifiableMap(kinds);
   }
 
   private Map<String, OperationWording> operations() {

@@ -26,6 +26,7 @@ import org.proofcut.core.setup.KnifeLimits;
 import org.proofcut.core.setup.RouterLimits;
 import org.proofcut.core.setup.SawLimits;
 import org.proofcut.core.setup.SettingLimits;
+import org.proofcut.core.storage.StorageLimits;
 import org.proofcut.core.weight.Densities;
 import org.proofcut.core.weight.Density;
 import org.proofcut.rulebook.Limit;
@@ -57,6 +58,7 @@ record LimitFolder(String path, Class<? extends Record> type) {
           new LimitFolder("exposure/limits/extraction", ExtractionLimits.class),
           new LimitFolder("exposure/limits/lifting", LiftLimits.class),
           new LimitFolder("exposure/limits/standing", StandingLimits.class),
+          new LimitFolder("storage/limits", StorageLimits.class),
           new LimitFolder("weight/limits", Densities.class));
 
   /** The limits of a record that are one number each, by the names that conditions use. */

@@ -67,6 +67,7 @@ final class OwnMarks {
         || path.startsWith("sources/")
         || path.startsWith("shop/")
         || path.startsWith("stock/")
+        || path.startsWith("storage/")
         || path.startsWith("exposure/")
         || path.startsWith(MatrixReader.FOLDER)
         || path.equals("regions.yaml")

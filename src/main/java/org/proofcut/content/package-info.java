@@ -8,7 +8,8 @@
 @Room(
     step = 210,
     question = "What do the rules, limits and words say?",
-    gives = "Content: rulebook, limits, sources, woods, gear, aids, wording; or Faulty",
+    gives =
+        "Content: rulebook, limits, sources, woods, gear and how it is kept, aids, wording; or Faulty",
     notHere = "reading of YAML (content.yaml), the language of conditions (rulebook)",
     mayImport = {
       "core.measure",
@@ -23,6 +24,7 @@
       "core.boring",
       "core.setup",
       "core.habit",
+      "core.storage",
       "core.operation",
       "core.safety",
       "core.checklist",

@@ -22,6 +22,7 @@ import org.proofcut.core.exposure.Wood;
 import org.proofcut.core.shop.GearKind;
 import org.proofcut.core.shop.LiquidKind;
 import org.proofcut.core.shop.WorkAid;
+import org.proofcut.core.storage.ThingKind;
 import org.proofcut.rulebook.Limit;
 
 /** The schemas in {@code docs/schema} are those of the records that read content. */
@@ -43,6 +44,7 @@ class ContentSchemaTest {
     schemas.put("liquids", schema.byId("content/stock/liquids.yaml", LiquidKind.class));
     schemas.put("gear", schema.byId("content/shop/gear.yaml", GearKind.class));
     schemas.put("gear-pairs", schema.byId("content/shop/gear-pairs.yaml", GearPairEntry.class));
+    schemas.put("storage", schema.byId("content/storage/kinds.yaml", ThingKind.class));
     schemas.put("aids", schema.byId("content/shop/aids.yaml", WorkAid.class));
     schemas.put(
         "cutter-change", schema.byId("content/shop/cutter-change.yaml", CutterChange.class));

@@ -89,6 +89,14 @@ class DustPublishedTest {
         "us-hygienists-cedar", book.heldTo(woods("western-red-cedar"), "us").orElseThrow().id());
   }
 
+  /** ACGIH prints 0.5 mg/m³ for western red cedar; EH40 has 5 for any softwood. */
+  @Test
+  void heldTo_whatIsPrintedForThisVeryWood_whereverTheShopStands() {
+    assertEquals(
+        "us-hygienists-cedar", book.heldTo(woods("western-red-cedar"), "gb").orElseThrow().id());
+    assertEquals("gb-hardwood", book.heldTo(woods("oak"), "gb").orElseThrow().id());
+  }
+
   @Test
   void heldTo_whereARegionHasNoLimit_isTheLowestPrinted() {
     assertEquals("1", number(book.heldTo(woods("pine"), "eu")));

@@ -55,7 +55,7 @@ public final class YamlFile {
   /** Which keys of the root stand in a file below this one, by identity. */
   private final Map<Node, YamlFile> below = new IdentityHashMap<>();
 
-  private final Map<String, Node> byKey = new HashMap<>();
+  private final Map<String, NodeTuple> byKey = new HashMap<>();
 
   private YamlFile(String path, String shown, List<String> lines, MappingNode root) {
     this.path = path;
@@ -170,7 +170,8 @@ public final class YamlFile {
   /** The keys of the file, in their order, each with its place. */
   public Map<String, Spot> keys() {
     var keys = new LinkedHashMap<String, Spot>();
-    root.getValue().forEach(entry -> keys.put(key(entry), spot(entry.getKeyNode())));
+    root.getValue()
+        .forEach(entry -> keys.put(key(entry), of(entry.getKeyNode()).spot(entry.getKeyNode())));
     return keys;
   }
 
@@ -183,18 +184,24 @@ public final class YamlFile {
 
   /** Where that stands, whatever it is. */
   public Optional<Spot> spot(String entry, String key) {
-    return node(entry, key).map(this::spot);
+    return node(entry, key).map(found -> spot(entry, found));
+  }
+
+  /** In the file that the entry stands in. */
+  private Spot spot(String entry, Node node) {
+    return of(byKey().get(entry).getKeyNode()).spot(node);
   }
 
   private Optional<Node> node(String entry, String key) {
     return Optional.ofNullable(byKey().get(entry))
+        .map(NodeTuple::getValueNode)
         .filter(MappingNode.class::isInstance)
         .flatMap(found -> child((MappingNode) found, key));
   }
 
-  private Map<String, Node> byKey() {
+  private Map<String, NodeTuple> byKey() {
     if (byKey.isEmpty()) {
-      root.getValue().forEach(entry -> byKey.putIfAbsent(key(entry), entry.getValueNode()));
+      root.getValue().forEach(entry -> byKey.putIfAbsent(key(entry), entry));
     }
     return byKey;
   }

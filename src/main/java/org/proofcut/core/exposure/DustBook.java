@@ -103,14 +103,16 @@ public record DustBook(
   }
 
   /**
-   * The limit that work is held to: the lowest of the region, law or advice; where it has none, the
-   * lowest printed anywhere. Only such as can be held against what a sampler at the collar weighs.
+   * The limit that work is held to: the lowest of the region, law or advice, and of those that were
+   * printed anywhere for this very wood; where there is none, the lowest printed anywhere. Only
+   * such as can be held against what a sampler at the collar weighs.
    */
   public Optional<AirLimit> heldTo(Collection<Wood> mix, String region) {
-    return dustLimits(mix, region).stream()
-        .filter(AirLimit::isComparable)
+    var comparable = dustLimits(mix).stream().filter(AirLimit::isComparable).toList();
+    return comparable.stream()
+        .filter(limit -> limit.isOf(region) || !limit.woods().isEmpty())
         .findFirst()
-        .or(() -> dustLimits(mix).stream().filter(AirLimit::isComparable).findFirst());
+        .or(() -> comparable.stream().findFirst());
   }
 
   /** The law that decides in a region for the dust of a mix: the lowest, where there is one. */

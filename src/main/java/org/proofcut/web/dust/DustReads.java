@@ -160,12 +160,17 @@ record DustReads(
   }
 
   private static String heldTo(AirLimit limit, DustAnswer answer) {
-    return (answer.here().contains(limit)
-            ? "Masks are reckoned by the lowest that holds here, law or advice: "
-            : "No limit for such dust is known to us here. Masks are reckoned by the lowest printed"
-                + " anywhere: ")
-        + limit.most().value().text()
-        + ".";
+    return by(limit, answer) + limit.most().value().text() + ".";
+  }
+
+  private static String by(AirLimit limit, DustAnswer answer) {
+    if (answer.here().contains(limit)) {
+      return "Masks are reckoned by the lowest that holds here, law or advice: ";
+    }
+    return limit.woods().isEmpty()
+        ? "No limit for such dust is known to us here. Masks are reckoned by the lowest printed"
+            + " anywhere: "
+        : "Masks are reckoned by what is printed for this very wood, though elsewhere: ";
   }
 
   private static Of of(Wood wood, DustBook book) {

@@ -406,6 +406,15 @@ record NoisePage(
                 asked.problem() != null || !asked.value().equals(asked.isChoice() ? "yes" : ""));
   }
 
+  /**
+   * Whether it has to be asked at once what else is loud: nothing else is known, or it was told.
+   */
+  public boolean isMoreAsked() {
+    return sheets.isEmpty()
+        || Stream.concat(others.stream().flatMap(group -> group.asked().stream()), tried.stream())
+            .anyMatch(asked -> asked.problem() != null || !asked.value().isBlank());
+  }
+
   /** Whether anything counts that day. */
   public boolean isLoud() {
     return !steps.isEmpty();

@@ -22,6 +22,8 @@ public record ShopItem(String id, Shelf shelf, String kind, Map<String, String> 
     MACHINE,
     CUTTER,
     GEAR,
+    /** Safety kit that nobody wears. */
+    KIT,
     AID,
     LIQUID
   }

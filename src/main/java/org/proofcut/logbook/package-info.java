@@ -11,12 +11,14 @@
     step = 220,
     question = "What was typed, planned and done, on any day before?",
     gives =
-        "Logbook: shop items, jobs, plans, entries, observations, rulings; a back-up of them all",
+        "Logbook: shop items, jobs, plans, entries, observations, rulings; a back-up of them all;"
+            + " StorageLog: cabinets, people, homes, pins, acts on gear",
     notHere = "what typed words mean (web), how far the work is (core.run)",
     mayImport = {
       "core.measure",
       "core.evidence",
       "core.safety",
+      "core.storage",
       "core.setup",
       "core.habit",
       "core.plan",

@@ -3,6 +3,7 @@ package org.proofcut.core.intake;
 import static org.proofcut.core.intake.Field.date;
 import static org.proofcut.core.intake.Field.text;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -41,23 +42,33 @@ final class GearForm {
   private static final Field PLACE =
       text("place", "Where it lives", "such as \"hook 3\"; leave empty if nowhere yet")
           .mayStayEmpty();
-  private static final Field OPENED = date("opened", "Bought or opened on", DAY);
-  private static final Field GOOD_UNTIL = date("good-until", "Good until", DAY);
-  private static final Field INSPECT_BY = date("inspect-by", "To be looked at by", DAY);
-  private static final Field OUT_OF_USE =
+  static final Field OPENED = date("opened", "Bought or opened on", DAY);
+  static final Field GOOD_UNTIL = date("good-until", "Good until", DAY);
+  static final Field INSPECT_BY = date("inspect-by", "To be looked at by", DAY);
+  static final Field OUT_OF_USE =
       Field.yesNo("out-of-use", "Out of use: it has failed or is damaged").mayStayEmpty();
 
   private GearForm() {}
 
-  static ItemForm<OwnedGear> of(GearKind kind) {
+  /**
+   * @param kept how it is kept; empty where that is not asked
+   */
+  static ItemForm<OwnedGear> of(GearKind kind, Optional<KeptForm> kept) {
     boolean byFigure = kind.judgedBy() == GearKind.Judged.BY_FIGURE;
     var marked = marked(kind);
     var fields = new ArrayList<Field>();
     fields.add(NAME);
     fields.addAll(byFigure ? List.of(DECIBELS, SCALE) : List.of(marked));
     fields.addAll(List.of(PLACE, GOOD_UNTIL, INSPECT_BY, OPENED, OUT_OF_USE, RATING));
+    kept.ifPresent(form -> fields.addAll(form.fields()));
     return new ItemForm<>(
-        kind.id(), kind.name(), fields, (id, form) -> read(kind, marked, byFigure, id, form));
+        kind.id(),
+        kind.name(),
+        fields,
+        (id, form) -> {
+          kept.ifPresent(asked -> asked.read(form));
+          return read(kind, marked, byFigure, id, form);
+        });
   }
 
   private static Field marked(GearKind kind) {
@@ -80,30 +91,27 @@ final class GearForm {
             : Optional.of(form.choice(marked))
                 .filter(one -> !one.isEmpty() && !one.equals(UNKNOWN));
     var place = form.text(PLACE);
-    var goodUntil = form.optionalDate(GOOD_UNTIL);
-    var inspectBy = form.optionalDate(INSPECT_BY);
     var opened = form.optionalDate(OPENED);
+    var life = life(form, opened);
     boolean outOfUse = form.yes(OUT_OF_USE);
     var rating = form.text(RATING);
+    return form.result(
+        () ->
+            new OwnedGear(
+                id, kind.id(), name, rating, place, classId, rated, opened, life, outOfUse));
+  }
+
+  /** How long it serves; not less long than until it was opened. */
+  static GearLife life(FormReader form, Optional<LocalDate> opened) {
+    var goodUntil = form.optionalDate(GOOD_UNTIL);
+    var inspectBy = form.optionalDate(INSPECT_BY);
     if (opened.isPresent() && goodUntil.filter(opened.get()::isAfter).isPresent()) {
       form.problem(
           GOOD_UNTIL,
           "It ends on " + DateText.said(goodUntil.get()) + ", before it was bought or opened",
           DateText.said(opened.get()) + " or later");
     }
-    return form.result(
-        () ->
-            new OwnedGear(
-                id,
-                kind.id(),
-                name,
-                rating,
-                place,
-                classId,
-                rated,
-                opened,
-                new GearLife(goodUntil, inspectBy),
-                outOfUse));
+    return new GearLife(goodUntil, inspectBy);
   }
 
   /** A figure says nothing without the name of its scale. */

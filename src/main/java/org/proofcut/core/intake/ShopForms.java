@@ -16,6 +16,8 @@ import org.proofcut.core.shop.Liquid;
 import org.proofcut.core.shop.LiquidKind;
 import org.proofcut.core.shop.Machine;
 import org.proofcut.core.shop.OwnedGear;
+import org.proofcut.core.storage.OwnedKit;
+import org.proofcut.core.storage.ThingKind;
 
 /** The forms of all that stands in a shop. */
 public final class ShopForms {
@@ -109,6 +111,21 @@ public final class ShopForms {
 
   /** The form of a piece of gear of a kind that content knows. */
   public static ItemForm<OwnedGear> gear(GearKind kind) {
-    return GearForm.of(kind);
+    return GearForm.of(kind, Optional.empty());
+  }
+
+  /** The same with how it is kept. */
+  public static ItemForm<OwnedGear> gear(GearKind kind, KeptForm kept) {
+    return GearForm.of(kind, Optional.of(kept));
+  }
+
+  /** The form of a thing that nobody wears. */
+  public static ItemForm<OwnedKit> kit(ThingKind kind) {
+    return KitForm.of(kind, Optional.empty());
+  }
+
+  /** The same with how it is kept. */
+  public static ItemForm<OwnedKit> kit(ThingKind kind, KeptForm kept) {
+    return KitForm.of(kind, Optional.of(kept));
   }
 }

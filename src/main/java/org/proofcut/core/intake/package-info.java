@@ -6,7 +6,7 @@
     step = 130,
     question = "What did the person type?",
     gives =
-        "Shop, CaseDesign, SingleCut, HandTask, LiftTask, CaseOnFloor, DayAsked, Ruling, Length: or"
+        "Shop, CaseDesign, SingleCut, HandTask, LiftTask, CaseOnFloor, Cabinet, DayAsked, Ruling, Length: or"
             + " Problems that name the field",
     notHere = "whether a design is sound (casework), where typed text is kept (logbook)",
     mayImport = {
@@ -24,6 +24,7 @@
       "core.boring",
       "core.casework",
       "core.weight",
+      "core.storage",
       "core.setup",
       "core.habit",
       "core.operation"

@@ -75,7 +75,7 @@ public final class KeptForm {
     this.kind = kind;
     this.cabinet =
         choice("kept-in", "Which cabinet it is kept in", cabinets)
-            .withHint("leave empty for the first one")
+            .hinted("leave empty for the first one")
             .mayStayEmpty();
   }
 
@@ -92,7 +92,7 @@ public final class KeptForm {
             ? Optional.empty()
             : Optional.of(
                 choice("kept-kind", "Kept as", choices)
-                    .withHint("leave empty for the first one")
+                    .hinted("leave empty for the first one")
                     .mayStayEmpty()),
         cabinets);
   }

@@ -143,8 +143,7 @@ public class CabinetPages {
 
   private CabinetView view(Map<String, String> sent) {
     var id = desk.cabinet(sent.getOrDefault(CABINET, "")).map(GearCabinet::id);
-    return view(
-        id.orElse(""), title(id), CabinetView.without(sent, CABINET), List.of(), "");
+    return view(id.orElse(""), title(id), CabinetView.without(sent, CABINET), List.of(), "");
   }
 
   private String title(Optional<String> id) {

@@ -56,7 +56,9 @@ record CabinetView(
         form,
         sound ? plan.map(PlanView::verdict).orElse("It can be built so") : form.undone(),
         sound
-            ? plan.filter(one -> !one.without().isEmpty()).map(one -> "shape-stop").orElse("shape-done")
+            ? plan.filter(one -> !one.without().isEmpty())
+                .map(one -> "shape-stop")
+                .orElse("shape-done")
             : form.undoneShape(),
         sound ? new Drawn(picture(draft, plan, WIDE), picture(draft, plan, PlanView.NARROW)) : null,
         plan.map(PlanView::rows).orElse(List.of()),

@@ -58,7 +58,11 @@ public class CardPages {
             PlanView.drawn(planned),
             PlanView.rows(planned).stream().filter(place -> !place.things().isEmpty()).toList(),
             house.content().storage().values().stream()
-                .flatMap(kind -> kind.keeping().stream().filter(CardPages::isNever).map(keeping -> never(kind, keeping)))
+                .flatMap(
+                    kind ->
+                        kind.keeping().stream()
+                            .filter(CardPages::isNever)
+                            .map(keeping -> never(kind, keeping)))
                 .toList()));
   }
 

@@ -59,7 +59,12 @@ public class HookPages {
 
   /** One hook. */
   record HookView(
-      int number, String holds, String fromLeft, String fromBottom, String load, List<WorkingLine> working) {}
+      int number,
+      String holds,
+      String fromLeft,
+      String fromBottom,
+      String load,
+      List<WorkingLine> working) {}
 
   /** Everything on the sheet. */
   record HooksView(String id, String cabinet, String day, List<RowView> rows, List<String> walls) {}
@@ -75,13 +80,18 @@ public class HookPages {
   public TemplateInstance page(@PathParam("id") String id) {
     var planned = LabelPages.planned(desk, id);
     var rows = new LinkedHashMap<Place, List<Hook>>();
-    planned.hooks().hooks().forEach(hook -> rows.computeIfAbsent(hook.row(), any -> new ArrayList<>()).add(hook));
+    planned
+        .hooks()
+        .hooks()
+        .forEach(hook -> rows.computeIfAbsent(hook.row(), any -> new ArrayList<>()).add(hook));
     return Templates.hooks(
         new HooksView(
             id,
             planned.cabinet().name(),
             GearLife.inWords(desk.today()),
-            rows.entrySet().stream().map(row -> row(row.getKey(), row.getValue(), planned)).toList(),
+            rows.entrySet().stream()
+                .map(row -> row(row.getKey(), row.getValue(), planned))
+                .toList(),
             planned.places().stream()
                 .filter(place -> place.kind() == Place.Kind.WALL)
                 .filter(place -> !planned.plan().in(place.id()).isEmpty())

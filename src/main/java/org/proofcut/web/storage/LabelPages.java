@@ -91,9 +91,6 @@ public class LabelPages {
         ? Arrays.stream(Sign.values())
             .filter(sign -> !sign.see().isEmpty() && sign.see().equals(gear.get().sign()))
             .findFirst()
-        : SIGNS.keySet().stream()
-            .filter(thing.kind().id()::startsWith)
-            .map(SIGNS::get)
-            .findFirst();
+        : SIGNS.keySet().stream().filter(thing.kind().id()::startsWith).map(SIGNS::get).findFirst();
   }
 }

@@ -94,7 +94,8 @@ record PlanView(
     }
     return planned.plan().puts().isEmpty()
         ? "Nothing is to be kept here yet"
-        : "Everything has a place: " + Says.counted(planned.plan().puts().size(), "thing", "things");
+        : "Everything has a place: "
+            + Says.counted(planned.plan().puts().size(), "thing", "things");
   }
 
   private static String best(PlannedCabinet planned) {
@@ -150,7 +151,9 @@ record PlanView(
         chosen.job(),
         chosen.isBetter(),
         before > after
-            ? "So " + Says.counted(before - after, "more thing has", "more things have") + " a place."
+            ? "So "
+                + Says.counted(before - after, "more thing has", "more things have")
+                + " a place."
             : "So more of what is wished for is kept to.",
         chosen.shelves());
   }

@@ -23,7 +23,9 @@ final class Says {
   private Says() {}
 
   static String capital(String words) {
-    return words.isEmpty() ? "" : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    return words.isEmpty()
+        ? ""
+        : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
   static String length(Length length, LengthUnit unit) {

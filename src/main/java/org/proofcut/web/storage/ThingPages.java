@@ -152,8 +152,7 @@ public class ThingPages {
   }
 
   private TemplateInstance shown(StoredThing known, ThingView.Typed typed) {
-    return Templates.thing(
-        ThingView.of(known, desk, floor.unit(), WorkBench.newEntryId(), typed));
+    return Templates.thing(ThingView.of(known, desk, floor.unit(), WorkBench.newEntryId(), typed));
   }
 
   private StoredThing known(String id) {

@@ -124,7 +124,8 @@ record ThingView(
         plan.map(each -> pinned(one, each, typed)).orElse(null),
         who(one, desk, typed),
         look(due, typed),
-        List.of(typed.asked(MENDED_NOTE, "What was done", "in one line; may stay empty", List.of())),
+        List.of(
+            typed.asked(MENDED_NOTE, "What was done", "in one line; may stay empty", List.of())),
         List.of(
             typed.asked(REPLACED_NOTE, "What came in", "in one line; may stay empty", List.of()),
             typed.asked(GOOD_UNTIL, "Good until, as marked on it", DAY_HINT, List.of())),

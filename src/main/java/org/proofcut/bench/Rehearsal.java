@@ -51,8 +51,8 @@ final class Rehearsal {
         case CUTTER -> cutters.add((Cutter) made(ShopForms.of(thing.kind()), thing.typed()));
         case GEAR -> gear.add((OwnedGear) made(gear(thing.kind(), content), thing.typed()));
         case AID -> aids.add(thing.kind());
-        // No sheet of a case asks for a finish.
-        case LIQUID -> {}
+        // No sheet of a case asks for a finish, or for what nobody wears.
+        case LIQUID, KIT -> {}
       }
     }
     return new Shop("demo", machines, cutters, gear, aids);

@@ -7,14 +7,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.proofcut.core.evidence.Amount;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.evidence.Worked;
 import org.proofcut.core.intake.Demo;
+import org.proofcut.core.intake.DemoGear;
 import org.proofcut.core.intake.Field;
 import org.proofcut.core.intake.ItemForm;
 import org.proofcut.core.intake.JobForm;
+import org.proofcut.core.intake.KeptForm;
 import org.proofcut.core.intake.Read;
 import org.proofcut.core.intake.ShopForms;
 import org.proofcut.core.measure.LengthUnit;
@@ -23,9 +26,13 @@ import org.proofcut.core.shop.Liquid;
 import org.proofcut.core.shop.Machine;
 import org.proofcut.core.shop.OwnedGear;
 import org.proofcut.core.shop.Shop;
+import org.proofcut.core.storage.OwnedKit;
+import org.proofcut.core.storage.ThingKind;
 import org.proofcut.logbook.Logbook;
 import org.proofcut.logbook.ShopItem;
 import org.proofcut.logbook.ShopItem.Shelf;
+import org.proofcut.logbook.StorageItem;
+import org.proofcut.logbook.StorageLog;
 
 /** The shop as entered: what there is, and changes to it. */
 @ApplicationScoped
@@ -41,10 +48,12 @@ public class ShopFloor {
   private static final String BEARD = ShopForms.BEARD.name();
 
   private final Logbook logbook;
+  private final StorageLog storage;
   private final House house;
 
-  ShopFloor(Logbook logbook, House house) {
+  ShopFloor(Logbook logbook, StorageLog storage, House house) {
     this.logbook = logbook;
+    this.storage = storage;
     this.house = house;
   }
 
@@ -96,11 +105,13 @@ public class ShopFloor {
     var gear = new ArrayList<OwnedGear>();
     var aids = new ArrayList<String>();
     var liquids = new ArrayList<Liquid>();
+    var lived = new Lived(storage);
     for (var item : items()) {
       switch (item.shelf()) {
         case MACHINE -> readKept(item, Machine.class).ifPresent(machines::add);
         case CUTTER -> readKept(item, Cutter.class).ifPresent(cutters::add);
-        case GEAR -> readKept(item, OwnedGear.class).ifPresent(gear::add);
+        case GEAR -> readKept(item, OwnedGear.class).map(lived::with).ifPresent(gear::add);
+        case KIT -> readKept(item, OwnedKit.class).filter(lived::isGood).ifPresent(aid(aids));
         case AID -> aids.add(item.kind());
         case LIQUID -> readKept(item, Liquid.class).ifPresent(liquids::add);
         case SHOP -> {}
@@ -121,6 +132,15 @@ public class ShopFloor {
         liquids);
   }
 
+  /** A push stick that hangs in the cabinet is at hand, like one that was only ticked. */
+  private Consumer<OwnedKit> aid(List<String> aids) {
+    return kit -> {
+      if (house.content().wording().aids().containsKey(kit.kind()) && !aids.contains(kit.kind())) {
+        aids.add(kit.kind());
+      }
+    };
+  }
+
   /** What the shop's meter showed at its machines, by the id of each. */
   Map<String, Worked<Amount>> measuredLevels() {
     var levels = new LinkedHashMap<String, Worked<Amount>>();
@@ -133,9 +153,9 @@ public class ShopFloor {
   }
 
   /** What was kept was read before it was kept; its unit is kept with it. */
-  private <T> Optional<T> readKept(ShopItem item, Class<T> type) {
+  <T> Optional<T> readKept(ShopItem item, Class<T> type) {
     var unit = unitOf(item);
-    return form(item.shelf(), item.kind())
+    return ownForm(item.shelf(), item.kind())
         .flatMap(form -> form.read(item.id(), item.typed(), unit).value())
         .map(type::cast);
   }
@@ -147,6 +167,17 @@ public class ShopFloor {
 
   /** The form for a kind of thing, if there is such a kind. */
   public Optional<ItemForm<?>> form(Shelf shelf, String kind) {
+    return switch (shelf) {
+      case GEAR ->
+          Optional.ofNullable(house.content().wording().gear().get(kind))
+              .map(gear -> ShopForms.gear(gear, keptForm(shelf, kind)));
+      case KIT -> kit(kind).map(kit -> ShopForms.kit(kit, keptForm(shelf, kind)));
+      case MACHINE, CUTTER, LIQUID, AID, SHOP -> ownForm(shelf, kind);
+    };
+  }
+
+  /** The same without how a piece is kept, which must not keep it from being read. */
+  private Optional<ItemForm<?>> ownForm(Shelf shelf, String kind) {
     return switch (shelf) {
       case MACHINE ->
           ShopForms.MACHINES.stream()
@@ -160,10 +191,41 @@ public class ShopFloor {
               .findFirst();
       case GEAR ->
           Optional.ofNullable(house.content().wording().gear().get(kind)).map(ShopForms::gear);
+      case KIT -> kit(kind).map(ShopForms::kit);
       case LIQUID ->
           Optional.ofNullable(house.content().liquids().get(kind)).map(ShopForms::liquid);
       case AID, SHOP -> Optional.empty();
     };
+  }
+
+  private Optional<ThingKind> kit(String kind) {
+    return Optional.ofNullable(house.content().storage().get(kind))
+        .filter(one -> one.gear().isEmpty());
+  }
+
+  /** Kinds of things that nobody wears and that a shop may have. */
+  public List<ThingKind> kitKinds() {
+    return house.content().storage().values().stream()
+        .filter(kind -> kind.gear().isEmpty())
+        .toList();
+  }
+
+  /** What a piece of the shop may be kept as, the usual first; none where content knows nothing. */
+  List<ThingKind> keptKinds(Shelf shelf, String kind) {
+    return shelf == Shelf.KIT
+        ? kit(kind).stream().toList()
+        : house.content().storage().values().stream()
+            .filter(one -> one.gear().filter(kind::equals).isPresent())
+            .toList();
+  }
+
+  /** The fields of how a piece is kept. */
+  KeptForm keptForm(Shelf shelf, String kind) {
+    var cabinets =
+        storage.all(StorageItem.Sort.CABINET).stream()
+            .map(item -> new Field.Choice(item.id(), item.typed().getOrDefault("name", item.id())))
+            .toList();
+    return KeptForm.among(keptKinds(shelf, kind), cabinets);
   }
 
   /**
@@ -248,21 +310,36 @@ public class ShopFloor {
               thing.typed()));
     }
     logbook.keep(items);
+    storage.keep(new StorageItem(DEMO + "cabinet", StorageItem.Sort.CABINET, DemoGear.cabinet()));
+    for (var person : DemoGear.people()) {
+      storage.keep(
+          new StorageItem(DEMO + "person-" + person.get("name"), StorageItem.Sort.PERSON, person));
+    }
   }
 
   /** Whether anything of the demo shop is still there. */
   public boolean hasDemo() {
-    return demoItems().findAny().isPresent();
+    return demoItems().findAny().isPresent() || demoStorage().findAny().isPresent();
   }
 
   /** What of the demo shop is still there, as the maker calls it. */
   public List<String> demoNames() {
-    return demoItems().map(this::nameOf).toList();
+    return Stream.concat(
+            demoItems().map(this::nameOf),
+            demoStorage().map(item -> item.typed().getOrDefault("name", item.id())))
+        .toList();
   }
 
   /** Takes everything of the demo shop out again. */
   public void discardDemo() {
     demoItems().map(ShopItem::id).forEach(logbook::remove);
+    demoStorage().map(StorageItem::id).forEach(storage::remove);
+  }
+
+  private Stream<StorageItem> demoStorage() {
+    return Stream.of(StorageItem.Sort.values())
+        .flatMap(sort -> storage.all(sort).stream())
+        .filter(item -> item.id().startsWith(DEMO));
   }
 
   private Stream<ShopItem> demoItems() {

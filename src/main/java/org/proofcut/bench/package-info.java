@@ -18,6 +18,7 @@
       "core.part",
       "core.stock",
       "core.casework",
+      "core.storage",
       "core.weight",
       "core.boring",
       "core.setup",
@@ -33,6 +34,7 @@
       "core.noise",
       "core.run",
       "statistics",
+      "solver",
       "rulebook",
       "content",
       "logbook"

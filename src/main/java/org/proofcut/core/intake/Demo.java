@@ -3,6 +3,7 @@ package org.proofcut.core.intake;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * A shop and a job to walk through, invented: a seed cupboard for an allotment hut. As typed, so
@@ -13,7 +14,7 @@ public final class Demo {
   /**
    * Something in the demo shop, as typed.
    *
-   * @param group machine, cutter, gear, aid or liquid
+   * @param group machine, cutter, gear, kit, aid or liquid
    */
   public record Thing(Group group, String kind, Map<String, String> typed) {
 
@@ -22,6 +23,7 @@ public final class Demo {
       MACHINE,
       CUTTER,
       GEAR,
+      KIT,
       AID,
       LIQUID
     }
@@ -36,6 +38,10 @@ public final class Demo {
 
   /** All that stands in the demo shop. */
   public static List<Thing> things() {
+    return Stream.concat(atHand().stream(), DemoGear.more().stream()).toList();
+  }
+
+  private static List<Thing> atHand() {
     return List.of(
         machine(
             "router-table",
@@ -582,6 +588,7 @@ public final class Demo {
   private static Thing gear(String kind, String name, String place, String... more) {
     var typed = typed("name", name, "place", place);
     typed.putAll(typed(more));
+    typed.putAll(DemoGear.kept(name));
     return new Thing(Thing.Group.GEAR, kind, typed);
   }
 
@@ -609,7 +616,7 @@ public final class Demo {
             ""));
   }
 
-  private static Map<String, String> typed(String... pairs) {
+  static Map<String, String> typed(String... pairs) {
     var typed = new LinkedHashMap<String, String>();
     for (int i = 0; i < pairs.length; i += 2) {
       typed.put(pairs[i], pairs[i + 1]);

@@ -10,7 +10,7 @@ import org.proofcut.core.evidence.Citation;
  * @param thing id of the piece
  * @param name of the piece
  * @param ageing id of what falls due; {@link #MARKED} or {@link #ENDS} for a day that is marked on
- *     the piece
+ *     the piece, {@link #FAILED} where it has failed
  * @param what in the imperative: "Look at the cushions"
  * @param on the day on which it falls due; empty where it is not known since when to count
  * @param overdue whether that day has passed
@@ -31,4 +31,7 @@ public record Due(
 
   /** The last day that the piece may be used, as it is marked on it. */
   public static final String ENDS = "ends";
+
+  /** The piece was looked at and was not good. */
+  public static final String FAILED = "failed";
 }

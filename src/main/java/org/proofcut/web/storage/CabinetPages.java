@@ -158,7 +158,10 @@ public class CabinetPages {
   private CabinetView view(
       String id, String title, Map<String, String> typed, List<Problem> refused, String fresh) {
     var draft = desk.draft(typed);
-    var plan = draft.cabinet().flatMap(any -> desk.glance(typed));
+    var plan =
+        draft
+            .cabinet()
+            .flatMap(any -> desk.glance(Optional.of(id).filter(one -> !one.isEmpty()), typed));
     return CabinetView.of(id, title, draft, plan, refused, fresh);
   }
 

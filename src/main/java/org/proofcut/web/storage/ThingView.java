@@ -3,7 +3,6 @@ package org.proofcut.web.storage;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -15,7 +14,7 @@ import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.shop.GearLife;
 import org.proofcut.core.storage.Due;
-import org.proofcut.core.storage.GearAct;
+import org.proofcut.core.storage.GearState;
 import org.proofcut.core.storage.Place;
 import org.proofcut.web.part.Asked;
 import org.proofcut.web.part.Asked.Option;
@@ -129,7 +128,7 @@ record ThingView(
         List.of(
             typed.asked(REPLACED_NOTE, "What came in", "in one line; may stay empty", List.of()),
             typed.asked(GOOD_UNTIL, "Good until, as marked on it", DAY_HINT, List.of())),
-        hasFailed(record.stream().map(each -> each.act()).toList()),
+        GearState.of(record).getOrDefault(one.thing().id(), GearState.NEW).failed().isPresent(),
         typed.form(),
         record.stream()
             .map(each -> GearLife.inWords(each.day()) + ": " + Says.act(each.act()))
@@ -219,7 +218,7 @@ record ThingView(
   private static List<Asked> look(List<Due> due, Typed typed) {
     var what = new LinkedHashMap<String, String>();
     due.stream()
-        .filter(each -> !each.ends())
+        .filter(each -> !each.ends() && !each.ageing().equals(Due.FAILED))
         .forEach(each -> what.putIfAbsent(each.ageing(), each.what()));
     what.putIfAbsent(Due.MARKED, "What its maker's instructions ask for");
     return List.of(
@@ -241,24 +240,7 @@ record ThingView(
         typed.asked(NEXT, "Next, where a day is marked on it", DAY_HINT, List.of()));
   }
 
-  /** Failed, and neither mended nor replaced since. */
-  private static boolean hasFailed(List<GearAct> acts) {
-    boolean failed = false;
-    for (var act : acts) {
-      if (act instanceof GearAct.LookedAt looked) {
-        failed = failed || !looked.good();
-      } else if (act instanceof GearAct.Mended || act instanceof GearAct.Replaced) {
-        failed = false;
-      }
-    }
-    return failed;
-  }
-
   public String here() {
     return "/storage/things/" + id;
-  }
-
-  public String lower() {
-    return name.toLowerCase(Locale.ROOT);
   }
 }

@@ -8,6 +8,7 @@ import org.proofcut.core.drawing.Drawing.Fill;
 import org.proofcut.core.drawing.Drawing.Line;
 import org.proofcut.core.drawing.Drawing.Type;
 import org.proofcut.core.drawing.FreeSpots.Spot;
+import org.proofcut.core.drawing.OpenCabinet.Laid;
 import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.LengthUnit;
@@ -20,15 +21,19 @@ import org.proofcut.core.storage.Put;
 import org.proofcut.core.storage.StoragePlan;
 
 /**
- * A cabinet for gear from the front, its doors open and their backs beside it, with everything in
- * its place: each thing a block to scale with its number, and its name where there is room.
+ * A cabinet for gear from the front, below it the backs of its open doors and the wall, with
+ * everything in its place: each thing a block to scale with its number, and its name where there is
+ * room.
  */
 public final class CabinetElevation {
 
-  /** Higher than this in pixels would not be seen at one glance. */
+  /** A row higher than this in pixels would not be seen at one glance. */
   private static final long TALLEST = 560;
 
   private static final long EDGE = 10;
+
+  /** Room between two rows, for words and numbers, in pixels. */
+  private static final long BETWEEN = 76;
 
   /** Room over and under the cabinet for words, in pixels. */
   private static final long MARGIN = 36;
@@ -111,10 +116,14 @@ public final class CabinetElevation {
   }
 
   private Picture drawn(LengthUnit unit) {
-    sheet.head(open.leaves().isEmpty() ? "From the front." : "From the front, doors open.");
+    sheet.head(cabinet.doors().isEmpty() ? "From the front." : "From the front, its doors open.");
     layOut();
     carcass();
-    open.leaves().forEach(leaf -> box(leaf.across(), inner(), Fill.WASTE, Line.PLAIN));
+    for (var one : open.others()) {
+      one.part()
+          .door()
+          .ifPresent(door -> box(one, one.across(), one.part().upright(), Fill.WASTE, Line.PLAIN));
+    }
     built();
     places.forEach(this::place);
     captions();
@@ -124,20 +133,19 @@ public final class CabinetElevation {
   }
 
   private void layOut() {
-    var across = open.across().extent();
-    var upright = open.upright().extent();
     long room = sheet.width() - 2 * EDGE;
-    var pixel = new Length(across.picometres() / room + 1);
-    pixel = pixel.max(new Length(upright.picometres() / TALLEST + 1));
-    sheet.field(pixel, EDGE, MARGIN, EDGE, upright.dividedBy(pixel, Rounding.UP) + 1);
+    var pixel = new Length(open.wide().picometres() / room + 1);
+    pixel = pixel.max(new Length(open.highest().picometres() / TALLEST + 1));
+    var high = open.layOut(pixel.times(BETWEEN));
+    sheet.field(pixel, EDGE, MARGIN, EDGE, high.dividedBy(pixel, Rounding.UP) + 1);
     sheet.lower(MARGIN);
     spots =
         new FreeSpots(sheet.drawing(), new Spot(8, sheet.top(), sheet.width() - 8, sheet.bottom()));
   }
 
-  private Spot spot(Band across, Band upright) {
-    var one = at(across.least(), upright.most());
-    var other = at(across.most(), upright.least());
+  private Spot spot(Laid on, Band across, Band upright) {
+    var one = at(on, across.least(), upright.most());
+    var other = at(on, across.most(), upright.least());
     return new Spot(
         one.xThousandths() / 1000,
         one.yThousandths() / 1000,
@@ -145,67 +153,71 @@ public final class CabinetElevation {
         other.yThousandths() / 1000);
   }
 
-  private Drawing.Point at(Length right, Length up) {
-    return sheet.drawing().at(right.minus(open.across().least()), open.upright().most().minus(up));
+  private Drawing.Point at(Laid on, Length right, Length up) {
+    return sheet.drawing().at(right, on.down(up));
   }
 
-  private void box(Band across, Band upright, Fill fill, Line line) {
+  private void box(Laid on, Band across, Band upright, Fill fill, Line line) {
     sheet
         .drawing()
-        .box(at(across.least(), upright.most()), at(across.most(), upright.least()), fill, line);
-  }
-
-  private Band inner() {
-    return cabinet.room().upright();
+        .box(
+            at(on, across.least(), upright.most()),
+            at(on, across.most(), upright.least()),
+            fill,
+            line);
   }
 
   private void carcass() {
-    var side = cabinet.side();
-    var inside = cabinet.inside();
+    var front = open.front();
+    box(front, front.across(), front.part().upright(), Fill.WOOD, Line.PLAIN);
     box(
-        new Band(side.negated(), inside.wide().plus(side)),
-        new Band(side.negated(), inside.high().plus(side)),
-        Fill.WOOD,
+        front,
+        open.inFront(cabinet.room().across()),
+        cabinet.room().upright(),
+        Fill.SHEET,
         Line.PLAIN);
-    box(cabinet.room().across(), inner(), Fill.SHEET, Line.PLAIN);
   }
 
   private void built() {
+    var front = open.front();
     for (Block block : cabinet.built()) {
-      box(block.across(), block.upright(), Fill.WOOD, Line.PLAIN);
+      box(front, open.inFront(block.across()), block.upright(), Fill.WOOD, Line.PLAIN);
     }
     // What has a front of its own is drawn open, so that what is in it can be seen.
     for (var place : places) {
       if (place.kind() == Place.Kind.DRAWER || place.kind() == Place.Kind.BOX) {
-        box(place.across(), place.upright(), Fill.SHEET, Line.THIN);
+        box(front, open.across(place), place.upright(), Fill.SHEET, Line.THIN);
       }
     }
   }
 
   private void place(Place place) {
+    var on = open.of(place);
     if (place.kind().isHung()) {
       var across = open.across(place);
       var at = place.upright().most();
-      sheet.drawing().line(Line.THICK, at(across.least(), at), at(across.most(), at));
+      sheet.drawing().line(Line.THICK, at(on, across.least(), at), at(on, across.most(), at));
     }
     var there = plan.in(place.id());
-    there.forEach(put -> spots.keep(spot(open.across(put), put.block().upright())));
+    there.forEach(put -> spots.keep(spot(on, open.across(put), put.block().upright())));
     there.forEach(this::thing);
   }
 
   private void thing(Put put) {
+    var on = open.of(put.place());
     var across = open.across(put);
     var upright = put.block().upright();
     boolean hidden =
         put.place().kind() == Place.Kind.DRAWER || put.place().kind() == Place.Kind.BOX;
-    box(across, upright, Fill.SHEET, hidden ? Line.DASHED : Line.PLAIN);
+    box(on, across, upright, Fill.SHEET, hidden ? Line.DASHED : Line.PLAIN);
     if (put.place().kind().isHung()) {
-      sheet.drawing().circle(at(across.middle(), upright.most()), HOOK, Fill.INK, Line.PLAIN);
+      sheet.drawing().circle(at(on, across.middle(), upright.most()), HOOK, Fill.INK, Line.PLAIN);
     }
   }
 
   /** After all is drawn: no block lies over words. */
   private void captions() {
+    heads();
     var unnumbered = new ArrayList<String>();
     for (var place : places) {
       for (var put : plan.in(place.id())) {
@@ -214,7 +226,6 @@ public final class CabinetElevation {
         }
       }
     }
-    heads();
     if (!unnumbered.isEmpty()) {
       sheet.note(
           "Too narrow for their numbers: "
@@ -227,7 +238,7 @@ public final class CabinetElevation {
 
   private boolean isNamed(Put put) {
     var number = Integer.toString(numbers.get(put.thing().id()));
-    var spot = spot(open.across(put), put.block().upright());
+    var spot = spot(open.of(put.place()), open.across(put), put.block().upright());
     return spots.inside(spot, number + " " + put.thing().name(), Type.NOTE)
         || spots.inside(spot, number, Type.STRESS)
         || isNumberedBeside(spot, number);
@@ -257,24 +268,21 @@ public final class CabinetElevation {
 
   /** What stands over bays, doors and the wall, as far as there is room. */
   private void heads() {
+    var front = open.front();
     if (cabinet.bays().size() > 1) {
-      cabinet.bays().forEach(bay -> head(bay.across(), inner().most(), "bay " + bay.number()));
+      for (var bay : cabinet.bays()) {
+        head(front, open.inFront(bay.across()), "bay " + bay.number());
+      }
     }
-    for (var leaf : open.leaves()) {
-      head(
-          leaf.across(),
-          inner().most(),
-          open.leaves().size() == 1 ? "door" : "door " + leaf.door().number());
-    }
-    for (var wall : open.walls()) {
-      head(wall.across(), wall.place().upright().most(), wall.place().name());
-    }
+    open.others().forEach(one -> head(one, one.across(), one.part().caption()));
   }
 
-  private void head(Band across, Length top, String words) {
-    var spot = spot(across, new Band(top, top));
-    long over = cabinet.side().isPositive() ? spot.top() - MARGIN / 2 - 6 : spot.top() - MARGIN / 2;
-    spots.beside(spot.middleX(), over, words, Type.NOTE);
+  private void head(Laid on, Band across, String words) {
+    var top = on.part().upright().most();
+    var spot = spot(on, across, new Band(top, top));
+    long half = sheet.drawing().widthOf(words, Type.NOTE) / 2 + EDGE;
+    long x = Math.max(half, Math.min(spot.middleX(), sheet.width() - half));
+    spots.beside(x, spot.top() - MARGIN / 2, words, Type.NOTE);
   }
 
   private static String capital(String words) {

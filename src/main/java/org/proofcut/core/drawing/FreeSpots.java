@@ -3,6 +3,8 @@ package org.proofcut.core.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import org.proofcut.core.drawing.Drawing.Anchor;
+import org.proofcut.core.drawing.Drawing.Fill;
+import org.proofcut.core.drawing.Drawing.Line;
 import org.proofcut.core.drawing.Drawing.Type;
 
 /** Puts words into a drawing where they lie over no others, and over nothing that is kept free. */
@@ -68,13 +70,18 @@ final class FreeSpots {
     return true;
   }
 
-  /** Sets words in one line about a point, if that lies over nothing. */
+  /** Sets words in one line about a point on a plate of their own, if that lies over nothing. */
   boolean beside(long x, long y, String words, Type type) {
     long pitch = drawing.pixels(type) * 11 / 10;
     var around = around(x, y, List.of(words), type, pitch);
     if (!isFree(around) || kept.stream().anyMatch(around::meets)) {
       return false;
     }
+    drawing.box(
+        drawing.px(around.left(), around.top()),
+        drawing.px(around.right(), around.bottom()),
+        Fill.SHEET,
+        Line.NONE);
     set(around, List.of(words), type, pitch);
     return true;
   }

@@ -1,7 +1,9 @@
 package org.proofcut.core.drawing;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.storage.Cabinet;
@@ -10,76 +12,150 @@ import org.proofcut.core.storage.Place;
 import org.proofcut.core.storage.Put;
 
 /**
- * A cabinet with its doors swung wide open, laid out flat: their backs stand beside it, farther
- * right what hangs on the wall. Widths count from the inner face of the left side, heights from the
- * inner face of the bottom, as in {@link Place}.
+ * A cabinet taken apart for a drawing: the case from the front, and below it the backs of its open
+ * doors and what hangs on the wall, in rows. What is laid out counts to the right and down from the
+ * upper left.
  */
 final class OpenCabinet {
 
-  /** Between what is drawn side by side (our own choice). */
+  /** Between what stands side by side (our own choice). */
   private static final Length APART = Length.ofMillimetres(40);
 
-  /** The back of a door, as it is seen when the door stands open. */
-  record Leaf(Door door, Band across) {}
+  /** A row may be so many halves as wide as the case; wider, it would make all of it small. */
+  private static final int WIDEST_HALVES = 3;
 
-  /** A place on the wall. */
-  record OnWall(Place place, Band across) {}
+  /**
+   * One piece of the drawing.
+   *
+   * @param caption what stands over it; empty over the case
+   * @param door whose back it is, if it is one
+   * @param wall the place on the wall that it is, if it is one
+   * @param upright from its lowest to its highest, above the inner face of the bottom
+   */
+  record Part(
+      String caption, Optional<Door> door, Optional<Place> wall, Length wide, Band upright) {}
+
+  /** A piece in its place. */
+  record Laid(Part part, Length left, Length top) {
+
+    /** How far down a height lies that counts from the inner face of the bottom. */
+    Length down(Length up) {
+      return top.plus(part.upright().most()).minus(up);
+    }
+
+    Band across() {
+      return new Band(left, left.plus(part.wide()));
+    }
+  }
 
   private final Cabinet cabinet;
-  private final List<Leaf> leaves = new ArrayList<>();
-  private final List<OnWall> walls = new ArrayList<>();
-  private Length left;
-  private Length right;
+  private final List<List<Part>> rows = new ArrayList<>();
+  private final List<Laid> laid = new ArrayList<>();
+  private Length bottom = Length.ZERO;
 
   OpenCabinet(Cabinet cabinet, List<Place> places) {
     this.cabinet = cabinet;
-    left = Length.ZERO.minus(cabinet.side());
-    right = cabinet.inside().wide().plus(cabinet.side());
-    cabinet.doors().forEach(this::open);
-    places.stream().filter(Place::isOpen).forEach(this::hang);
+    var side = cabinet.side();
+    var inside = cabinet.inside();
+    var around = new Band(side.negated(), inside.high().plus(side));
+    rows.add(
+        List.of(
+            new Part(
+                "",
+                Optional.empty(),
+                Optional.empty(),
+                inside.wide().plus(side.times(2)),
+                around)));
+    cabinet.doors().forEach(door -> add(back(door)));
+    places.stream().filter(Place::isOpen).forEach(place -> add(onWall(place)));
   }
 
-  private void open(Door door) {
-    var wide = door.across().extent();
-    if (door.hingedLeft()) {
-      var hinge = left.minus(APART);
-      left = hinge.minus(wide);
-      leaves.add(new Leaf(door, new Band(left, hinge)));
+  private Part back(Door door) {
+    var name = cabinet.doors().size() == 1 ? "back of the door" : "back of door " + door.number();
+    return new Part(
+        name,
+        Optional.of(door),
+        Optional.empty(),
+        door.across().extent(),
+        cabinet.room().upright());
+  }
+
+  private static Part onWall(Place place) {
+    return new Part(
+        place.name(), Optional.empty(), Optional.of(place), place.width(), place.upright());
+  }
+
+  /** Into the row that was begun last, if there is room and it is not that of the case. */
+  private void add(Part part) {
+    var last = rows.get(rows.size() - 1);
+    var most = rows.get(0).get(0).wide().times(WIDEST_HALVES).half();
+    if (rows.size() > 1 && wide(last).plus(APART).plus(part.wide()).isAtMost(most)) {
+      last.add(part);
     } else {
-      var hinge = right.plus(APART);
-      right = hinge.plus(wide);
-      leaves.add(new Leaf(door, new Band(hinge, right)));
+      rows.add(new ArrayList<>(List.of(part)));
     }
   }
 
-  private void hang(Place place) {
-    var from = right.plus(APART);
-    right = from.plus(place.width());
-    walls.add(new OnWall(place, new Band(from, right)));
+  private static Length wide(List<Part> row) {
+    return row.stream()
+        .map(Part::wide)
+        .reduce((one, other) -> one.plus(APART).plus(other))
+        .orElse(Length.ZERO);
   }
 
-  List<Leaf> leaves() {
-    return leaves;
+  private static Length high(List<Part> row) {
+    return row.stream()
+        .map(part -> part.upright().extent())
+        .max(Comparator.naturalOrder())
+        .orElse(Length.ZERO);
   }
 
-  List<OnWall> walls() {
-    return walls;
+  /** Width of the widest row. */
+  Length wide() {
+    return rows.stream().map(OpenCabinet::wide).max(Comparator.naturalOrder()).orElseThrow();
   }
 
-  /** From the far edge on the left to the far edge on the right. */
-  Band across() {
-    return new Band(left, right);
+  /** Height of the highest row. */
+  Length highest() {
+    return rows.stream().map(OpenCabinet::high).max(Comparator.naturalOrder()).orElseThrow();
   }
 
-  /** From the lowest to the highest that is drawn. */
-  Band upright() {
-    var low = Length.ZERO.minus(cabinet.side());
-    var high = cabinet.inside().high().plus(cabinet.side());
-    for (var wall : walls) {
-      low = low.min(wall.place().upright().least());
-      high = high.max(wall.place().upright().most());
+  /** Lays the rows out with so much room between two; how high all is. */
+  Length layOut(Length between) {
+    for (var row : rows) {
+      var left = Length.ZERO;
+      var top = laid.isEmpty() ? Length.ZERO : bottom.plus(between);
+      for (var part : row) {
+        laid.add(new Laid(part, left, top));
+        left = left.plus(part.wide()).plus(APART);
+      }
+      bottom = top.plus(high(row));
     }
-    return new Band(low, high);
+    return bottom;
+  }
+
+  /** The case itself. */
+  Laid front() {
+    return laid.get(0);
+  }
+
+  /** All but the case. */
+  List<Laid> others() {
+    return laid.subList(1, laid.size());
+  }
+
+  /** The piece that a place is drawn on. */
+  Laid of(Place place) {
+    return others().stream()
+        .filter(one -> holds(one.part(), place))
+        .findFirst()
+        .orElseGet(this::front);
+  }
+
+  private static boolean holds(Part part, Place place) {
+    return place.isOnDoor()
+        ? part.door().filter(door -> door.across().contains(place.across().middle())).isPresent()
+        : part.wall().filter(wall -> wall.id().equals(place.id())).isPresent();
   }
 
   /** Where a place is drawn, from left to right. */
@@ -92,26 +168,20 @@ final class OpenCabinet {
     return across(put.place(), put.block().across());
   }
 
+  /** What hangs on a door lies as far from its hinges when it is open: its back is mirrored. */
   private Band across(Place place, Band inside) {
-    if (place.isOpen()) {
-      return walls.stream()
-          .filter(wall -> wall.place().id().equals(place.id()))
-          .map(wall -> inside.movedBy(wall.across().least().minus(place.across().least())))
-          .findFirst()
-          .orElse(inside);
+    var on = of(place);
+    if (on.part().door().isPresent()) {
+      var by = on.left().plus(on.part().door().get().across().most());
+      return new Band(by.minus(inside.most()), by.minus(inside.least()));
     }
-    return place.isOnDoor() ? onLeaf(place, inside) : inside;
+    return on.part().wall().isPresent()
+        ? inside.movedBy(on.left().minus(place.across().least()))
+        : inFront(inside);
   }
 
-  /** What hangs on a door lies as far from its hinges when it is open. */
-  private Band onLeaf(Place place, Band inside) {
-    for (var leaf : leaves) {
-      var shut = leaf.door().across();
-      if (shut.contains(place.across().least()) && shut.contains(place.across().most())) {
-        var by = leaf.across().least().plus(shut.most());
-        return new Band(by.minus(inside.most()), by.minus(inside.least()));
-      }
-    }
-    return inside;
+  /** Where something in the case is drawn, from left to right. */
+  Band inFront(Band inside) {
+    return inside.movedBy(front().left().plus(cabinet.side()));
   }
 }

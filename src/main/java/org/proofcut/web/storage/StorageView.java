@@ -5,7 +5,8 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.proofcut.bench.GearCabinet;
 import org.proofcut.bench.PlannedCabinet;
 import org.proofcut.bench.StorageDesk;
@@ -55,8 +56,7 @@ record StorageView(
 
   static StorageView of(StorageDesk desk) {
     var cabinets = desk.cabinets();
-    var plans = new LinkedHashMap<String, PlannedCabinet>();
-    cabinets.forEach(one -> desk.plan(one.id()).ifPresent(plan -> plans.put(one.id(), plan)));
+    var names = cabinets.stream().collect(Collectors.toMap(GearCabinet::id, GearCabinet::name));
     var things =
         desk.things().stream()
             .sorted(
@@ -64,7 +64,7 @@ record StorageView(
                     .thenComparing(one -> one.thing().id()))
             .toList();
     return new StorageView(
-        cabinets.stream().map(one -> row(one, Optional.ofNullable(plans.get(one.id())))).toList(),
+        cabinets.stream().map(one -> row(one, things)).toList(),
         desk.dueSoon().stream().map(DueRow::of).toList(),
         things.stream()
             .filter(one -> one.with().isPresent())
@@ -72,9 +72,9 @@ record StorageView(
             .toList(),
         things.stream()
             .filter(one -> one.home().isEmpty())
-            .map(one -> row(one, whyNowhere(one, plans)))
+            .map(one -> row(one, to(one, names)))
             .toList(),
-        places(things, plans),
+        places(things),
         things.stream().map(one -> row(one, where(one))).toList(),
         desk.people().stream().map(one -> one.person().name()).toList());
   }
@@ -91,18 +91,31 @@ record StorageView(
     return one.home().map(StoredThing.Home::words).map(Says::capital).orElse("No place yet");
   }
 
-  private static CabinetRow row(GearCabinet cabinet, Optional<PlannedCabinet> plan) {
-    if (plan.isEmpty()) {
+  /** Said without a plan, which may take a while to make. */
+  private static String to(StoredThing one, Map<String, String> cabinets) {
+    return one.cabinet()
+        .map(cabinets::get)
+        .map(name -> "To be kept in " + name)
+        .orElse("It is to be kept in no cabinet yet: say in which");
+  }
+
+  private static CabinetRow row(GearCabinet cabinet, List<StoredThing> things) {
+    if (cabinet.cabinet().isEmpty()) {
       return new CabinetRow(cabinet.id(), cabinet.name(), "To be mended", "shape-stop");
     }
-    var one = plan.get();
-    return new CabinetRow(
-        cabinet.id(),
-        cabinet.name(),
-        PlanView.verdict(one) + (one.taken() ? "" : "; nobody lives by this plan yet"),
-        one.without().isEmpty() && one.isSound()
-            ? one.taken() ? "shape-done" : "shape-open"
-            : "shape-stop");
+    var kept =
+        things.stream()
+            .filter(one -> one.cabinet().filter(cabinet.id()::equals).isPresent())
+            .toList();
+    int open = (int) kept.stream().filter(one -> one.home().isEmpty()).count();
+    var live = Says.counted(kept.size() - open, "thing lives", "things live") + " here";
+    return open == 0
+        ? new CabinetRow(cabinet.id(), cabinet.name(), live, "shape-done")
+        : new CabinetRow(
+            cabinet.id(),
+            cabinet.name(),
+            live + ", " + Says.counted(open, "has", "have") + " no place yet",
+            "shape-open");
   }
 
   /** Why a thing has no place, or what its place would be. */
@@ -129,36 +142,32 @@ record StorageView(
         .orElse("No plan has it yet");
   }
 
-  /** As they lie in each cabinet. */
-  private static List<PlaceRow> places(
-      List<StoredThing> things, Map<String, PlannedCabinet> plans) {
-    var rows = new ArrayList<PlaceRow>();
-    var left = new LinkedHashMap<String, List<ThingRow>>();
+  /** In the order of their names: cabinet by cabinet, bay by bay. */
+  private static List<PlaceRow> places(List<StoredThing> things) {
+    var rows = new TreeMap<String, List<ThingRow>>();
     for (var one : things) {
       one.home()
           .ifPresent(
               home ->
-                  left.computeIfAbsent(home.words(), any -> new ArrayList<>())
+                  rows.computeIfAbsent(home.words(), any -> new ArrayList<>())
                       .add(
                           row(
                               one,
                               one.with().map(who -> "Out: with " + who).orElse("In its place"))));
     }
-    for (var planned : plans.values()) {
-      for (var place : planned.places()) {
-        var words =
-            things.stream()
-                .flatMap(one -> one.home().stream())
-                .filter(home -> home.cabinet().equals(planned.cabinet().id()))
-                .filter(home -> home.place().equals(place.id()))
-                .map(StoredThing.Home::words)
-                .findFirst();
-        words
-            .map(left::remove)
-            .ifPresent(there -> rows.add(new PlaceRow(Says.capital(words.get()), there)));
-      }
-    }
-    left.forEach((words, there) -> rows.add(new PlaceRow(Says.capital(words), there)));
-    return rows;
+    return rows.entrySet().stream()
+        .map(place -> new PlaceRow(Says.capital(place.getKey()), place.getValue()))
+        .toList();
+  }
+
+  /** What has no place, and why; this asks for the plan of each of their cabinets. */
+  static List<ThingRow> whyNowhere(StorageDesk desk) {
+    var plans = new LinkedHashMap<String, PlannedCabinet>();
+    var without = desk.things().stream().filter(one -> one.home().isEmpty()).toList();
+    without.stream()
+        .flatMap(one -> one.cabinet().stream())
+        .distinct()
+        .forEach(id -> desk.plan(id).ifPresent(plan -> plans.put(id, plan)));
+    return without.stream().map(one -> row(one, whyNowhere(one, plans))).toList();
   }
 }

@@ -98,20 +98,63 @@ class CabinetElevationTest {
         () -> "no hook at " + hook + " among " + seen.circles());
   }
 
-  /** Hinged on the left, it lies mirrored on the left: 60 mm from the hinges stays 60 mm. */
+  private static List<Seen.Box> sized(Seen seen, double wide, double high) {
+    double mm = perMm(seen);
+    return seen.boxes().stream()
+        .filter(
+            box ->
+                Math.abs(box.width() - wide * mm) < 0.02
+                    && Math.abs(box.height() - high * mm) < 0.02)
+        .toList();
+  }
+
+  /** Hinged on the left, its back has the hinges on the right: 60 mm from them stays 60 mm. */
   @Test
   void drawn_onDoor_liesAsFarFromTheHingesAsWhenItIsShut() {
     var seen = Seen.in(drawn(plan(), 760));
-    assertBlock(seen, "back of the left door", -18 - 40 - 409, 0, 409, 1000);
-    assertBlock(seen, "back of the right door", 818 + 18 + 40, 0, 409, 1000);
-    assertBlock(seen, "shield", -18 - 40 - 60 - 120, 900 - 240, 120, 240);
+    var leaf = sized(seen, 409, 1000).get(0);
+    var shield = sized(seen, 120, 240).get(0);
+    assertEquals(60 * perMm(seen), leaf.right() - shield.right(), 0.02);
+    assertEquals(100 * perMm(seen), shield.top() - leaf.top(), 0.02);
   }
 
-  /** 1500 above the floor is 800 above the bottom; beside the right door. */
+  /** Hinged on the right, its back has the hinges on the left. */
   @Test
-  void drawn_onTheWall_standsBesideTheCabinet() {
+  void drawn_onTheRightDoor_isMirroredToo() {
+    var withHooks =
+        task.cabinet()
+            .with(
+                fittings -> {
+                  var more = new ArrayList<>(fittings);
+                  more.add(
+                      new org.proofcut.core.storage.Fitting.DoorRail(
+                          "door-2", "hooks", 2, length(900), length(80), 4_000, 3_000));
+                  return more;
+                });
+    var other = StorageForTests.task(withHooks, List.of());
+    var plan =
+        StorageForTests.plan(
+            new Put(SHIELD, StorageForTests.place(other, "door-2"), length(818 - 60 - 120)));
+    var seen =
+        Seen.in(CabinetElevation.of(withHooks, other.places(), plan, LengthUnit.MILLIMETRE, 760));
+    var leaves = sized(seen, 409, 1000);
+    var leaf = leaves.get(leaves.size() - 1);
+    var shield = sized(seen, 120, 240).get(0);
+    assertEquals(60 * perMm(seen), shield.left() - leaf.left(), 0.02);
+  }
+
+  @Test
+  void drawn_onTheWall_hangsFromItsHooksBelowTheCase() {
     var seen = Seen.in(drawn(plan(), 760));
-    assertBlock(seen, "extinguisher", 818 + 18 + 40 + 409 + 40 + 20, 800 - 500, 160, 500);
+    var extinguisher = sized(seen, 160, 500).get(0);
+    assertTrue(extinguisher.top() > carcass(seen).bottom(), extinguisher.toString());
+    assertTrue(
+        seen.circles().stream()
+            .anyMatch(
+                hook ->
+                    Math.abs(hook.y() - extinguisher.top()) < 0.02
+                        && Math.abs(hook.x() - (extinguisher.left() + extinguisher.right()) / 2)
+                            < 0.02));
   }
 
   @Test
@@ -171,7 +214,6 @@ class CabinetElevationTest {
 
   @Test
   void drawn_slimCabinet_staysLegible() {
-    var usual = StorageForTests.cabinet();
     var slim =
         new Cabinet(
             "slim",
@@ -191,7 +233,7 @@ class CabinetElevationTest {
     var places = StorageForTests.task(slim, List.of()).places();
     for (int width : new int[] {760, 350}) {
       Seen.in(CabinetElevation.of(slim, places, StorageForTests.plan(), LengthUnit.INCH, width))
-          .isLegible("slim beside " + usual.name());
+          .isLegible("slim");
     }
   }
 }

@@ -62,7 +62,7 @@ public final class DemoGear {
                   "dust-half-mask",
                   "kept-boxed",
                   "yes"),
-              gear("dust-mask", "folded spare mask", 120, 90, 100, 60),
+              gear("dust-mask", "folded spare mask", 120, 90, 100, 60, "kept-boxed", "yes"),
               gear("safety-shoes", "safety shoes", 240, 130, 330, 1400),
               gear("gloves", "thin grip gloves", 120, 240, 40, 80),
               gear("chemical-gloves", "nitrile gloves", 120, 320, 40, 110),

@@ -53,6 +53,7 @@ public final class Description implements OASFilter {
         || path.endsWith("/acts")
         || path.endsWith("/plan")
         || path.endsWith("/weights")
+        || path.contains("/of-job/")
         || path.endsWith("/standing")) {
       kinds.add(ProblemKind.NOT_NOW);
     }

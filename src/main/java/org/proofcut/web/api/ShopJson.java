@@ -29,7 +29,7 @@ final class ShopJson {
   @Schema(name = "ShopItem")
   record Thing(
       String id,
-      @Schema(description = "machine, cutter, gear, liquid or aid") String shelf,
+      @Schema(description = "machine, cutter, gear, kit, liquid or aid") String shelf,
       String kind,
       Map<String, String> typed) {}
 
@@ -38,7 +38,7 @@ final class ShopJson {
       name = "ShopItemTyped",
       requiredProperties = {"shelf", "kind", "typed"})
   record ThingTyped(
-      @Schema(description = "machine, cutter, gear, liquid or aid") String shelf,
+      @Schema(description = "machine, cutter, gear, kit, liquid or aid") String shelf,
       String kind,
       @Schema(description = "each field of the form by its name; a length as people write it")
           Map<String, String> typed) {}

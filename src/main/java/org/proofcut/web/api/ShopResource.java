@@ -81,10 +81,8 @@ class ShopResource {
     ShopForms.MACHINES.forEach(form -> forms.add(ShopJson.form(Shelf.MACHINE, form)));
     ShopForms.CUTTER_KINDS.forEach(form -> forms.add(ShopJson.form(Shelf.CUTTER, form)));
     var wording = house.content().wording();
-    wording
-        .gear()
-        .values()
-        .forEach(gear -> forms.add(ShopJson.form(Shelf.GEAR, ShopForms.gear(gear))));
+    wording.gear().keySet().forEach(kind -> forms.add(form(Shelf.GEAR, kind)));
+    floor.kitKinds().forEach(kind -> forms.add(form(Shelf.KIT, kind.id())));
     house
         .content()
         .liquids()
@@ -98,6 +96,10 @@ class ShopResource {
                 forms.add(
                     new ShopJson.Form(ShopJson.word(Shelf.AID), aid.id(), aid.name(), List.of())));
     return forms;
+  }
+
+  private ShopJson.Form form(Shelf shelf, String kind) {
+    return ShopJson.form(shelf, floor.form(shelf, kind).orElseThrow());
   }
 
   @GET

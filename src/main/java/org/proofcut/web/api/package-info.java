@@ -50,6 +50,8 @@
       "core.proof",
       "core.safety",
       "core.checklist",
+      "core.storage",
+      "calendar",
       "core.intake",
       "core.plan",
       "core.run",

@@ -32,6 +32,8 @@ class DescriptionTest {
           SetUpResource.class,
           HandWorkResource.class,
           LoadResource.class,
+          StorageResource.class,
+          ThingsResource.class,
           HabitResource.class,
           NoiseResource.class,
           DustResource.class,

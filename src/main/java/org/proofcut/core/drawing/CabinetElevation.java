@@ -44,6 +44,9 @@ public final class CabinetElevation {
   private static final int STEPS = 5;
   private static final long HOOK = 4_000;
 
+  /** Free of words under the middle of a hook, in pixels. */
+  private static final long HOOK_ROOM = 8;
+
   /** Things that no number found room for are named up to this many. */
   private static final int MOST_NAMED = 8;
 
@@ -61,7 +64,7 @@ public final class CabinetElevation {
     this.places = places;
     this.plan = plan;
     this.numbers = numbers(places, plan);
-    this.open = new OpenCabinet(cabinet, places);
+    this.open = new OpenCabinet(cabinet, places, plan);
     this.sheet = new PlanSheet(width, words(unit));
   }
 
@@ -239,9 +242,15 @@ public final class CabinetElevation {
   private boolean isNamed(Put put) {
     var number = Integer.toString(numbers.get(put.thing().id()));
     var spot = spot(open.of(put.place()), open.across(put), put.block().upright());
-    return spots.inside(spot, number + " " + put.thing().name(), Type.NOTE)
-        || spots.inside(spot, number, Type.STRESS)
+    var free = put.place().kind().isHung() ? underHook(spot) : spot;
+    return spots.inside(free, number + " " + put.thing().name(), Type.NOTE)
+        || spots.inside(free, number, Type.STRESS)
         || isNumberedBeside(spot, number);
+  }
+
+  private static Spot underHook(Spot spot) {
+    return new Spot(
+        spot.left(), Math.min(spot.top() + HOOK_ROOM, spot.bottom()), spot.right(), spot.bottom());
   }
 
   /** Over what stands, under what hangs, with a line to it. */

@@ -10,6 +10,7 @@ import org.proofcut.core.storage.Cabinet;
 import org.proofcut.core.storage.Door;
 import org.proofcut.core.storage.Place;
 import org.proofcut.core.storage.Put;
+import org.proofcut.core.storage.StoragePlan;
 
 /**
  * A cabinet taken apart for a drawing: the case from the front, and below it the backs of its open
@@ -20,6 +21,9 @@ final class OpenCabinet {
 
   /** Between what stands side by side (our own choice). */
   private static final Length APART = Length.ofMillimetres(40);
+
+  /** How much is drawn below hooks that nothing hangs on (our own choice). */
+  private static final Length EMPTY = Length.ofMillimetres(100);
 
   /** A row may be so many halves as wide as the case; wider, it would make all of it small. */
   private static final int WIDEST_HALVES = 3;
@@ -53,7 +57,7 @@ final class OpenCabinet {
   private final List<Laid> laid = new ArrayList<>();
   private Length bottom = Length.ZERO;
 
-  OpenCabinet(Cabinet cabinet, List<Place> places) {
+  OpenCabinet(Cabinet cabinet, List<Place> places, StoragePlan plan) {
     this.cabinet = cabinet;
     var side = cabinet.side();
     var inside = cabinet.inside();
@@ -67,7 +71,7 @@ final class OpenCabinet {
                 inside.wide().plus(side.times(2)),
                 around)));
     cabinet.doors().forEach(door -> add(back(door)));
-    places.stream().filter(Place::isOpen).forEach(place -> add(onWall(place)));
+    places.stream().filter(Place::isOpen).forEach(place -> add(onWall(place, plan)));
   }
 
   private Part back(Door door) {
@@ -80,9 +84,16 @@ final class OpenCabinet {
         cabinet.room().upright());
   }
 
-  private static Part onWall(Place place) {
+  /** No lower than the lowest that hangs there. */
+  private static Part onWall(Place place, StoragePlan plan) {
+    var hooks = place.upright().most();
+    var low =
+        plan.in(place.id()).stream()
+            .map(put -> put.block().upright().least())
+            .min(Comparator.naturalOrder())
+            .orElse(hooks.minus(EMPTY));
     return new Part(
-        place.name(), Optional.empty(), Optional.of(place), place.width(), place.upright());
+        place.name(), Optional.empty(), Optional.of(place), place.width(), new Band(low, hooks));
   }
 
   /** Into the row that was begun last, if there is room and it is not that of the case. */

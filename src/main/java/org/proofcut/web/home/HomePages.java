@@ -10,6 +10,7 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.net.URI;
 import java.util.List;
+import java.util.Locale;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.proofcut.bench.GearDesk;
 import org.proofcut.bench.House;
@@ -120,17 +121,21 @@ public class HomePages {
   }
 
   private static OutLine line(StoredThing one) {
-    return new OutLine(one.thing().id(), one.thing().name(), one.with().orElseThrow());
+    return new OutLine(one.thing().id(), capital(one.thing().name()), one.with().orElseThrow());
+  }
+
+  private static String capital(String words) {
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
   private static DueLine line(Due due) {
     return new DueLine(
         due.thing(),
-        due.name(),
+        capital(due.name()),
         due.what(),
         due.on()
             .map(GearLife::inWords)
-            .map(day -> (due.overdue() ? "was due by " : due.ends() ? "ends on " : "by ") + day)
+            .map(day -> (due.overdue() ? "was due by " : due.ends() ? "ends on " : "due by ") + day)
             .orElse("not known since when"),
         due.overdue());
   }

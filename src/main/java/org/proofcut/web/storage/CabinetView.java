@@ -38,8 +38,6 @@ record CabinetView(
     List<Problem> refused,
     String fresh) {
 
-  private static final int WIDE = 600;
-
   static CabinetView of(
       String id,
       String title,
@@ -60,7 +58,9 @@ record CabinetView(
                 .map(one -> "shape-stop")
                 .orElse("shape-done")
             : form.undoneShape(),
-        sound ? new Drawn(picture(draft, plan, WIDE), picture(draft, plan, PlanView.NARROW)) : null,
+        sound
+            ? new Drawn(picture(draft, plan, PlanView.WIDE), picture(draft, plan, PlanView.NARROW))
+            : null,
         plan.map(PlanView::rows).orElse(List.of()),
         plan.stream()
             .flatMap(one -> one.without().stream())

@@ -57,8 +57,7 @@ record PlanView(
   /** Shelves of a job's case, as designed and as the gear asks for them. */
   record Heights(String job, boolean better, String gain, List<ChosenHeights.MovedShelf> shelves) {}
 
-  /** The page shows a plan as wide as it is itself. */
-  static final int WIDE = 760;
+  static final int WIDE = 600;
 
   static final int NARROW = 350;
 

@@ -22,7 +22,6 @@ import net.fortuna.ical4j.model.property.ProdId;
 import net.fortuna.ical4j.model.property.Summary;
 import net.fortuna.ical4j.model.property.Uid;
 import net.fortuna.ical4j.model.property.immutable.ImmutableCalScale;
-import net.fortuna.ical4j.model.property.immutable.ImmutableMethod;
 import net.fortuna.ical4j.model.property.immutable.ImmutableTransp;
 import net.fortuna.ical4j.model.property.immutable.ImmutableVersion;
 import org.proofcut.core.storage.Due;
@@ -51,7 +50,6 @@ public final class DueCalendar {
     calendar.add(new ProdId("-//Proofcut//Gear storage//EN"));
     calendar.add(ImmutableVersion.VERSION_2_0);
     calendar.add(ImmutableCalScale.GREGORIAN);
-    calendar.add(ImmutableMethod.PUBLISH);
     calendar.add(new Name(name));
     for (var one : due) {
       one.on().ifPresent(day -> calendar.add(event(one, day, made, placeOf.apply(one.thing()))));

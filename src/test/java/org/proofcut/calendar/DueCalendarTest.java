@@ -53,7 +53,7 @@ class DueCalendarTest {
     var text =
         text(List.of(due("a", HARD, Optional.of(DAY)), due("b", "mask", Optional.of(DAY))), NOON);
     var calendar = read(text);
-    assertFalse(calendar.validate().hasErrors());
+    assertFalse(calendar.validate().hasErrors(), () -> calendar.validate().toString());
     assertEquals("2.0", calendar.getProperty(Property.VERSION).orElseThrow().getValue());
     assertEquals(
         "-//Proofcut//Gear storage//EN",

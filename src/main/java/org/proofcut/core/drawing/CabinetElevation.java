@@ -21,7 +21,7 @@ import org.proofcut.core.storage.Put;
 import org.proofcut.core.storage.StoragePlan;
 
 /**
- * A cabinet for gear from the front, below it the backs of its open doors and the wall, with
+ * A cabinet for gear from the front, below it the backs of doors with hooks and the wall, with
  * everything in its place: each thing a block to scale with its number, and its name where there is
  * room.
  */

@@ -13,9 +13,9 @@ import org.proofcut.core.storage.Put;
 import org.proofcut.core.storage.StoragePlan;
 
 /**
- * A cabinet taken apart for a drawing: the case from the front, and below it the backs of its open
- * doors and what hangs on the wall, in rows. What is laid out counts to the right and down from the
- * upper left.
+ * A cabinet taken apart for a drawing: the case from the front, and below it the backs of those
+ * doors that have hooks and what hangs on the wall, in rows. What is laid out counts to the right
+ * and down from the upper left.
  */
 final class OpenCabinet {
 
@@ -70,7 +70,9 @@ final class OpenCabinet {
                 Optional.empty(),
                 inside.wide().plus(side.times(2)),
                 around)));
-    cabinet.doors().forEach(door -> add(back(door)));
+    cabinet.doors().stream()
+        .filter(door -> places.stream().anyMatch(place -> isOn(door, place)))
+        .forEach(door -> add(back(door)));
     places.stream().filter(Place::isOpen).forEach(place -> add(onWall(place, plan)));
   }
 
@@ -165,8 +167,12 @@ final class OpenCabinet {
 
   private static boolean holds(Part part, Place place) {
     return place.isOnDoor()
-        ? part.door().filter(door -> door.across().contains(place.across().middle())).isPresent()
+        ? part.door().filter(door -> isOn(door, place)).isPresent()
         : part.wall().filter(wall -> wall.id().equals(place.id())).isPresent();
+  }
+
+  private static boolean isOn(Door door, Place place) {
+    return place.isOnDoor() && door.across().contains(place.across().middle());
   }
 
   /** Where a place is drawn, from left to right. */

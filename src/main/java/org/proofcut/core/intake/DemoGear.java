@@ -49,8 +49,18 @@ public final class DemoGear {
   /** Pieces that stand in the demo shop whether they have sizes or not. */
   private static final Map<String, Piece> AT_HAND =
       Stream.of(
-              gear("eye-protection", "clear safety glasses", 170, 65, 80, 60, "kept-boxed", "yes"),
-              gear("ear-protection", "ear muffs", 180, 220, 100, 280),
+              gear(
+                  "eye-protection",
+                  "clear safety glasses",
+                  170,
+                  65,
+                  80,
+                  60,
+                  "kept-kind",
+                  "safety-glasses",
+                  "kept-boxed",
+                  "yes"),
+              gear("ear-protection", "ear muffs", 180, 220, 100, 280, "kept-kind", "ear-muffs"),
               gear(
                   "dust-mask",
                   "half mask with particle filters",
@@ -62,7 +72,17 @@ public final class DemoGear {
                   "dust-half-mask",
                   "kept-boxed",
                   "yes"),
-              gear("dust-mask", "folded spare mask", 120, 90, 100, 60, "kept-boxed", "yes"),
+              gear(
+                  "dust-mask",
+                  "folded spare mask",
+                  120,
+                  90,
+                  100,
+                  60,
+                  "kept-kind",
+                  "disposable-masks",
+                  "kept-boxed",
+                  "yes"),
               gear("safety-shoes", "safety shoes", 240, 130, 330, 1400),
               gear("gloves", "thin grip gloves", 120, 240, 40, 80),
               gear("chemical-gloves", "nitrile gloves", 120, 320, 40, 110),
@@ -73,6 +93,8 @@ public final class DemoGear {
                   160,
                   140,
                   420,
+                  "kept-kind",
+                  "gas-half-mask",
                   "kept-boxed",
                   "yes"))
           .collect(Collectors.toMap(Piece::name, piece -> piece));

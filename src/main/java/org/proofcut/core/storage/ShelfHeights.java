@@ -13,8 +13,9 @@ import org.proofcut.core.storage.Placer.Effort;
 
 /**
  * Heights of shelves that may still be chosen, as the things ask for them. One shelf after the
- * other goes where the plan is best, until none finds a better height: first where the shelves are,
- * then from heights that part the cabinet evenly.
+ * other goes where the plan is best, until none finds a better height: first from where the shelves
+ * are, then from heights spread over the cabinet, then two shelves at a time, until so many plans
+ * were tried as are worth it.
  *
  * <p>Between two heights at which something just fits over or under the shelf, or at which a hand
  * just finds something where hands are, what a plan costs goes up or down evenly; so it is enough
@@ -26,6 +27,10 @@ public final class ShelfHeights {
   public record Chosen(StorageTask task, StoragePlan plan) {}
 
   private static final int MOST_ROUNDS = 4;
+  private static final int TRIES_OF_ONE_THING = 12_000;
+
+  /** Heights to begin from, in parts of the cabinet's. */
+  private static final int PARTS = 6;
 
   private static final Comparator<StoragePlan> BEST_FIRST =
       Comparator.comparingInt((StoragePlan plan) -> plan.without().size())
@@ -60,14 +65,26 @@ public final class ShelfHeights {
   }
 
   private Chosen choose() {
-    var asItIs = descend(first);
-    var even = descend(first.in(evenly()));
-    var best = BEST_FIRST.compare(glance(even), glance(asItIs)) < 0 ? even : asItIs;
+    var best = descend(first);
+    for (var start : spread()) {
+      if (tried.size() < mostTries()) {
+        var found = descend(first.in(start));
+        best = BEST_FIRST.compare(glance(found), glance(best)) < 0 ? found : best;
+      }
+    }
+    for (int i = 1; i < movable.size(); i++) {
+      best = bestOfBoth(best, movable.get(i - 1), movable.get(i));
+    }
     var before = StoragePlanner.plan(first, placer, Effort.PLAN);
     var after = StoragePlanner.plan(best, placer, Effort.PLAN);
     return BEST_FIRST.compare(after, before) < 0
         ? new Chosen(best, after)
         : new Chosen(first, before);
+  }
+
+  /** The more things there are, the longer each plan takes. */
+  private int mostTries() {
+    return TRIES_OF_ONE_THING / Math.max(1, first.things().size());
   }
 
   private StoragePlan glance(StorageTask task) {
@@ -96,6 +113,23 @@ public final class ShelfHeights {
       var moved = task.in(moved(task.cabinet(), id, top));
       if (BEST_FIRST.compare(glance(moved), glance(best)) < 0) {
         best = moved;
+      }
+    }
+    return best;
+  }
+
+  /** Two shelves at a time, the second wherever the first leaves it, as far as tries are left. */
+  private StorageTask bestOfBoth(StorageTask task, String id, String other) {
+    var best = task;
+    var above = neighbour(task.cabinet(), shelf(task.cabinet(), other), false);
+    var away = task.in(moved(task.cabinet(), other, above.minus(clear)));
+    for (var top : worthTrying(away, shelf(away.cabinet(), id))) {
+      var begun = away.in(moved(away.cabinet(), id, top));
+      for (var next : worthTrying(begun, shelf(begun.cabinet(), other))) {
+        if (tried.size() < mostTries()) {
+          var both = task.in(moved(begun.cabinet(), other, next));
+          best = BEST_FIRST.compare(glance(both), glance(best)) < 0 ? both : best;
+        }
       }
     }
     return best;
@@ -182,10 +216,11 @@ public final class ShelfHeights {
   }
 
   /**
-   * Movable shelves of each bay at equal distances; as they are where something else is built in.
+   * All ways to lay the shelves of a bay at parts of its height, where nothing else is built in
+   * there; bays are begun from one by one.
    */
-  private Cabinet evenly() {
-    var cabinet = first.cabinet();
+  private List<Cabinet> spread() {
+    var starts = new ArrayList<Cabinet>();
     for (var bay : first.cabinet().bays()) {
       var shelves =
           first
@@ -194,25 +229,31 @@ public final class ShelfHeights {
               .filter(shelf -> shelf.bay() == bay.number())
               .sorted(Comparator.comparing(Shelf::top))
               .toList();
-      boolean all = shelves.stream().allMatch(shelf -> movable.contains(shelf.id()));
-      boolean alone =
+      long built =
           first.cabinet().built().stream()
-                  .filter(block -> Block.overlap(block.across(), bay.across()))
-                  .count()
-              == shelves.size();
-      for (int i = 0; all && alone && i < shelves.size(); i++) {
-        var top =
-            cabinet
-                .inside()
-                .high()
-                .inProportion(
-                    Length.ofMillimetres(i + 1L),
-                    Length.ofMillimetres(shelves.size() + 1L),
-                    step,
-                    Rounding.DOWN);
-        cabinet = moved(cabinet, shelves.get(i).id(), top);
+              .filter(block -> Block.overlap(block.across(), bay.across()))
+              .count();
+      if (built == shelves.size() && shelves.stream().allMatch(one -> movable.contains(one.id()))) {
+        spread(shelves, 1, first.cabinet(), starts);
       }
     }
-    return cabinet;
+    return starts;
+  }
+
+  private void spread(List<Shelf> left, int part, Cabinet begun, List<Cabinet> starts) {
+    if (left.isEmpty()) {
+      starts.add(begun);
+      return;
+    }
+    for (int next = part; next <= PARTS - left.size(); next++) {
+      var parts = Length.ofMillimetres(PARTS);
+      var top =
+          begun
+              .inside()
+              .high()
+              .inProportion(Length.ofMillimetres(next), parts, step, Rounding.DOWN);
+      var on = moved(begun, left.get(0).id(), top);
+      spread(left.subList(1, left.size()), next + 1, on, starts);
+    }
   }
 }

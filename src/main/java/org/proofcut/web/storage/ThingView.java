@@ -199,9 +199,10 @@ record ThingView(
 
   /** A list of those who are known; whoever has it stands chosen when it comes back. */
   private static Asked who(StoredThing one, StorageDesk desk, Typed typed) {
+    // Whoever has it may have been taken out of the list since.
     var people =
-        desk.people().stream()
-            .map(each -> each.person().name())
+        Stream.concat(desk.people().stream().map(each -> each.person().name()), one.with().stream())
+            .distinct()
             .map(name -> new Option(name, name))
             .toList();
     var asked =

@@ -77,7 +77,7 @@ class CabinetFormTest {
 
   @Test
   void empty_isTold_whereNothingHoldsInItsPlace() {
-    var mayStay = List.of("unit", "bay-1", "upright-depth", "fitting-3-bay", "fitting-6-door");
+    var mayStay = List.of("bay-1", "upright-depth", "fitting-3-bay", "fitting-6-door");
     for (var name : CabinetsTyped.full().keySet()) {
       var wrong = wrong(Map.of(name, ""));
       // A box is in the bay of its shelf.

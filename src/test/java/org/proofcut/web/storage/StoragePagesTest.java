@@ -282,7 +282,12 @@ class StoragePagesTest {
     cabinet.live();
     var at = "/storage/things/" + muffs;
     assertEquals(303, post(at + "/take-out", Map.of("who", "Tomo")).statusCode());
-    assertTrue(thing().contains("Out: with Tomo"));
+    var out = thing();
+    assertTrue(out.contains("Out: with Tomo"), out);
+    // Nobody of that name is entered: still nobody else stands chosen.
+    assertTrue(
+        out.contains("<option value=\"Tomo\" selected>") || out.contains("value=\"Tomo\" checked"),
+        out);
     assertTrue(page("/storage").contains("With Tomo"));
     assertTrue(page("/").contains("out, with Tomo"));
     assertEquals(303, post(at + "/put-back", Map.of("who", "Tomo")).statusCode());

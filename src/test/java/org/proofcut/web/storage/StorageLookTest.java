@@ -128,15 +128,15 @@ class StorageLookTest {
       PlaywrightAssertions.assertThat(page.locator("#verdict")).containsText("2 things");
       page.getByText("Green muffs").first().click();
       page.selectOption("#place", "fitting-1");
-      page.click("text=Pin it there");
+      page.click("button:has-text('Pin it there')");
       PlaywrightAssertions.assertThat(page.locator("main")).containsText("Pinned to: Hooks");
-      page.click("text=The plan");
+      page.click("a:has-text('The plan')");
       PlaywrightAssertions.assertThat(page.locator("#place-fitting-1")).containsText("Pinned here");
-      page.click("text=Live by this plan");
+      page.click("button:has-text('Live by this plan')");
       PlaywrightAssertions.assertThat(page.locator(".top-title"))
           .containsText("Everything lives by this plan");
       Tablet.picture(page, "storage-lived-landscape");
-      page.getByText("Labels").click();
+      page.click("a:has-text('Labels')");
       assertLabelsFitTheirPaper(page);
       page.navigate(home + "jobs/" + job);
       page.click("text=Begin work");

@@ -20,6 +20,7 @@
       "core.boring",
       "core.part",
       "core.casework",
+      "core.storage",
       "core.setup",
       "core.operation",
       "core.safety"

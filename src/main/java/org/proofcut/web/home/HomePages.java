@@ -10,12 +10,17 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.net.URI;
 import java.util.List;
+import java.util.Locale;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.proofcut.bench.GearDesk;
 import org.proofcut.bench.House;
 import org.proofcut.bench.JobDesk;
 import org.proofcut.bench.ShopFloor;
+import org.proofcut.bench.StorageDesk;
+import org.proofcut.bench.StoredThing;
 import org.proofcut.bench.WorkBench;
+import org.proofcut.core.shop.GearLife;
+import org.proofcut.core.storage.Due;
 import org.proofcut.logbook.JobRecord;
 
 /** The first page, and the way to be rid of the demo. */
@@ -23,11 +28,15 @@ import org.proofcut.logbook.JobRecord;
 @Produces(MediaType.TEXT_HTML)
 public class HomePages {
 
+  /** More than these stand on the page of gear storage only. */
+  private static final int MOST_DUE = 3;
+
   private final JobDesk desk;
   private final ShopFloor floor;
   private final WorkBench bench;
   private final JobStates states;
   private final GearDesk gear;
+  private final StorageDesk storage;
   private final House house;
   private final String folder;
 
@@ -37,6 +46,7 @@ public class HomePages {
       WorkBench bench,
       JobStates states,
       GearDesk gear,
+      StorageDesk storage,
       House house,
       @ConfigProperty(name = "proofcut.folder") String folder) {
     this.desk = desk;
@@ -44,9 +54,30 @@ public class HomePages {
     this.bench = bench;
     this.states = states;
     this.gear = gear;
+    this.storage = storage;
     this.house = house;
     this.folder = folder;
   }
+
+  /**
+   * How the gear stands.
+   *
+   * @param due the first of what is overdue or soon due
+   * @param more how many more there are
+   * @param out what is out, and with whom
+   */
+  record GearState(List<DueLine> due, int more, List<OutLine> out) {
+
+    public boolean isQuiet() {
+      return due.isEmpty() && out.isEmpty();
+    }
+  }
+
+  /** Something that is to be done to a piece of gear. */
+  record DueLine(String thing, String name, String what, String when, boolean overdue) {}
+
+  /** A piece that somebody has. */
+  record OutLine(String thing, String name, String with) {}
 
   @CheckedTemplate(basePath = "home")
   static class Templates {
@@ -59,6 +90,7 @@ public class HomePages {
         boolean demo,
         String folder,
         int toGet,
+        GearState storage,
         int ownFaults);
 
     static native TemplateInstance demo(List<String> jobs, List<String> things);
@@ -73,7 +105,39 @@ public class HomePages {
         isDemoThere(),
         folder,
         gear.toGet().size(),
+        gearState(),
         house.own().faults());
+  }
+
+  private GearState gearState() {
+    var due = storage.dueSoon();
+    return new GearState(
+        due.stream().limit(MOST_DUE).map(HomePages::line).toList(),
+        Math.max(0, due.size() - MOST_DUE),
+        storage.things().stream()
+            .filter(one -> one.with().isPresent())
+            .map(HomePages::line)
+            .toList());
+  }
+
+  private static OutLine line(StoredThing one) {
+    return new OutLine(one.thing().id(), capital(one.thing().name()), one.with().orElseThrow());
+  }
+
+  private static String capital(String words) {
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+  }
+
+  private static DueLine line(Due due) {
+    return new DueLine(
+        due.thing(),
+        capital(due.name()),
+        due.what(),
+        due.on()
+            .map(GearLife::inWords)
+            .map(day -> (due.overdue() ? "was due by " : due.ends() ? "ends on " : "due by ") + day)
+            .orElse("not known since when"),
+        due.overdue());
   }
 
   @GET

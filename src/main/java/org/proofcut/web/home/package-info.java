@@ -9,6 +9,8 @@
       "core.measure.display",
       "core.evidence",
       "core.casework",
+      "core.shop",
+      "core.storage",
       "core.plan",
       "core.run",
       "core.intake",

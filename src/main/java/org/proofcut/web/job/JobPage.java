@@ -14,6 +14,7 @@ import org.proofcut.core.evidence.Problem;
  * @param begun whether work has begun
  * @param otherUnit the unit that bare numbers take now, where it is not the one that was kept; else
  *     empty
+ * @param gearCabinet id of the gear cabinet that this case is; empty where it is none
  */
 record JobPage(
     String id,
@@ -24,7 +25,8 @@ record JobPage(
     String kept,
     boolean asKept,
     boolean begun,
-    String otherUnit) {
+    String otherUnit,
+    String gearCabinet) {
 
   JobPage {
     refused = List.copyOf(refused);
@@ -44,6 +46,13 @@ record JobPage(
 
   public String standing() {
     return action() + "/standing";
+  }
+
+  /** The gear cabinet that it is, or the form that makes it one. */
+  public String gear() {
+    return gearCabinet.isEmpty()
+        ? "/storage/cabinets/new?job=" + id
+        : "/storage/cabinets/" + gearCabinet;
   }
 
   public boolean canBegin() {

@@ -16,8 +16,10 @@ import java.net.URI;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.proofcut.bench.GearCabinet;
 import org.proofcut.bench.JobDesk;
 import org.proofcut.bench.ShopFloor;
+import org.proofcut.bench.StorageDesk;
 import org.proofcut.bench.WorkBench;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.intake.JobForm;
@@ -40,11 +42,13 @@ public class JobPages {
   private final JobDesk desk;
   private final ShopFloor floor;
   private final WorkBench bench;
+  private final StorageDesk storage;
 
-  JobPages(JobDesk desk, ShopFloor floor, WorkBench bench) {
+  JobPages(JobDesk desk, ShopFloor floor, WorkBench bench, StorageDesk storage) {
     this.desk = desk;
     this.floor = floor;
     this.bench = bench;
+    this.storage = storage;
   }
 
   @CheckedTemplate(basePath = "job")
@@ -167,6 +171,14 @@ public class JobPages {
         job.map(it -> bench.work(it.id()).isPresent()).orElse(false),
         job.filter(it -> JobForm.unit(it.typed()) != JobForm.unit(typed))
             .map(it -> JobForm.unit(typed) == LengthUnit.INCH ? "inches" : "millimetres")
-            .orElse(""));
+            .orElse(""),
+        job.flatMap(it -> gearCabinet(it.id())).orElse(""));
+  }
+
+  private Optional<String> gearCabinet(String job) {
+    return storage.cabinets().stream()
+        .filter(cabinet -> cabinet.job().filter(job::equals).isPresent())
+        .map(GearCabinet::id)
+        .findFirst();
   }
 }

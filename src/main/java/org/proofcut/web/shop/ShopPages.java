@@ -28,6 +28,8 @@ import org.proofcut.core.intake.ItemForm;
 import org.proofcut.core.intake.ShopForms;
 import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.shop.Shop;
+import org.proofcut.core.storage.Need;
+import org.proofcut.core.storage.ThingKind;
 import org.proofcut.logbook.ShopItem;
 import org.proofcut.logbook.ShopItem.Shelf;
 import org.proofcut.web.part.Asked;
@@ -240,9 +242,22 @@ public class ShopPages {
         group(
             items,
             shop,
+            Shelf.KIT,
+            "First aid, fire, push sticks and the like",
+            floor.kitKinds().stream()
+                .filter(kind -> !isKeptElsewhere(kind))
+                .map(kind -> form(Shelf.KIT, kind.id()))),
+        group(
+            items,
+            shop,
             Shelf.LIQUID,
             "Glues and finishes",
             house.content().liquids().keySet().stream().map(kind -> form(Shelf.LIQUID, kind))));
+  }
+
+  /** What never comes near gear is named on the card of its cabinet, not entered here. */
+  private static boolean isKeptElsewhere(ThingKind kind) {
+    return kind.keeping().stream().anyMatch(keeping -> keeping.need() == Need.ELSEWHERE);
   }
 
   private Group group(
@@ -365,7 +380,7 @@ public class ShopPages {
   }
 
   private static Shelf shelf(String path) {
-    return Stream.of(Shelf.MACHINE, Shelf.CUTTER, Shelf.GEAR, Shelf.LIQUID)
+    return Stream.of(Shelf.MACHINE, Shelf.CUTTER, Shelf.GEAR, Shelf.KIT, Shelf.LIQUID)
         .filter(shelf -> path(shelf).equals(path))
         .findFirst()
         .orElseThrow(NotFoundException::new);

@@ -10,6 +10,7 @@
       "core.evidence",
       "core.exposure",
       "core.shop",
+      "core.storage",
       "core.habit",
       "core.checklist",
       "core.intake",

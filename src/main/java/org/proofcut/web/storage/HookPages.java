@@ -1,0 +1,173 @@
+package org.proofcut.web.storage;
+
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Optional;
+import org.proofcut.bench.PlannedCabinet;
+import org.proofcut.bench.StorageDesk;
+import org.proofcut.core.drawing.CabinetElevation;
+import org.proofcut.core.evidence.Worked;
+import org.proofcut.core.measure.Length;
+import org.proofcut.core.measure.LengthUnit;
+import org.proofcut.core.measure.display.Scale;
+import org.proofcut.core.shop.GearLife;
+import org.proofcut.core.storage.Door;
+import org.proofcut.core.storage.HookSheet.Hook;
+import org.proofcut.core.storage.Place;
+import org.proofcut.web.part.WorkingLine;
+
+/** Where each hook of a cabinet is screwed in, as a sheet for the bench. */
+@Path("/storage/cabinets/{id}/hooks")
+@Produces(MediaType.TEXT_HTML)
+public class HookPages {
+
+  private final StorageDesk desk;
+
+  HookPages(StorageDesk desk) {
+    this.desk = desk;
+  }
+
+  /**
+   * A row of hooks.
+   *
+   * @param corner from where all its hooks are measured
+   * @param turned how that corner lies when the door stands open; empty where it is no door
+   * @param pilot diameter of the holes
+   * @param screw how deep a screw may go, or that a batten comes first
+   * @param holds whether the panel holds a screw
+   */
+  record RowView(
+      String name,
+      String corner,
+      String turned,
+      String fromBottom,
+      String panel,
+      String pilot,
+      String screw,
+      boolean holds,
+      List<HookView> hooks) {}
+
+  /** One hook. */
+  record HookView(
+      int number,
+      String holds,
+      String fromLeft,
+      String fromBottom,
+      String load,
+      List<WorkingLine> working) {}
+
+  /** Everything on the sheet. */
+  record HooksView(String id, String cabinet, String day, List<RowView> rows, List<String> walls) {}
+
+  @CheckedTemplate(basePath = "storage")
+  static class Templates {
+    private Templates() {}
+
+    static native TemplateInstance hooks(HooksView page);
+  }
+
+  @GET
+  public TemplateInstance page(@PathParam("id") String id) {
+    var planned = LabelPages.planned(desk, id);
+    var rows = new LinkedHashMap<Place, List<Hook>>();
+    planned
+        .hooks()
+        .hooks()
+        .forEach(hook -> rows.computeIfAbsent(hook.row(), any -> new ArrayList<>()).add(hook));
+    return Templates.hooks(
+        new HooksView(
+            id,
+            planned.cabinet().name(),
+            GearLife.inWords(desk.today()),
+            rows.entrySet().stream()
+                .map(row -> row(row.getKey(), row.getValue(), planned))
+                .toList(),
+            planned.places().stream()
+                .filter(place -> place.kind() == Place.Kind.WALL)
+                .filter(place -> !planned.plan().in(place.id()).isEmpty())
+                .map(place -> Says.capital(place.name()))
+                .toList()));
+  }
+
+  private static RowView row(Place place, List<Hook> hooks, PlannedCabinet planned) {
+    var unit = planned.cabinet().unit();
+    var first = hooks.get(0);
+    return new RowView(
+        Says.capital(place.name()),
+        first.corner(),
+        place.isOnDoor() ? turned(place, planned) : "",
+        Says.length(first.spot().fromBottom().value(), unit),
+        caliper(first.panel().value(), unit),
+        caliper(first.pilot().value(), unit),
+        first
+            .goesIn()
+            .map(in -> "goes in " + caliper(in.value(), unit) + " at most")
+            .orElse("Too thin for a screw: fasten a batten first"),
+        first.goesIn().isPresent(),
+        hooks.stream().map(hook -> hook(hook, planned)).toList());
+  }
+
+  /** With the door open its left edge, seen from the front, lies on the other side. */
+  private static String turned(Place place, PlannedCabinet planned) {
+    return door(place, planned)
+        .map(
+            door ->
+                door.hingedLeft()
+                    ? "With the door open you look at its back: that corner is at the hinges, on"
+                        + " the right. Measure to the left."
+                    : "With the door open you look at its back: that corner is away from the"
+                        + " hinges, on the right. Measure to the left.")
+        .orElse("");
+  }
+
+  private static Optional<Door> door(Place place, PlannedCabinet planned) {
+    return planned.task().cabinet().doors().stream()
+        .filter(door -> door.across().contains(place.across().middle()))
+        .findFirst();
+  }
+
+  private static HookView hook(Hook hook, PlannedCabinet planned) {
+    var unit = planned.cabinet().unit();
+    var numbers = CabinetElevation.numbers(planned.places(), planned.plan());
+    var working = new ArrayList<WorkingLine>();
+    for (Worked<?> one : worked(hook)) {
+      working.addAll(WorkingLine.of(one, Scale.rule(unit)));
+    }
+    return new HookView(
+        numbers.get(hook.holds().id()),
+        Says.capital(hook.holds().name()),
+        Says.length(hook.spot().fromLeft().value(), unit),
+        Says.length(hook.spot().fromBottom().value(), unit),
+        kilograms(hook.load().value()),
+        working);
+  }
+
+  private static List<Worked<?>> worked(Hook hook) {
+    var all = new ArrayList<Worked<?>>(List.of(hook.spot().fromLeft(), hook.load(), hook.pilot()));
+    hook.goesIn().ifPresent(all::add);
+    return all;
+  }
+
+  private static String caliper(Length length, LengthUnit unit) {
+    return Scale.caliper(unit).show(length).text();
+  }
+
+  /** A load is rounded up. */
+  private static String kilograms(int grams) {
+    return BigDecimal.valueOf(grams)
+            .movePointLeft(3)
+            .setScale(1, RoundingMode.CEILING)
+            .toPlainString()
+        + " kg";
+  }
+}

@@ -1,0 +1,483 @@
+package org.proofcut.web.storage;
+
+import static io.restassured.RestAssured.get;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.proofcut.web.Rubbish.asReceived;
+import static org.proofcut.web.Rubbish.escaped;
+import static org.proofcut.web.Rubbish.post;
+
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.FieldSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.proofcut.bench.JobDesk;
+import org.proofcut.bench.ShopFloor;
+import org.proofcut.bench.StorageDesk;
+import org.proofcut.bench.WorkBench;
+import org.proofcut.web.Rubbish;
+
+@QuarkusTest
+class StoragePagesTest {
+
+  static final List<String> RUBBISH = Rubbish.ALL;
+
+  @Inject StorageDesk desk;
+  @Inject ShopFloor floor;
+  @Inject JobDesk jobs;
+  @Inject WorkBench bench;
+
+  private SmallCabinet cabinet;
+  private String muffs;
+  private String stick;
+  private List<String> cabinetsBefore;
+  private List<String> peopleBefore;
+
+  @BeforeEach
+  void fillACabinet() {
+    cabinetsBefore = desk.cabinets().stream().map(one -> one.id()).toList();
+    peopleBefore = desk.people().stream().map(one -> one.id()).toList();
+    cabinet = new SmallCabinet(desk, floor);
+    muffs = cabinet.addMuffs("green muffs");
+    stick = cabinet.addPushStick("oak stick");
+  }
+
+  @AfterEach
+  void takeOut() {
+    cabinet.takeOut();
+    desk.cabinets().stream()
+        .map(one -> one.id())
+        .filter(id -> !cabinetsBefore.contains(id))
+        .forEach(desk::discard);
+    desk.people().stream()
+        .map(one -> one.id())
+        .filter(id -> !peopleBefore.contains(id))
+        .forEach(desk::discardPerson);
+  }
+
+  private String page(String address) {
+    return get(address).then().statusCode(200).extract().asString();
+  }
+
+  private String plan() {
+    return page("/storage/cabinets/" + cabinet.id);
+  }
+
+  private String thing() {
+    return page("/storage/things/" + muffs);
+  }
+
+  private static String refused(Rubbish.Answer answer) {
+    assertEquals(422, answer.statusCode());
+    return answer.asString();
+  }
+
+  @Test
+  void overview_beforeAnybodyLivesThere_namesCabinetAndWhatHasNoPlace() {
+    var page = page("/storage");
+    assertTrue(page.contains("corner cabinet"), page);
+    assertTrue(page.contains("0 things live here, 2 have no place yet"), page);
+    assertTrue(page.contains("To be kept in corner cabinet"), page);
+    var why = page("/storage/no-place");
+    assertTrue(why.contains("Green muffs"), why);
+    assertTrue(why.contains("Planned: corner cabinet, "), why);
+  }
+
+  @Test
+  void take_thePlanThatWasSeen_givesEverythingItsPlace() {
+    var seen = plan();
+    assertTrue(seen.contains("Everything has a place: 2 things"), seen);
+    assertTrue(seen.contains("Live by this plan"), seen);
+    var mark = desk.plan(cabinet.id).orElseThrow().mark();
+    assertEquals(
+        303, post("/storage/cabinets/" + cabinet.id + "/take", Map.of("mark", mark)).statusCode());
+    assertTrue(plan().contains("Everything lives by this plan"));
+    var overview = page("/storage");
+    assertTrue(overview.contains("2 things live here"), overview);
+    assertTrue(overview.contains("In its place"), overview);
+    assertTrue(thing().contains("Corner cabinet: "));
+  }
+
+  @Test
+  void take_anotherPlanThanWasSeen_isRefusedInWords() {
+    var page =
+        refused(post("/storage/cabinets/" + cabinet.id + "/take", Map.of("mark", "yesterday")));
+    assertTrue(page.contains("There is a problem"), page);
+  }
+
+  @Test
+  void plan_listsEachThingWithItsNumber_andSaysItForWhoCantSeeTheDrawing() {
+    var page = plan();
+    assertTrue(page.contains("1&nbsp; "), page);
+    assertTrue(
+        page.contains("aria-label=\"corner cabinet from the front. Inside 600 mm wide"), page);
+  }
+
+  @Test
+  void pin_aThingWhereItIsPlanned_thenTakeThePinOut() {
+    var place = desk.plan(cabinet.id).orElseThrow().plan().of(muffs).orElseThrow().place().id();
+    var at = "/storage/cabinets/" + cabinet.id;
+    assertEquals(303, post(at + "/pin", Map.of("thing", muffs, "place", place)).statusCode());
+    assertTrue(plan().contains("Pinned here"));
+    assertTrue(thing().contains("Pinned to: "));
+    assertEquals(303, post(at + "/unpin", Map.of("thing", muffs)).statusCode());
+    assertFalse(plan().contains("Pinned here"));
+  }
+
+  @Test
+  void pin_toAPlaceWhereItMayNotBe_isRefusedWithTheReason_onItsOwnPage() {
+    var page = refused(post("/storage/things/" + muffs + "/pin", Map.of("place", "fitting-3")));
+    assertTrue(page.contains("There is a problem"), page);
+    assertTrue(page.contains("place-problem"), page);
+    assertTrue(page.contains("<option value=\"fitting-3\" selected>"), page);
+  }
+
+  @ParameterizedTest
+  @FieldSource("RUBBISH")
+  void pin_rubbish_isRefused(String rubbish) {
+    refused(
+        post("/storage/cabinets/" + cabinet.id + "/pin", Map.of("thing", rubbish, "place", "x")));
+    refused(
+        post("/storage/cabinets/" + cabinet.id + "/pin", Map.of("thing", muffs, "place", rubbish)));
+    refused(post("/storage/cabinets/" + cabinet.id + "/unpin", Map.of("thing", rubbish)));
+    refused(post("/storage/cabinets/" + cabinet.id + "/take", Map.of("mark", rubbish)));
+    refused(post("/storage/things/" + muffs + "/pin", Map.of("place", rubbish)));
+  }
+
+  @Test
+  void plan_whatIsTooLarge_saysSoWithTheSmallestChange_andBringsItIntoTheForm() {
+    var tall = cabinet.addMuffs("tall muffs", "kept-height", "520", "kept-width", "560");
+    var page = plan();
+    assertTrue(page.contains("1 thing has no place here"), page);
+    assertTrue(page.contains("What does not fit"), page);
+    var planned = desk.plan(cabinet.id).orElseThrow();
+    assertEquals(tall, planned.without().get(0).thing().id());
+    if (planned.change().isPresent()) {
+      assertTrue(page.contains(escaped(planned.change().get().words())), page);
+      var form = page("/storage/cabinets/" + cabinet.id + "/change?smallest=yes");
+      assertTrue(form.contains("not saved yet"), form);
+      assertTrue(form.contains("Everything has a place"), form);
+    } else {
+      assertTrue(page.contains("No small change makes room"), page);
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "/storage/cabinets/none",
+        "/storage/cabinets/none/change",
+        "/storage/cabinets/none/remove",
+        "/storage/cabinets/none/labels",
+        "/storage/cabinets/none/card",
+        "/storage/cabinets/none/hooks",
+        "/storage/cabinets/new?job=none",
+        "/storage/things/none",
+        "/storage/people/none",
+        "/storage/people/none/remove"
+      })
+  void open_unknown_isNotThere(String address) {
+    get(address).then().statusCode(404);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "cabinets/none/take",
+        "cabinets/none/pin",
+        "cabinets/none/unpin",
+        "cabinets/none/heights",
+        "cabinets/none/change",
+        "cabinets/none/remove",
+        "things/none/take-out",
+        "things/none/look",
+        "things/none/pin",
+        "things/none/unpin",
+        "people/none",
+        "people/none/remove"
+      })
+  void send_toUnknown_isNotThere(String address) {
+    assertEquals(404, post("/storage/" + address, Map.of("who", "Ash")).statusCode());
+  }
+
+  @Test
+  void newCabinet_asItBegins_canBeKept_andIsPlanned() {
+    var typed = SmallCabinet.with(desk.newCabinet(), "name", "second cabinet");
+    var answer = post("/storage/cabinets", typed);
+    assertEquals(303, answer.statusCode(), answer.asString());
+    var page = get(answer.location()).then().statusCode(200).extract().asString();
+    assertTrue(page.contains("second cabinet"), page);
+  }
+
+  @Test
+  void form_anotherKindOfFitting_asksForOtherFields() {
+    var typed = SmallCabinet.with(SmallCabinet.typed(), "fitting-4-kind", "drawer");
+    var fields = post("/storage/cabinets/fields", typed).asString();
+    assertTrue(fields.contains("fitting-4-inner-width"), fields);
+    assertFalse(fields.contains("<html"), "a part of the page, not the page");
+  }
+
+  @Test
+  void answer_whileTyped_bringsTheDrawingAndTheLine() {
+    var answer =
+        post(
+                "/storage/cabinets/answer",
+                SmallCabinet.with(SmallCabinet.typed(), "cabinet", cabinet.id))
+            .asString();
+    assertTrue(answer.contains("Everything has a place: 2 things"), answer);
+    assertTrue(answer.contains("class=\"drawing\""), answer);
+    assertTrue(answer.contains("id=\"verdict\" hx-swap-oob=\"true\""), answer);
+  }
+
+  @ParameterizedTest
+  @FieldSource("RUBBISH")
+  void cabinet_rubbishInEachField_isTold_andStaysAsTyped(String rubbish) {
+    for (var field : SmallCabinet.typed().keySet()) {
+      var typed = SmallCabinet.with(SmallCabinet.typed(), field, rubbish);
+      assertEquals(200, post("/storage/cabinets/answer", typed).statusCode(), field);
+      var answer = post("/storage/cabinets", typed);
+      if (answer.statusCode() == 303) {
+        desk.discard(answer.location().replaceAll(".*/", ""));
+      } else {
+        assertEquals(422, answer.statusCode(), field);
+        assertTrue(answer.asString().contains("There is a problem"), field);
+        if (answer.asString().contains("<input type=\"text\" id=\"" + field + "\"")) {
+          assertTrue(
+              answer.asString().contains("value=\"" + escaped(asReceived(rubbish)) + "\""), field);
+        }
+      }
+    }
+  }
+
+  @Test
+  void change_theName_isKept() {
+    var typed = SmallCabinet.with(SmallCabinet.typed(), "name", "moved cabinet");
+    assertEquals(303, post("/storage/cabinets/" + cabinet.id + "/change", typed).statusCode());
+    assertTrue(plan().contains("moved cabinet"));
+  }
+
+  @Test
+  void remove_asksFirst_thenLeavesTheGearWithoutAPlace() {
+    cabinet.live();
+    var asked = page("/storage/cabinets/" + cabinet.id + "/remove");
+    assertTrue(
+        asked.contains("Take &quot;corner cabinet&quot; out?") || asked.contains("corner cabinet"),
+        asked);
+    assertEquals(303, post("/storage/cabinets/" + cabinet.id + "/remove", Map.of()).statusCode());
+    get("/storage/cabinets/" + cabinet.id).then().statusCode(404);
+    assertTrue(desk.thing(muffs).orElseThrow().home().isEmpty());
+  }
+
+  @Test
+  void takeOut_thenPutBack_isOnThePagesAndInTheRecord() {
+    cabinet.live();
+    var at = "/storage/things/" + muffs;
+    assertEquals(303, post(at + "/take-out", Map.of("who", "Tomo")).statusCode());
+    var out = thing();
+    assertTrue(out.contains("Out: with Tomo"), out);
+    // Nobody of that name is entered: still nobody else stands chosen.
+    assertTrue(
+        out.contains("<option value=\"Tomo\" selected>") || out.contains("value=\"Tomo\" checked"),
+        out);
+    assertTrue(page("/storage").contains("With Tomo"));
+    assertTrue(page("/").contains("out, with Tomo"));
+    assertEquals(303, post(at + "/put-back", Map.of("who", "Tomo")).statusCode());
+    var back = thing();
+    assertFalse(back.contains("Out: with Tomo"), back);
+    assertTrue(back.contains("Taken out by Tomo"), back);
+    assertTrue(back.contains("Put back by Tomo"), back);
+  }
+
+  @Test
+  void takeOut_sentTwice_isDoneOnce() {
+    var typed = Map.of("who", "Tomo", "entry", UUID.randomUUID().toString());
+    post("/storage/things/" + muffs + "/take-out", typed);
+    assertEquals(303, post("/storage/things/" + muffs + "/take-out", typed).statusCode());
+    assertEquals(1, desk.record(muffs).size());
+  }
+
+  @Test
+  void takeOut_byNobody_isToldAtTheField() {
+    var page = refused(post("/storage/things/" + muffs + "/take-out", Map.of("who", " ")));
+    assertTrue(page.contains("who-problem"), page);
+    assertEquals(List.of(), desk.record(muffs));
+  }
+
+  @Test
+  void look_failed_isNotOffered_untilItIsMended() {
+    var at = "/storage/things/" + muffs;
+    assertEquals(
+        303,
+        post(
+                at + "/look",
+                Map.of("look-what", "cushions", "look-good", "no", "look-note", "cushion split"))
+            .statusCode());
+    var page = thing();
+    assertTrue(page.contains("It has failed, and is not offered"), page);
+    assertTrue(page.contains("cushion split"), page);
+    assertTrue(
+        floor.shop().gear().stream()
+            .noneMatch(one -> one.id().equals(muffs) && one.idleOn(desk.today()).isEmpty()));
+    assertEquals(303, post(at + "/mended", Map.of("mended-note", "new cushions")).statusCode());
+    assertFalse(thing().contains("It has failed, and is not offered"));
+  }
+
+  @Test
+  void look_withoutAnAnswer_isToldAtTheField_andStaysOpen() {
+    var page = refused(post("/storage/things/" + muffs + "/look", Map.of("look-note", "a crack")));
+    assertTrue(page.contains("look-good-problem"), page);
+    assertTrue(page.contains("value=\"a crack\""), page);
+    assertTrue(page.contains("<details class=\"more\" open>"), page);
+  }
+
+  @ParameterizedTest
+  @FieldSource("RUBBISH")
+  void acts_rubbish_neverFails_andNothingUnreadableIsKept(String rubbish) {
+    var fields =
+        List.of(
+            "who",
+            "look-what",
+            "look-good",
+            "look-note",
+            "look-next",
+            "mended-note",
+            "replaced-note",
+            "replaced-until",
+            "entry");
+    var good = Map.of("who", "Ash", "look-what", "cushions", "look-good", "yes", "look-next", "");
+    for (var field : fields) {
+      for (var act : List.of("take-out", "put-back", "look", "mended", "replaced")) {
+        var status =
+            post("/storage/things/" + muffs + "/" + act, Rubbish.with(good, field, rubbish))
+                .statusCode();
+        assertTrue(status == 303 || status == 422, act + " " + field + " " + status);
+      }
+    }
+    thing();
+    page("/storage");
+  }
+
+  @Test
+  void people_enter_change_remove() {
+    var typed = Map.of("name", "Ilse", "body", "1700 mm");
+    assertEquals(303, post("/storage/people/new", typed).statusCode());
+    var page = page("/storage/people");
+    assertTrue(page.contains("Ilse"), page);
+    assertTrue(page.contains("What is estimated"), page);
+    var id =
+        desk.people().stream()
+            .filter(one -> one.person().name().equals("Ilse"))
+            .findFirst()
+            .orElseThrow()
+            .id();
+    assertEquals(
+        303, post("/storage/people/" + id, Map.of("name", "Ilse", "body", "1500 mm")).statusCode());
+    assertTrue(page("/storage/people/" + id).contains("value=\"1500 mm\""));
+    assertEquals(303, post("/storage/people/" + id + "/remove", Map.of()).statusCode());
+    get("/storage/people/" + id).then().statusCode(404);
+  }
+
+  @ParameterizedTest
+  @FieldSource("RUBBISH")
+  void person_rubbishInEachField_isToldOrKept(String rubbish) {
+    var good = Map.of("name", "Ilse", "body", "1700 mm");
+    for (var field : List.of("name", "seated", "body", "knuckle", "elbow", "shoulder", "highest")) {
+      var answer = post("/storage/people/new", Rubbish.with(good, field, rubbish));
+      assertTrue(
+          answer.statusCode() == 303 || answer.asString().contains("There is a problem"),
+          field + " " + answer.statusCode());
+    }
+  }
+
+  @Test
+  void labels_nameEachThingAndItsPlace() {
+    var page = page("/storage/cabinets/" + cabinet.id + "/labels");
+    for (var put : desk.plan(cabinet.id).orElseThrow().plan().puts()) {
+      assertTrue(page.contains("<b>" + Says.capital(put.thing().name()) + "</b>"), page);
+      assertTrue(page.contains("<span>" + Says.capital(put.place().name()) + "</span>"), page);
+    }
+    assertEquals(2, page.split("<li class=\"label\">", -1).length - 1);
+  }
+
+  @Test
+  void card_saysWhatLivesWhere_andWhatNeverDoes() {
+    var page = page("/storage/cabinets/" + cabinet.id + "/card");
+    assertTrue(page.contains("Green muffs"), page);
+    assertTrue(page.contains("Never in here"), page);
+    assertTrue(page.contains("Rags, pads and gloves wet with oil or finish"), page);
+    assertTrue(page.contains("burn by themselves"), page);
+  }
+
+  /** The back is 8 mm: no screw holds there. */
+  @Test
+  void hooks_thinPanel_asksForABatten_andDefersToTheMaker() {
+    desk.pin(muffs, cabinet.id, "fitting-1");
+    var page = page("/storage/cabinets/" + cabinet.id + "/hooks");
+    assertTrue(page.contains("fasten a batten first"), page);
+    assertTrue(page.contains("Green muffs"), page);
+    assertTrue(page.contains("No screw comes through"), page);
+    assertTrue(page.contains("The maker of the hook"), page);
+    // Five times 280 g.
+    assertTrue(page.contains("<td class=\"number\">1.4 kg</td>"), page);
+    assertTrue(page.contains("<td class=\"number\">760 mm</td>"), page);
+  }
+
+  @Test
+  void job_canBeTheCabinet_andItsShelvesMayFollowTheGear() {
+    var job = jobs.keepDemo().id();
+    try {
+      assertTrue(page("/jobs/" + job).contains("Keep gear in it"));
+      var form = page("/storage/cabinets/new?job=" + job);
+      assertTrue(form.contains("name=\"job\" value=\"" + job + "\""), form);
+      var typed =
+          SmallCabinet.with(
+              desk.ofJob(jobs.job(job).orElseThrow()).orElseThrow(), "name", "seed cupboard");
+      var kept = post("/storage/cabinets", typed);
+      assertEquals(303, kept.statusCode(), kept.asString());
+      var page = get(kept.location()).then().statusCode(200).extract().asString();
+      assertTrue(page.contains("Shelves of the case"), page);
+      assertTrue(page("/jobs/" + job).contains("Its gear"));
+    } finally {
+      takeOutCabinetsOf(job);
+      bench.discard(job);
+    }
+  }
+
+  private void takeOutCabinetsOf(String job) {
+    new ArrayList<>(desk.cabinets())
+        .stream()
+            .filter(one -> one.job().filter(job::equals).isPresent())
+            .forEach(one -> desk.discard(one.id()));
+  }
+
+  @Test
+  void job_isGone_cabinetSaysWhatIsWrong() {
+    var job = jobs.keepDemo().id();
+    var typed =
+        SmallCabinet.with(
+            desk.ofJob(jobs.job(job).orElseThrow()).orElseThrow(), "name", "orphan cupboard");
+    var kept = post("/storage/cabinets", typed);
+    bench.discard(job);
+    var page = get(kept.location()).then().statusCode(200).extract().asString();
+    assertTrue(page.contains("orphan cupboard"), page);
+    assertTrue(page.contains("Mend it"), page);
+  }
+
+  @Test
+  void shop_leadsHere_andOffersWhatNobodyWears() {
+    var page = page("/shop");
+    assertTrue(page.contains("href=\"/storage\""), page);
+    assertTrue(page.contains("/shop/kit/new?kind=first-aid-kit"), page);
+    assertFalse(page.contains("/shop/kit/new?kind=oily-rags"), page);
+    assertEquals("oak stick", desk.thing(stick).orElseThrow().thing().name());
+  }
+}

@@ -56,8 +56,4 @@ final class Lived {
         kit.life(),
         kit.outOfUse() || hasFailed(kit.id()));
   }
-
-  boolean isGood(OwnedKit kit) {
-    return !with(kit).outOfUse();
-  }
 }

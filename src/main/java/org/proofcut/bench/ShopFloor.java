@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.proofcut.core.evidence.Amount;
 import org.proofcut.core.evidence.Problem;
@@ -26,7 +25,6 @@ import org.proofcut.core.shop.Liquid;
 import org.proofcut.core.shop.Machine;
 import org.proofcut.core.shop.OwnedGear;
 import org.proofcut.core.shop.Shop;
-import org.proofcut.core.storage.OwnedKit;
 import org.proofcut.core.storage.ThingKind;
 import org.proofcut.logbook.Logbook;
 import org.proofcut.logbook.ShopItem;
@@ -111,10 +109,10 @@ public class ShopFloor {
         case MACHINE -> readKept(item, Machine.class).ifPresent(machines::add);
         case CUTTER -> readKept(item, Cutter.class).ifPresent(cutters::add);
         case GEAR -> readKept(item, OwnedGear.class).map(lived::with).ifPresent(gear::add);
-        case KIT -> readKept(item, OwnedKit.class).filter(lived::isGood).ifPresent(aid(aids));
         case AID -> aids.add(item.kind());
         case LIQUID -> readKept(item, Liquid.class).ifPresent(liquids::add);
-        case SHOP -> {}
+        // No cut asks for what nobody wears; aids are ticked.
+        case SHOP, KIT -> {}
       }
     }
     var about = about();
@@ -130,15 +128,6 @@ public class ShopFloor {
         aids,
         about.getOrDefault(BEARD, "no").equals("yes"),
         liquids);
-  }
-
-  /** A push stick that hangs in the cabinet is at hand, like one that was only ticked. */
-  private Consumer<OwnedKit> aid(List<String> aids) {
-    return kit -> {
-      if (house.content().wording().aids().containsKey(kit.kind()) && !aids.contains(kit.kind())) {
-        aids.add(kit.kind());
-      }
-    };
   }
 
   /** What the shop's meter showed at its machines, by the id of each. */

@@ -31,7 +31,6 @@ import org.proofcut.core.storage.Place;
 import org.proofcut.core.storage.Places;
 import org.proofcut.core.storage.Put;
 import org.proofcut.core.storage.StorageTask;
-import org.proofcut.core.storage.Thing;
 import org.proofcut.logbook.GearHome;
 import org.proofcut.logbook.GearPin;
 import org.proofcut.logbook.JobRecord;
@@ -56,6 +55,7 @@ public class StorageDesk {
   private final GearActs acts;
   private final StoragePlans plans;
   private final WorkBench bench;
+  private final PeopleShelf people;
 
   /** One change at a time: what is kept is judged from what was kept before. */
   private final Object oneAtATime = new Object();
@@ -75,6 +75,7 @@ public class StorageDesk {
     this.acts = acts;
     this.plans = plans;
     this.bench = bench;
+    this.people = new PeopleShelf(storage);
   }
 
   /** The day that everything is judged on. */
@@ -179,16 +180,7 @@ public class StorageDesk {
 
   /** All who take things out, in the order entered. */
   public List<KeptPerson> people() {
-    return storage.all(StorageItem.Sort.PERSON).stream()
-        .flatMap(item -> person(item.id(), item.typed()).value().stream())
-        .toList();
-  }
-
-  private static Read<KeptPerson> person(String id, Map<String, String> typed) {
-    var read = PersonForm.read(typed, JobForm.unit(typed));
-    return new Read<>(
-        read.value().map(one -> new KeptPerson(id, typed, one.person(), one.estimated())),
-        read.problems());
+    return people.all();
   }
 
   /** The fields of a person. */
@@ -202,35 +194,7 @@ public class StorageDesk {
    * @param id of the person to change; empty for a new one
    */
   public Read<KeptPerson> keepPerson(Optional<String> id, Map<String, String> typed) {
-    var filled = new LinkedHashMap<String, String>();
-    PersonForm.fields().stream()
-        .filter(field -> !typed.getOrDefault(field.name(), "").isBlank())
-        .forEach(field -> filled.put(field.name(), typed.get(field.name())));
-    var unit = typed.getOrDefault(JobForm.UNIT.name(), floor.unit().symbol());
-    filled.put(JobForm.UNIT.name(), unit);
-    var personId = id.orElseGet(() -> UUID.randomUUID().toString());
-    var read = person(personId, filled);
-    if (read.value().isPresent() && isNamed(read.value().get(), personId)) {
-      return new Read<>(Optional.empty(), List.of(sameName(read.value().get())));
-    }
-    read.value()
-        .ifPresent(any -> storage.keep(new StorageItem(personId, StorageItem.Sort.PERSON, filled)));
-    return read;
-  }
-
-  private boolean isNamed(KeptPerson person, String id) {
-    return people().stream()
-        .anyMatch(
-            other ->
-                !other.id().equals(id) && other.person().name().equals(person.person().name()));
-  }
-
-  private static Problem sameName(KeptPerson person) {
-    return Problem.stops(
-        "name",
-        "There is somebody of the name \"" + person.person().name() + "\" already",
-        "a name of its own for each",
-        "Add a letter, or change the other entry");
+    return people.keep(id, typed, floor.unit());
   }
 
   /** Takes a person out. */
@@ -242,8 +206,8 @@ public class StorageDesk {
 
   /** Those to plan for: all who were entered, or anybody of middling height. */
   private List<Person> planFor() {
-    var people = people().stream().map(KeptPerson::person).toList();
-    return people.isEmpty() ? List.of(ANYBODY) : people;
+    var entered = people().stream().map(KeptPerson::person).toList();
+    return entered.isEmpty() ? List.of(ANYBODY) : entered;
   }
 
   /** Everything in the shop that has a kind of thing, in the order entered. */
@@ -367,7 +331,7 @@ public class StorageDesk {
     synchronized (oneAtATime) {
       var chosen = shelfHeights(cabinet);
       return chosen.isEmpty()
-          ? List.of(noSuchCabinet())
+          ? List.of(StorageRefusals.noSuchCabinet())
           : new CaseHeights(shelf, bench, plans).take(chosen.get());
     }
   }
@@ -383,16 +347,16 @@ public class StorageDesk {
               .findFirst();
       var pinned = planned.flatMap(one -> one.task().thing(thing));
       if (there.isEmpty()) {
-        return Optional.of(noSuchCabinet());
+        return Optional.of(StorageRefusals.noSuchCabinet());
       }
       if (pinned.isEmpty()) {
-        return Optional.of(notKeptThere());
+        return Optional.of(StorageRefusals.notKeptThere());
       }
       var refused = NoPlace.why(planned.get().task(), pinned.get(), there.get());
       if (refused.isEmpty()) {
         storage.pin(new GearPin(thing, cabinet, place));
       }
-      return refused.map(why -> unfit(pinned.get(), there.get(), why));
+      return refused.map(why -> StorageRefusals.unfit(pinned.get(), there.get(), why));
     }
   }
 
@@ -411,13 +375,13 @@ public class StorageDesk {
     synchronized (oneAtATime) {
       var planned = plan(cabinet);
       if (planned.isEmpty()) {
-        return Optional.of(noSuchCabinet());
+        return Optional.of(StorageRefusals.noSuchCabinet());
       }
       if (!planned.get().mark().equals(mark)) {
-        return Optional.of(otherPlan());
+        return Optional.of(StorageRefusals.otherPlan());
       }
       if (!planned.get().isSound()) {
-        return Optional.of(brokenPlan(planned.get()));
+        return Optional.of(StorageRefusals.brokenPlan(planned.get()));
       }
       var made = planned.get().task().cabinet();
       var homes = new ArrayList<GearHome>();
@@ -471,46 +435,5 @@ public class StorageDesk {
   /** The record of a thing, in the order recorded. */
   public List<GearEntry> record(String thing) {
     return acts.of(thing);
-  }
-
-  private static Problem noSuchCabinet() {
-    return Problem.stops(
-        "cabinet",
-        "There is no such cabinet or place, or the cabinet can't be read",
-        "a cabinet and a place that are shown",
-        "Look at the cabinet again");
-  }
-
-  private static Problem notKeptThere() {
-    return Problem.stops(
-        "thing",
-        "That thing is not kept in this cabinet",
-        "a thing that is to be kept here",
-        "Choose the cabinet at the thing itself first");
-  }
-
-  private static Problem unfit(Thing thing, Place place, String why) {
-    return Problem.stops(
-        "place",
-        thing.name() + " can't be kept there: " + why,
-        "a place that keeps to every rule",
-        "Choose another place than " + place.name());
-  }
-
-  private static Problem otherPlan() {
-    return Problem.stops(
-        "mark",
-        "The plan is another one by now",
-        "the plan as it is shown",
-        "Look at the plan again and take that");
-  }
-
-  private static Problem brokenPlan(PlannedCabinet planned) {
-    var fault = planned.faults().get(0);
-    return Problem.stops(
-        "plan",
-        fault.thing() + ": " + fault.words(),
-        "a plan that keeps to every rule",
-        "Change the cabinet or its pins");
   }
 }

@@ -320,13 +320,6 @@ class StorageDeskTest {
   }
 
   @Test
-  void kit_thatIsAWorkAid_isAtHand_unlessItHasFailed() {
-    var id = kept("KIT", "push-block", DEMO_CABINET);
-    assertTrue(floor.shop().hasAid("push-block"));
-    assertEquals(Shelf.KIT, floor.item(id).orElseThrow().shelf());
-  }
-
-  @Test
   void caseOfAJob_isACabinet_thatFollowsItsDesign() {
     var job = jobs.keep(Optional.empty(), Demo.job()).value().orElseThrow();
     newJobs.add(job.id());

@@ -117,7 +117,7 @@ public final class DemoGear {
         gear("face-shield", "clear face shield", 250, 300, 180, 320, "class", "impact"),
         gear(
             "eye-protection",
-            "glasses to Ash's eyes",
+            "glasses of Ash",
             175,
             65,
             80,
@@ -200,7 +200,7 @@ public final class DemoGear {
             "2097-02-28"),
         kit("fire-blanket", "fire blanket", 180, 240, 50, 700),
         kit("torch", "torch for a power cut", 60, 190, 60, 260, "opened", "2026-03-15"),
-        kit("lock-out", "lock for the saw's plug", 80, 110, 40, 180),
+        kit("lock-out", "lock for the plug of the saw", 80, 110, 40, 180),
         kit("sound-level-meter", "sound level meter", 200, 70, 110, 380, "kept-boxed", "yes"));
   }
 

@@ -48,6 +48,11 @@ record SheetView(
 
   record PauseView(String name, String state, String href) {}
 
+  /**
+   * One piece of gear.
+   *
+   * @param thing its page is that of the thing with this id; null where it has none
+   */
   record GearView(
       Sign sign,
       String name,
@@ -59,6 +64,7 @@ record SheetView(
       List<String> notes,
       String changed,
       String action,
+      String thing,
       List<Carried> carries) {}
 
   record PartView(
@@ -125,5 +131,10 @@ record SheetView(
       return question != null && field.equals("found")
           || reasons.stream().anyMatch(reason -> reason.id().equals(field));
     }
+  }
+
+  /** Whether some of the gear has a page of its own. */
+  public boolean hasThings() {
+    return gear.stream().anyMatch(one -> one.thing() != null);
   }
 }

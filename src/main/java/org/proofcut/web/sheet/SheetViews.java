@@ -21,6 +21,7 @@ import org.proofcut.core.run.SheetProgress;
 import org.proofcut.core.run.Stage;
 import org.proofcut.core.safety.Check.Pause;
 import org.proofcut.core.setup.Setup;
+import org.proofcut.core.shop.GearOffer;
 import org.proofcut.web.part.Carried;
 import org.proofcut.web.part.WorkingLine;
 import org.proofcut.web.reading.GearReads;
@@ -193,10 +194,22 @@ final class SheetViews {
         reads.notes(),
         changedSince(gear),
         asked && answer == null && reads.lacking() == null ? action() : null,
+        thing(gear),
         carries(
             new Carried("act", "confirm"),
             new Carried("item", gear.id()),
             new Carried("answer", gear.answer())));
+  }
+
+  /** The piece to take, where it is known how its kind is kept. */
+  private String thing(Item.Gear gear) {
+    boolean isKept =
+        content.storage().values().stream()
+            .anyMatch(kind -> kind.gear().filter(gear.kind()::equals).isPresent());
+    return gear.piece(progress.today())
+        .filter(piece -> gear.on() && isKept)
+        .map(GearOffer.Piece::id)
+        .orElse(null);
   }
 
   /** What flips from one sheet to the next is what is forgotten. */

@@ -9,6 +9,7 @@
       "core.measure.display",
       "core.evidence",
       "core.shop",
+      "core.storage",
       "core.stock",
       "core.part",
       "core.fit",

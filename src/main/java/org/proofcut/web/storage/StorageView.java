@@ -20,7 +20,7 @@ import org.proofcut.core.storage.Due;
  * @param out what is not in its place
  * @param homeless what has no place, and why
  * @param places that something lives in, from left to right
- * @param things all of them, by name
+ * @param things what has a place, by name
  */
 record StorageView(
     List<CabinetRow> cabinets,
@@ -54,6 +54,11 @@ record StorageView(
    */
   record ThingRow(String id, String name, String says, String more) {}
 
+  /** Whether the shop has nothing to keep. */
+  public boolean isEmpty() {
+    return things.isEmpty() && homeless.isEmpty();
+  }
+
   static StorageView of(StorageDesk desk) {
     var cabinets = desk.cabinets();
     var names = cabinets.stream().collect(Collectors.toMap(GearCabinet::id, GearCabinet::name));
@@ -75,7 +80,10 @@ record StorageView(
             .map(one -> row(one, to(one, names)))
             .toList(),
         places(things),
-        things.stream().map(one -> row(one, where(one))).toList(),
+        things.stream()
+            .filter(one -> one.home().isPresent())
+            .map(one -> row(one, where(one)))
+            .toList(),
         desk.people().stream().map(one -> one.person().name()).toList());
   }
 
@@ -88,7 +96,7 @@ record StorageView(
   }
 
   private static String where(StoredThing one) {
-    return one.home().map(StoredThing.Home::words).map(Says::capital).orElse("No place yet");
+    return Says.capital(one.home().orElseThrow().words());
   }
 
   /** Said without a plan, which may take a while to make. */

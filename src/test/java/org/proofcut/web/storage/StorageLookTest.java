@@ -142,6 +142,9 @@ class StorageLookTest {
       page.click("text=Begin work");
       assertEquals("Corner cabinet: hooks", placeOnASheet(page, job));
       Tablet.picture(page, "storage-on-the-sheet-landscape");
+      assertEquals(List.of(), Tablet.violations(page));
+      page.click("nav >> text=Green muffs");
+      PlaywrightAssertions.assertThat(page.locator("h1")).hasText("Green muffs");
     } finally {
       bench.discard(job);
     }

@@ -1,8 +1,6 @@
 package org.proofcut.bench;
 
 import java.util.List;
-import java.util.Optional;
-import org.proofcut.core.storage.Change;
 import org.proofcut.core.storage.HookSheet;
 import org.proofcut.core.storage.Place;
 import org.proofcut.core.storage.StorageCheck.Fault;
@@ -19,7 +17,6 @@ import org.proofcut.core.storage.Wishes.Unmet;
  * @param faults rules that the plan breaks: none, or it can't be taken
  * @param unmet wishes that are not met, the one that counts most first
  * @param without what has no place, and why
- * @param change the smallest one after which everything has a place
  * @param taken whether everything lives where the plan puts it
  * @param mark of the plan: the same for the same plan
  */
@@ -31,7 +28,6 @@ public record PlannedCabinet(
     List<Fault> faults,
     List<Unmet> unmet,
     List<Without> without,
-    Optional<Change> change,
     HookSheet hooks,
     boolean taken,
     String mark) {

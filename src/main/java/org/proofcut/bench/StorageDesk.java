@@ -274,7 +274,6 @@ public class StorageDesk {
         plan.without().stream()
             .map(thing -> new PlannedCabinet.Without(thing, NoPlace.why(task, thing)))
             .toList(),
-        solved.change(),
         solved.hooks(),
         taken,
         solved.mark());
@@ -305,6 +304,11 @@ public class StorageDesk {
     return things().stream().filter(one -> one.home().isEmpty()).toList();
   }
 
+  /** The smallest change after which everything has a place in a cabinet; it may take seconds. */
+  public Optional<Change> change(String cabinet) {
+    return plan(cabinet).flatMap(planned -> plans.change(planned.task()));
+  }
+
   /**
    * The cabinet as typed with the smallest change in it, to be kept like any other. Empty where
    * there is none, where it is a pin to be taken out, or where a job's design would have to change.
@@ -313,8 +317,8 @@ public class StorageDesk {
     return plan(cabinet)
         .flatMap(
             planned ->
-                planned
-                    .change()
+                plans
+                    .change(planned.task())
                     .filter(change -> !(change instanceof Change.Unpin))
                     .flatMap(
                         change ->

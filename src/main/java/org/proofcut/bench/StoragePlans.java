@@ -33,31 +33,30 @@ class StoragePlans {
   private static final int MANY_THINGS = 40;
 
   private final Placer placer;
-  private final Map<Asked, Solved> solved =
-      Collections.synchronizedMap(
-          new LinkedHashMap<>(MOST_KEPT, 0.75f, true) {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            protected boolean removeEldestEntry(Map.Entry<Asked, Solved> eldest) {
-              return size() > MOST_KEPT;
-            }
-          });
+  private final Map<Asked, Solved> solved = lastUsed();
+  private final Map<StorageTask, Optional<Change>> changes = lastUsed();
 
   StoragePlans(Placer placer) {
     this.placer = placer;
+  }
+
+  private static <K, V> Map<K, V> lastUsed() {
+    return Collections.synchronizedMap(
+        new LinkedHashMap<>(MOST_KEPT, 0.75f, true) {
+          private static final long serialVersionUID = 1L;
+
+          @Override
+          protected boolean removeEldestEntry(Map.Entry<K, V> eldest) {
+            return size() > MOST_KEPT;
+          }
+        });
   }
 
   private record Asked(StorageTask task, Effort effort) {}
 
   /** A plan with all that is said of it. */
   record Solved(
-      StoragePlan plan,
-      List<Fault> faults,
-      List<Unmet> unmet,
-      Optional<Change> change,
-      HookSheet hooks,
-      String mark) {}
+      StoragePlan plan, List<Fault> faults, List<Unmet> unmet, HookSheet hooks, String mark) {}
 
   Placer placer() {
     return placer;
@@ -68,9 +67,21 @@ class StoragePlans {
     return of(task, task.things().size() > MANY_THINGS ? Effort.LONG : Effort.PLAN);
   }
 
-  /** The plan of a task that is still being typed, without the change that would help it. */
+  /** The plan of a task that is still being typed. */
   Solved glance(StorageTask task) {
     return of(task, Effort.GLANCE);
+  }
+
+  /**
+   * The smallest change that gives everything a place: many plans, so it is asked for by itself.
+   */
+  Optional<Change> change(StorageTask task) {
+    var known = changes.get(task);
+    if (known == null) {
+      known = SmallestChange.of(task, plan(task).plan(), placer);
+      changes.put(task, known);
+    }
+    return known;
   }
 
   private Solved of(StorageTask task, Effort effort) {
@@ -89,7 +100,6 @@ class StoragePlans {
         plan,
         StorageCheck.faults(task, plan),
         Wishes.unmet(task, plan),
-        effort == Effort.GLANCE ? Optional.empty() : SmallestChange.of(task, plan, placer),
         HookSheet.of(task, plan, HookSheet.Fastening.USUAL),
         mark(plan));
   }

@@ -33,6 +33,25 @@ final class StorageJson {
       @Schema(description = "each field of the form by its name; a length as people write it")
           Map<String, String> typed) {}
 
+  /** The smallest change that gives everything a place. */
+  @Schema(name = "GearChange")
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
+  record Changed(
+      @Schema(description = "what to do; none where nothing helps, or nothing is left over")
+          Optional<String> change,
+      @Schema(description = "the thing whose pin is taken out, where it is that")
+          Optional<String> unpin,
+      @Schema(description = "the cabinet as typed with it, to be kept like any other; may be empty")
+          Map<String, String> typed) {
+
+    static Changed of(Optional<Change> change, Optional<Map<String, String>> typed) {
+      return new Changed(
+          change.map(Change::words),
+          change.filter(Change.Unpin.class::isInstance).map(one -> ((Change.Unpin) one).thing()),
+          typed.orElse(Map.of()));
+    }
+  }
+
   /** What is sent to take a plan. */
   @Schema(name = "StorageTaken", requiredProperties = "mark")
   record Taken(@Schema(description = "mark of the plan that was seen") String mark) {}
@@ -141,9 +160,6 @@ final class StorageJson {
       List<Lies> puts,
       List<Without> without,
       List<Wish> unmet,
-      @Schema(description = "the smallest one after which everything has a place")
-          Optional<String> change,
-      @Schema(description = "the thing whose pin that is, where it is one") Optional<String> unpin,
       List<Screwed> hooks) {}
 
   /** Heights of shelves that suit the gear. */
@@ -271,11 +287,6 @@ final class StorageJson {
             .map(one -> new Without(one.thing().id(), one.thing().name(), one.why()))
             .toList(),
         planned.unmet().stream().map(one -> new Wish(one.words(), one.cost())).toList(),
-        planned.change().map(Change::words),
-        planned
-            .change()
-            .filter(Change.Unpin.class::isInstance)
-            .map(change -> ((Change.Unpin) change).thing()),
         planned.hooks().hooks().stream().map(hook -> screwed(hook, unit)).toList());
   }
 

@@ -164,10 +164,10 @@ class StorageResource {
 
   @GET
   @Path("/cabinets/{id}/changed")
-  @Operation(summary = "The cabinet as typed with the smallest change that gives all a place")
-  public StorageJson.Typed changed(@PathParam("id") String id) {
+  @Operation(summary = "The smallest change that gives all a place, and the cabinet with it")
+  public StorageJson.Changed changed(@PathParam("id") String id) {
     require(id);
-    return new StorageJson.Typed(desk.changed(id).orElse(Map.of()));
+    return StorageJson.Changed.of(desk.change(id), desk.changed(id));
   }
 
   @GET

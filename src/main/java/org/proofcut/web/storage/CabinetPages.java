@@ -49,6 +49,10 @@ public class CabinetPages {
 
     static native TemplateInstance plan(PlanView page);
 
+    static native TemplateInstance change(PlanView.More more);
+
+    static native TemplateInstance heights(PlanView.More more);
+
     static native TemplateInstance unsound(GearCabinet cabinet);
 
     static native TemplateInstance cabinet(CabinetView page);
@@ -167,15 +171,34 @@ public class CabinetPages {
 
   @GET
   @Path("{id}")
-  public TemplateInstance plan(@PathParam("id") String id) {
-    return plan(id, List.of());
+  public TemplateInstance plan(@PathParam("id") String id, @QueryParam("all") String all) {
+    return plan(id, all == null ? null : more(id), List.of());
   }
 
-  private TemplateInstance plan(String id, List<Problem> refused) {
+  private TemplateInstance plan(String id, PlanView.More more, List<Problem> refused) {
     var known = known(id);
     return desk.plan(id)
-        .map(plan -> Templates.plan(PlanView.of(plan, desk.shelfHeights(id), refused)))
+        .map(plan -> Templates.plan(PlanView.of(plan, more, refused)))
         .orElseGet(() -> Templates.unsound(known));
+  }
+
+  private PlanView.More more(String id) {
+    return PlanView.More.of(id, desk.change(id), desk.shelfHeights(id));
+  }
+
+  /** What would make it fit, for the page that stands there already. */
+  @GET
+  @Path("{id}/smallest-change")
+  public TemplateInstance change(@PathParam("id") String id) {
+    return Templates.change(PlanView.More.of(known(id).id(), desk.change(id), Optional.empty()));
+  }
+
+  /** Where its shelves had better lie, for the page that stands there already. */
+  @GET
+  @Path("{id}/heights")
+  public TemplateInstance suggestHeights(@PathParam("id") String id) {
+    return Templates.heights(
+        PlanView.More.of(known(id).id(), Optional.empty(), desk.shelfHeights(id)));
   }
 
   /** Everything lives by the plan that was seen. */
@@ -235,7 +258,7 @@ public class CabinetPages {
   private Response done(String id, List<Problem> wrong, String place) {
     return wrong.isEmpty()
         ? Response.seeOther(URI.create("/storage/cabinets/" + id + place)).build()
-        : Response.status(NOT_ACCEPTED).entity(plan(id, wrong)).build();
+        : Response.status(NOT_ACCEPTED).entity(plan(id, null, wrong)).build();
   }
 
   @GET

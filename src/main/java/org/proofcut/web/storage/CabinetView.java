@@ -9,7 +9,6 @@ import org.proofcut.core.drawing.CabinetElevation;
 import org.proofcut.core.drawing.Picture;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.intake.CabinetForm;
-import org.proofcut.core.storage.Change;
 import org.proofcut.core.storage.StoragePlan;
 import org.proofcut.web.part.FormView;
 import org.proofcut.web.storage.PlanView.Drawn;
@@ -34,7 +33,6 @@ record CabinetView(
     Drawn drawn,
     List<PlanView.PlaceRow> places,
     List<String> without,
-    String change,
     List<Problem> refused,
     String fresh) {
 
@@ -66,7 +64,6 @@ record CabinetView(
             .flatMap(one -> one.without().stream())
             .map(one -> Says.capital(one.thing().name()) + ": " + one.why())
             .toList(),
-        plan.flatMap(PlannedCabinet::change).map(Change::words).orElse(""),
         refused,
         fresh);
   }

@@ -17,8 +17,7 @@ import org.proofcut.core.storage.Place;
  * @param verdict in one line
  * @param best whether a better plan is possible, in a sentence
  * @param canBeTaken whether things can begin to live by it
- * @param change the smallest one after which everything has a place; empty where there is none
- * @param heights of the shelves of a job's case; null for any other cabinet
+ * @param more what takes longer to work out; null where it follows by itself
  * @param refused why what was asked for was not done
  */
 record PlanView(
@@ -35,9 +34,8 @@ record PlanView(
     List<PlaceRow> places,
     List<String> faults,
     List<String> without,
-    String change,
     List<String> unmet,
-    Heights heights,
+    More more,
     List<Problem> refused) {
 
   /** A drawing in two widths. */
@@ -61,8 +59,25 @@ record PlanView(
 
   static final int NARROW = 350;
 
-  static PlanView of(
-      PlannedCabinet planned, Optional<ChosenHeights> heights, List<Problem> refused) {
+  /**
+   * What takes longer to work out.
+   *
+   * @param change the smallest one after which everything has a place; empty where there is none
+   * @param canBeEntered whether the form of the cabinet can begin with it
+   * @param heights of the shelves of a job's case; null for any other cabinet
+   */
+  record More(String id, String change, boolean canBeEntered, Heights heights) {
+
+    static More of(String id, Optional<Change> change, Optional<ChosenHeights> heights) {
+      return new More(
+          id,
+          change.map(Change::words).orElse(""),
+          change.filter(one -> !(one instanceof Change.Unpin)).isPresent(),
+          heights.map(PlanView::heights).orElse(null));
+    }
+  }
+
+  static PlanView of(PlannedCabinet planned, More more, List<Problem> refused) {
     var cabinet = planned.cabinet();
     return new PlanView(
         cabinet.id(),
@@ -80,9 +95,8 @@ record PlanView(
         planned.without().stream()
             .map(one -> Says.capital(one.thing().name()) + ": " + one.why())
             .toList(),
-        planned.change().map(Change::words).orElse(""),
         planned.unmet().stream().map(one -> Says.capital(one.words())).toList(),
-        heights.map(PlanView::heights).orElse(null),
+        more,
         refused);
   }
 

@@ -184,6 +184,15 @@ class StorageResource {
   }
 
   @PUT
+  @Path("/cabinets/{id}/shelf-heights")
+  @Operation(summary = "Takes those heights over into the job")
+  public StorageJson.Heights takeHeights(@PathParam("id") String id) {
+    heights(id);
+    refuse(desk.takeHeights(id).stream().findFirst(), ProblemKind.NOT_NOW);
+    return heights(id);
+  }
+
+  @PUT
   @Path("/pins")
   @Consumes(MediaType.APPLICATION_JSON)
   @Operation(summary = "Has a thing stay in a place, whatever is planned")

@@ -11,6 +11,8 @@ import static org.hamcrest.Matchers.hasItems;
 import static org.hamcrest.Matchers.hasKey;
 import static org.hamcrest.Matchers.not;
 import static org.hamcrest.Matchers.startsWith;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import io.quarkus.test.junit.QuarkusTest;
 import java.util.ArrayList;
@@ -49,12 +51,16 @@ class StorageResourceTest {
   }
 
   private String thing(String cabinet) {
+    return thing(cabinet, "180", "220");
+  }
+
+  private String thing(String cabinet, String wide, String high) {
     var typed =
         Map.of(
             "name", "lent muffs",
             "kept-kind", "ear-muffs",
-            "kept-width", "180",
-            "kept-height", "220",
+            "kept-width", wide,
+            "kept-height", high,
             "kept-depth", "70",
             "kept-weight", "300 g",
             "kept-in", cabinet,
@@ -152,6 +158,27 @@ class StorageResourceTest {
     given().get("/api/gear/things/" + id).then().body("place", startsWith("Api cabinet: "));
     given().get("/api/storage/cabinets/" + cabinet + "/changed").then().body("typed", anEmpty());
     given().get("/api/storage/cabinets/" + cabinet + "/shelf-heights").then().statusCode(404);
+    Api.put("/api/storage/cabinets/" + cabinet + "/shelf-heights", Map.of()).then().statusCode(404);
+  }
+
+  @Test
+  void shelfHeights_ofAJobsCase_areTakenOverIntoTheJob() {
+    var job = Api.newJob(Api.demo());
+    var typed =
+        new LinkedHashMap<String, String>(
+            Api.get(job.replace("/api/jobs/", "/api/storage/cabinets/of-job/")).getMap("typed"));
+    typed.put("hung", "800 mm");
+    String id = Api.post("/api/storage/cabinets", Api.typed(typed)).jsonPath().getString("id");
+    var address = "/api/storage/cabinets/" + id + "/shelf-heights";
+    // 480 mm stand nowhere while the shelf is in the middle.
+    thing(id, "300", "480");
+    var before = given().get(address).jsonPath();
+    assertEquals(1, before.getInt("withoutBefore"));
+    assertEquals(0, before.getInt("withoutAfter"));
+    var after = Api.put(address, Map.of()).then().statusCode(200).extract().jsonPath();
+    assertEquals(0, after.getInt("withoutBefore"));
+    assertFalse(after.getBoolean("better"));
+    made.add("/api/storage/cabinets/" + id);
   }
 
   private static org.hamcrest.Matcher<Map<?, ?>> anEmpty() {

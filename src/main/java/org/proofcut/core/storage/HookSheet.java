@@ -16,8 +16,12 @@ import org.proofcut.core.measure.Length;
  */
 public record HookSheet(List<Hook> hooks) {
 
-  /** From the corner that all is measured from to the hook. */
-  public record Spot(Worked<Length> fromLeft, Worked<Length> fromBottom) {}
+  /**
+   * From the corner that all is measured from to the hook.
+   *
+   * @param fromSide from the left; on a door from its hinges, however it stands
+   */
+  public record Spot(Worked<Length> fromSide, Worked<Length> fromBottom) {}
 
   /**
    * One hook.
@@ -73,7 +77,7 @@ public record HookSheet(List<Hook> hooks) {
     hooks.sort(
         Comparator.comparing((Hook hook) -> hook.row().isOnDoor())
             .thenComparing(hook -> hook.row().id())
-            .thenComparing(hook -> hook.spot().fromLeft().value()));
+            .thenComparing(hook -> hook.spot().fromSide().value()));
     return new HookSheet(hooks);
   }
 
@@ -96,9 +100,9 @@ public record HookSheet(List<Hook> hooks) {
         place,
         put.thing(),
         place.isOnDoor()
-            ? "lower left corner of the shut door's opening, seen from the front"
+            ? "lower corner of the opening at the hinges, marked on the back of the door"
             : "lower left corner inside",
-        new Spot(fromLeft(cabinet, put), Worked.entered("height of the row", put.grip())),
+        new Spot(fromSide(cabinet, put), Worked.entered("height of the row", put.grip())),
         panel,
         holds ? Optional.of(in) : Optional.empty(),
         ScrewHoles.ofGauge(fastening.gauge()).pilot(ScrewHoles.Wood.PANEL),
@@ -118,14 +122,23 @@ public record HookSheet(List<Hook> hooks) {
   }
 
   /** A hook holds the middle of what hangs there. */
-  private static Worked<Length> fromLeft(Cabinet cabinet, Put put) {
-    var from = put.place().isOnDoor() ? door(cabinet, put).across().least() : Length.ZERO;
-    return Worked.called("from the corner to the hook")
-        .by("left of the thing − corner + half its width")
-        .with("left of the thing", Worked.given("left of the thing", put.left(), PLANNED))
-        .with("corner", Worked.given("corner", from, PLANNED))
-        .with("its width", Worked.entered("its width", put.thing().size().wide()))
-        .is(put.left().minus(from).plus(put.thing().size().wide().half()));
+  private static Worked<Length> fromSide(Cabinet cabinet, Put put) {
+    var middle =
+        Worked.called("middle of " + put.thing().name() + ", from the left side inside")
+            .by("its left + half its width")
+            .with("its left", Worked.given("left of the thing", put.left(), PLANNED))
+            .with("its width", Worked.entered("its width", put.thing().size().wide()))
+            .is(put.left().plus(put.thing().size().wide().half()));
+    return put.place().isOnDoor() ? fromHinges(door(cabinet, put), middle) : middle;
+  }
+
+  private static Worked<Length> fromHinges(Door door, Worked<Length> middle) {
+    var hinges = door.hingedLeft() ? door.across().least() : door.across().most();
+    return Worked.called("from the hinges to the hook")
+        .by(door.hingedLeft() ? "middle − hinges" : "hinges − middle")
+        .with("middle", middle)
+        .with("hinges", Worked.given("edge of the opening at the hinges", hinges, PLANNED))
+        .is(middle.value().minus(hinges).abs());
   }
 
   private static final Citation PLANNED = new Citation(Citation.Kind.GEOMETRY, "from the plan", "");

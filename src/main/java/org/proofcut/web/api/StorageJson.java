@@ -137,7 +137,7 @@ final class StorageJson {
       String place,
       String thing,
       String corner,
-      LengthJson.Figure fromLeft,
+      LengthJson.Figure fromSide,
       LengthJson.Figure fromBottom,
       LengthJson.Figure panel,
       @Schema(description = "left out where the panel is too thin to hold a screw")
@@ -315,7 +315,7 @@ final class StorageJson {
         hook.row().id(),
         hook.holds().id(),
         hook.corner(),
-        LengthJson.figure(hook.spot().fromLeft(), unit),
+        LengthJson.figure(hook.spot().fromSide(), unit),
         LengthJson.figure(hook.spot().fromBottom(), unit),
         LengthJson.figure(hook.panel(), unit),
         hook.goesIn().map(in -> LengthJson.figure(in, unit)),

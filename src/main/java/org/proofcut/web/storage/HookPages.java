@@ -12,7 +12,6 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Optional;
 import org.proofcut.bench.PlannedCabinet;
 import org.proofcut.bench.StorageDesk;
 import org.proofcut.core.drawing.CabinetElevation;
@@ -21,7 +20,6 @@ import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.measure.display.Scale;
 import org.proofcut.core.shop.GearLife;
-import org.proofcut.core.storage.Door;
 import org.proofcut.core.storage.HookSheet.Hook;
 import org.proofcut.core.storage.Place;
 import org.proofcut.web.part.WorkingLine;
@@ -41,7 +39,8 @@ public class HookPages {
    * A row of hooks.
    *
    * @param corner from where all its hooks are measured
-   * @param turned how that corner lies when the door stands open; empty where it is no door
+   * @param found how that corner is found; empty where it is plain
+   * @param side from which side its hooks are measured
    * @param pilot diameter of the holes
    * @param screw how deep a screw may go, or that a batten comes first
    * @param holds whether the panel holds a screw
@@ -49,7 +48,8 @@ public class HookPages {
   record RowView(
       String name,
       String corner,
-      String turned,
+      String found,
+      String side,
       String fromBottom,
       String panel,
       String pilot,
@@ -61,7 +61,7 @@ public class HookPages {
   record HookView(
       int number,
       String holds,
-      String fromLeft,
+      String fromSide,
       String fromBottom,
       String load,
       List<WorkingLine> working) {}
@@ -105,7 +105,11 @@ public class HookPages {
     return new RowView(
         Says.capital(place.name()),
         first.corner(),
-        place.isOnDoor() ? turned(place, planned) : "",
+        place.isOnDoor()
+            ? "A door that overlaps the frame reaches past that corner: shut it, and mark the opening"
+                + " on it from inside."
+            : "",
+        place.isOnDoor() ? "from the hinges" : "from left",
         Says.length(first.spot().fromBottom().value(), unit),
         caliper(first.panel().value(), unit),
         caliper(first.pilot().value(), unit),
@@ -115,25 +119,6 @@ public class HookPages {
             .orElse("Too thin for a screw: fasten a batten first"),
         first.goesIn().isPresent(),
         hooks.stream().map(hook -> hook(hook, planned)).toList());
-  }
-
-  /** With the door open its left edge, seen from the front, lies on the other side. */
-  private static String turned(Place place, PlannedCabinet planned) {
-    return door(place, planned)
-        .map(
-            door ->
-                door.hingedLeft()
-                    ? "With the door open you look at its back: that corner is at the hinges, on"
-                        + " the right. Measure to the left."
-                    : "With the door open you look at its back: that corner is away from the"
-                        + " hinges, on the right. Measure to the left.")
-        .orElse("");
-  }
-
-  private static Optional<Door> door(Place place, PlannedCabinet planned) {
-    return planned.task().cabinet().doors().stream()
-        .filter(door -> door.across().contains(place.across().middle()))
-        .findFirst();
   }
 
   private static HookView hook(Hook hook, PlannedCabinet planned) {
@@ -146,14 +131,14 @@ public class HookPages {
     return new HookView(
         numbers.get(hook.holds().id()),
         Says.capital(hook.holds().name()),
-        Says.length(hook.spot().fromLeft().value(), unit),
+        Says.length(hook.spot().fromSide().value(), unit),
         Says.length(hook.spot().fromBottom().value(), unit),
         kilograms(hook.load().value()),
         working);
   }
 
   private static List<Worked<?>> worked(Hook hook) {
-    var all = new ArrayList<Worked<?>>(List.of(hook.spot().fromLeft(), hook.load(), hook.pilot()));
+    var all = new ArrayList<Worked<?>>(List.of(hook.spot().fromSide(), hook.load(), hook.pilot()));
     hook.goesIn().ifPresent(all::add);
     return all;
   }

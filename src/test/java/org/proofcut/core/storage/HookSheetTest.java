@@ -44,10 +44,10 @@ class HookSheetTest {
   @Test
   void measuredFromTheCorner_toTheMiddle() {
     var muffs = hooks().get(0).spot();
-    assertEquals(length(110), muffs.fromLeft().value());
+    assertEquals(length(110), muffs.fromSide().value());
     assertEquals(length(960), muffs.fromBottom().value());
     var visor = hooks().get(1).spot();
-    assertEquals(length(110), visor.fromLeft().value());
+    assertEquals(length(110), visor.fromSide().value());
     assertEquals(length(900), visor.fromBottom().value());
   }
 
@@ -64,9 +64,9 @@ class HookSheetTest {
     assertEquals(1000, hooks().get(1).load().value());
   }
 
-  /** A second door begins in the middle: 500 in all, 91 from its own corner. */
+  /** Hinged on the right, at 818: its hook at 550 lies 268 from there, open or shut. */
   @Test
-  void secondDoor_isMeasuredFromItsOwnCorner() {
+  void secondDoor_isMeasuredFromItsHinges() {
     var second =
         cabinet()
             .with(
@@ -79,6 +79,6 @@ class HookSheetTest {
         HookSheet.of(
                 task, plan(new Put(VISOR, place(task, "door-2"), length(500))), Fastening.USUAL)
             .hooks();
-    assertEquals(length(500 + 50 - 409), hooks.get(0).spot().fromLeft().value());
+    assertEquals(length(818 - 500 - 50), hooks.get(0).spot().fromSide().value());
   }
 }

@@ -93,7 +93,7 @@ class StorageResourceTest {
         .body("faults", empty())
         .body("puts.name", hasItems("ear muffs", "foam extinguisher"))
         .body("places.kind", hasItems("rail", "shelf", "drawer", "box", "door-rail", "wall"))
-        .body("hooks.find { it.place == 'fitting-1' }.fromLeft.working", not(empty()));
+        .body("hooks.find { it.place == 'fitting-1' }.fromSide.working", not(empty()));
     given()
         .get("/api/gear/people")
         .then()

@@ -14,6 +14,8 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.proofcut.bench.Hand;
 import org.proofcut.bench.JobDesk;
@@ -61,10 +63,23 @@ class DemoJobWalkTest {
   @Inject JobDesk desk;
   @Inject WorkBench bench;
 
+  private String job;
+
+  @BeforeEach
+  void keepJob() {
+    job = desk.keepDemo().id();
+  }
+
+  /** With its long record it would be planned again at every change that later tests make. */
+  @AfterEach
+  void discardJob() {
+    bench.discard(job);
+  }
+
   @Test
   void demoJob_isWalkedToItsLastSignOff_uprightWithoutScript() {
     try (var tablet = Tablet.of(Size.PORTRAIT, Script.OFF)) {
-      var walk = new Walk(tablet, desk.keepDemo().id());
+      var walk = new Walk(tablet, job);
       walk.begin();
       walk.toTheEnd(progress -> {});
       assertDone(walk);
@@ -76,7 +91,7 @@ class DemoJobWalkTest {
   void demoJob_isWalkedToItsLastSignOff_andEveryStageIsAccessibleAndLargeEnoughBothWays() {
     var faults = new ArrayList<String>();
     try (var tablet = Tablet.of(Size.LANDSCAPE, Script.ON)) {
-      var walk = new Walk(tablet, desk.keepDemo().id());
+      var walk = new Walk(tablet, job);
       walk.begin();
       var seen = new HashSet<String>();
       walk.toTheEnd(
@@ -113,7 +128,7 @@ class DemoJobWalkTest {
   @Test
   void trouble_isOneTapFromASheet_andLeadsBack() {
     try (var tablet = Tablet.of(Size.PORTRAIT, Script.ON)) {
-      var walk = new Walk(tablet, desk.keepDemo().id());
+      var walk = new Walk(tablet, job);
       walk.begin();
       walk.open("/jobs/" + walk.job + "/sheets/1");
       walk.page.getByText("In trouble").first().click();

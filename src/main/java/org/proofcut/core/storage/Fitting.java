@@ -8,10 +8,10 @@ public sealed interface Fitting {
   /** What is reckoned for a row of hooks that is only thought of (our own choice). */
   int RAIL_GRAMS = 8_000;
 
-  /** And for each of its hooks. */
+  /** And for each of its hooks (our own choice). */
   int HOOK_GRAMS = 5_000;
 
-  /** How deep a thing on a door that is only thought of may be. */
+  /** How deep a thing on a door may be where its hooks are only thought of (our own choice). */
   Length DOOR_RAIL_DEEPEST = Length.ofMillimetres(120);
 
   String id();

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
+import org.proofcut.core.measure.Rounding;
 import org.proofcut.core.storage.Fitting.DoorRail;
 import org.proofcut.core.storage.Fitting.Drawer;
 import org.proofcut.core.storage.Fitting.LidBox;
@@ -16,7 +17,7 @@ import org.proofcut.core.storage.Fitting.Wall;
 /** Takes a cabinet apart into its places, from left to right and from the top down. */
 public final class Places {
 
-  /** The bottom carries what stands on it: it is held on all sides. */
+  /** The bottom is held on all sides, and is taken to carry so much (our own choice). */
   private static final int BOTTOM_CARRIES_GRAMS = 50_000;
 
   private final Cabinet cabinet;
@@ -250,10 +251,7 @@ public final class Places {
     }
     var f = BigInteger.valueOf(free.picometres());
     var d = BigInteger.valueOf(deep.picometres());
-    return Length.rootOf(
-        f.multiply(f).subtract(d.multiply(d)),
-        Length.HUNDREDTH,
-        org.proofcut.core.measure.Rounding.DOWN);
+    return Length.rootOf(f.multiply(f).subtract(d.multiply(d)), Length.HUNDREDTH, Rounding.DOWN);
   }
 
   private int column(Band across) {

@@ -20,7 +20,9 @@ import org.proofcut.core.storage.Placer.Effort;
  */
 public final class SmallestChange {
 
+  /** All three are our own choice. */
   private static final Length HOOKS_BELOW_TOP = Length.ofMillimetres(40);
+
   private static final Length WIDER_BY_STEPS = Length.ofMillimetres(10);
   private static final int MOST_STEPS = 60;
 

@@ -344,22 +344,7 @@ class StorageCheckTest {
       var how = new Mounting(length(1530), length(1070), 18_140, length(102), Citation.OWN_CHOICE);
       var can =
           kind("extinguisher", Posture.HANGING).mounted(how).thing("can", 150, 500, 150, grams);
-      var task =
-          task(
-              cabinet()
-                  .with(
-                      all ->
-                          List.of(
-                              new Fitting.Wall(
-                                  "wall",
-                                  "wall",
-                                  length(700 + top),
-                                  length(300),
-                                  length(600),
-                                  length(200),
-                                  50_000,
-                                  500_000))),
-              List.of(can));
+      var task = onlyWall(700 + top, can);
       assertEquals(
           good ? Set.of() : Set.of(HardRule.MOUNTING), broken(task, put(task, can, "wall", 0)));
     }
@@ -369,24 +354,17 @@ class StorageCheckTest {
     void mounted_noNearerToTheFloor(long at, boolean good) {
       var how = new Mounting(length(1530), length(1070), 18_140, length(102), Citation.OWN_CHOICE);
       var can = kind("can", Posture.HANGING).mounted(how).thing("can", 150, 500, 150, 4000);
-      var task =
-          task(
-              cabinet()
-                  .with(
-                      all ->
-                          List.of(
-                              new Fitting.Wall(
-                                  "wall",
-                                  "wall",
-                                  length(at),
-                                  length(300),
-                                  length(600),
-                                  length(200),
-                                  50_000,
-                                  500_000))),
-              List.of(can));
+      var task = onlyWall(at, can);
       assertEquals(
           good ? Set.of() : Set.of(HardRule.MOUNTING), broken(task, put(task, can, "wall", 0)));
+    }
+
+    /** Hooks on the wall, so high above the floor, and nothing else. */
+    private static StorageTask onlyWall(long at, Thing thing) {
+      var wall =
+          new Fitting.Wall(
+              "wall", "wall", length(at), length(300), length(600), length(200), 50_000, 500_000);
+      return task(cabinet().with(all -> List.of(wall)), List.of(thing));
     }
 
     @Test

@@ -1,5 +1,6 @@
 package org.proofcut.core.storage;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -31,7 +32,8 @@ public final class CabinetCheck {
   /**
    * What can't be. Each problem is at a measure of a fitting: its id, a hyphen and one of {@code
    * name}, {@code bay}, {@code door}, {@code on}, {@code at}, {@code width}, {@code height}, {@code
-   * depth}, {@code inner-width}, {@code inner-height}, {@code inner-depth}, {@code drop}.
+   * depth}, {@code inner-width}, {@code inner-height}, {@code inner-depth}, {@code drop}, {@code
+   * load}.
    *
    * @param unit that lengths are said in
    */
@@ -231,14 +233,17 @@ public final class CabinetCheck {
       }
     }
     atMost(box, "height", box.outer().high(), ceiling.minus(surface), "there is above its shelf");
-    var deep =
-        cabinet
-            .fittings(Shelf.class)
-            .filter(shelf -> shelf.id().equals(box.on()))
-            .map(Shelf::deep)
-            .findFirst()
-            .orElse(cabinet.inside().deep());
+    var shelf = cabinet.fittings(Shelf.class).filter(one -> one.id().equals(box.on())).findFirst();
+    var deep = shelf.map(Shelf::deep).orElse(cabinet.inside().deep());
     atMost(box, "depth", box.outer().deep(), deep, "its shelf is deep");
+    int grams = shelf.map(Shelf::mostGrams).orElse(Fitting.BOTTOM_GRAMS);
+    if (box.mostGrams() > grams) {
+      wrong(
+          box,
+          "load",
+          "It carries " + kilograms(box.mostGrams()),
+          "at most " + kilograms(grams) + ": so much what it stands on carries");
+    }
     cabinet
         .fittings(LidBox.class)
         .takeWhile(other -> !other.equals(box))
@@ -304,6 +309,10 @@ public final class CabinetCheck {
             fitting.name() + ": " + what,
             allowed,
             "Change it, or what it does not go with"));
+  }
+
+  private static String kilograms(int grams) {
+    return BigDecimal.valueOf(grams).movePointLeft(3).stripTrailingZeros().toPlainString() + " kg";
   }
 
   private String shown(Length length) {

@@ -1,0 +1,65 @@
+package org.proofcut.core.storage;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.proofcut.core.storage.StorageForTests.cabinet;
+import static org.proofcut.core.storage.StorageForTests.length;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.proofcut.core.evidence.Problem;
+import org.proofcut.core.measure.LengthUnit;
+
+class CabinetCheckTest {
+
+  private static List<String> where(Fitting... more) {
+    var cabinet =
+        cabinet()
+            .with(
+                all -> {
+                  var fittings = new ArrayList<>(all);
+                  fittings.addAll(List.of(more));
+                  return fittings;
+                });
+    return CabinetCheck.problems(cabinet, LengthUnit.MILLIMETRE).stream()
+        .map(Problem::where)
+        .toList();
+  }
+
+  @Test
+  void asItIs_nothingIsWrong() {
+    assertEquals(List.of(), where());
+  }
+
+  /** The shelf is to carry 15 kg. */
+  @ParameterizedTest
+  @CsvSource({"shelf-1,15000,true", "shelf-1,15001,false", "'',50000,true", "'',50001,false"})
+  void boxThatCarriesMoreThanWhatItStandsOn(String on, int grams, boolean good) {
+    var size = new Size(length(100), length(100), length(100));
+    var box = new Fitting.LidBox("box-2", "box", 1, on, size, size, grams);
+    assertEquals(good ? List.of() : List.of("box-2-load"), where(box));
+  }
+
+  /** Shelf 1 is from 282 to 300 mm. */
+  @ParameterizedTest
+  @CsvSource({"282,true", "283,false", "299,false", "300,true"})
+  void hooksBehindAShelf(long at, boolean good) {
+    var rail = new Fitting.Rail("rail-2", "pegs", 1, length(at), 5_000, 5_000);
+    assertEquals(good ? List.of() : List.of("rail-2-at"), where(rail));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"282,true", "283,false", "317,false", "318,true"})
+  void shelfThroughAShelf(long at, boolean good) {
+    var shelf = new Fitting.Shelf("shelf-3", "more", 1, length(at), length(18), length(200), 9);
+    assertEquals(good ? List.of() : List.of("shelf-3-at"), where(shelf));
+  }
+
+  @Test
+  void twoOfOneName_inOneBay() {
+    var rail = new Fitting.Rail("rail-2", "hooks", 1, length(700), 5_000, 5_000);
+    assertEquals(List.of("rail-2-name"), where(rail));
+  }
+}

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import org.proofcut.core.measure.Length;
+import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.measure.Rounding;
 import org.proofcut.core.storage.Fitting.Shelf;
 import org.proofcut.core.storage.Placer.Effort;
@@ -17,9 +18,10 @@ import org.proofcut.core.storage.Placer.Effort;
  * are, then from heights spread over the cabinet, then two shelves at a time, until so many plans
  * were tried as are worth it.
  *
- * <p>Between two heights at which something just fits over or under the shelf, or at which a hand
- * just finds something where hands are, what a plan costs goes up or down evenly; so it is enough
- * to try those heights.
+ * <p>Between two heights at which something just fits over or under the shelf, or is just reached,
+ * or at which a hand just finds something where hands are, what a plan costs goes up or down
+ * evenly; so only those heights are tried. Those at which one thing just hangs over another are not
+ * among them: there would be too many.
  */
 public final class ShelfHeights {
 
@@ -53,7 +55,8 @@ public final class ShelfHeights {
   }
 
   /**
-   * The best heights that were found; those of the task where none is better.
+   * The best heights that were found, all of which can be built; those of the task where none is
+   * better.
    *
    * @param movable ids of the shelves that may move
    * @param step that heights of their faces are multiples of
@@ -67,7 +70,7 @@ public final class ShelfHeights {
   private Chosen choose() {
     var best = descend(first);
     for (var start : spread()) {
-      if (tried.size() < mostTries()) {
+      if (tried.size() < mostTries() && isSound(start)) {
         var found = descend(first.in(start));
         best = BEST_FIRST.compare(glance(found), glance(best)) < 0 ? found : best;
       }
@@ -111,7 +114,7 @@ public final class ShelfHeights {
     var best = task;
     for (var top : worthTrying(task, shelf(task.cabinet(), id))) {
       var moved = task.in(moved(task.cabinet(), id, top));
-      if (BEST_FIRST.compare(glance(moved), glance(best)) < 0) {
+      if (isSound(moved.cabinet()) && BEST_FIRST.compare(glance(moved), glance(best)) < 0) {
         best = moved;
       }
     }
@@ -121,14 +124,16 @@ public final class ShelfHeights {
   /** Two shelves at a time, the second wherever the first leaves it, as far as tries are left. */
   private StorageTask bestOfBoth(StorageTask task, String id, String other) {
     var best = task;
-    var above = neighbour(task.cabinet(), shelf(task.cabinet(), other), false);
+    var above = ShelfTops.neighbour(task.cabinet(), shelf(task.cabinet(), other), false);
     var away = task.in(moved(task.cabinet(), other, above.minus(clear)));
     for (var top : worthTrying(away, shelf(away.cabinet(), id))) {
       var begun = away.in(moved(away.cabinet(), id, top));
       for (var next : worthTrying(begun, shelf(begun.cabinet(), other))) {
         if (tried.size() < mostTries()) {
           var both = task.in(moved(begun.cabinet(), other, next));
-          best = BEST_FIRST.compare(glance(both), glance(best)) < 0 ? both : best;
+          boolean better =
+              isSound(both.cabinet()) && BEST_FIRST.compare(glance(both), glance(best)) < 0;
+          best = better ? both : best;
         }
       }
     }
@@ -165,23 +170,12 @@ public final class ShelfHeights {
   }
 
   private TreeSet<Length> worthTrying(StorageTask task, Shelf shelf) {
-    var below = neighbour(task.cabinet(), shelf, true);
-    var above = neighbour(task.cabinet(), shelf, false);
+    var below = ShelfTops.neighbour(task.cabinet(), shelf, true);
+    var above = ShelfTops.neighbour(task.cabinet(), shelf, false);
     var tops = new TreeSet<Length>();
-    for (var thing : task.things()) {
-      var high = thing.size().high();
-      var over = high.plus(task.limits().above().value());
-      onStep(below.plus(over).plus(shelf.thickness()), tops);
-      onStep(above.minus(over), tops);
-      for (var person : task.usersOf(thing)) {
-        for (var hand : List.of(person.knuckle(), person.elbow(), person.shoulder())) {
-          onStep(hand.minus(task.cabinet().raised()).minus(high.half()), tops);
-        }
-      }
-    }
-    for (var rail : task.cabinet().fittings(Fitting.Rail.class).toList()) {
-      task.things().forEach(thing -> onStep(rail.at().minus(thing.size().high()), tops));
-    }
+    var heights = new ShelfTops(task);
+    heights.ofOne(shelf).forEach(top -> onStep(top, tops));
+    heights.atHand().forEach(top -> onStep(top, tops));
     var least = below.plus(clear).plus(shelf.thickness());
     var most = above.minus(clear);
     tops.removeIf(top -> top.isLessThan(least) || top.isGreaterThan(most));
@@ -196,23 +190,9 @@ public final class ShelfHeights {
     }
   }
 
-  /** The nearest face below, or underside above. */
-  private static Length neighbour(Cabinet cabinet, Shelf shelf, boolean below) {
-    var room = cabinet.bay(shelf.bay()).orElseThrow().across();
-    var edge = below ? Length.ZERO : cabinet.inside().high();
-    for (var block : cabinet.built()) {
-      if (Block.overlap(block.across(), room)) {
-        var top = block.upright().most();
-        var bottom = block.upright().least();
-        if (below && top.isLessThan(shelf.top())) {
-          edge = edge.max(top);
-        }
-        if (!below && bottom.isAtLeast(shelf.top())) {
-          edge = edge.min(bottom);
-        }
-      }
-    }
-    return edge;
+  /** Whether it can be built so: no shelf lies over hooks. */
+  private static boolean isSound(Cabinet cabinet) {
+    return CabinetCheck.problems(cabinet, LengthUnit.MILLIMETRE).isEmpty();
   }
 
   /**

@@ -2,21 +2,25 @@ package org.proofcut.core.storage;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.proofcut.core.measure.Length;
+import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.storage.Fitting.DoorRail;
+import org.proofcut.core.storage.Fitting.Drawer;
 import org.proofcut.core.storage.Fitting.LidBox;
 import org.proofcut.core.storage.Fitting.Rail;
 import org.proofcut.core.storage.Fitting.Shelf;
 import org.proofcut.core.storage.Placer.Effort;
 
 /**
- * The smallest change with which everything has a place: a pin taken out, a shelf moved no farther
- * than must be, a row of hooks more, a wider cabinet. Each is tried by planning anew, the smallest
- * first; heights that are worth trying follow from the heights of the things.
+ * The smallest change that was found with which everything has a place: a pin taken out, a shelf
+ * moved no farther than must be, a row of hooks more, a wider cabinet; one of them, and what counts
+ * for more is our own choice. Each is tried by planning anew at a glance, the smallest first; what
+ * a longer look would have fitted in may be passed by. Shelves are tried at the heights at which
+ * one thing, or something that was left over with one other, just fits or is just reached.
  */
 public final class SmallestChange {
 
@@ -25,6 +29,9 @@ public final class SmallestChange {
 
   private static final Length WIDER_BY_STEPS = Length.ofMillimetres(10);
   private static final int MOST_STEPS = 60;
+
+  private static final Comparator<Change> SMALLEST_FIRST =
+      Comparator.comparingLong(Change::much).thenComparing(Change::words);
 
   private final StorageTask task;
   private final StoragePlan plan;
@@ -37,8 +44,8 @@ public final class SmallestChange {
   }
 
   /**
-   * The smallest change after which nothing is left over that can be kept at all; empty where
-   * nothing is left over, or no single change helps.
+   * The smallest change after which nothing is left over that can be kept at all, with a cabinet
+   * that can be built; empty where nothing is left over, or no single change helps.
    */
   public static Optional<Change> of(StorageTask task, StoragePlan plan, Placer placer) {
     return plan.without().stream().allMatch(thing -> thing.needs(Need.ELSEWHERE))
@@ -47,23 +54,17 @@ public final class SmallestChange {
   }
 
   private Optional<Change> find() {
-    return changes().stream()
-        .sorted(Comparator.comparingLong(Change::much).thenComparing(Change::words))
-        .filter(this::helps)
-        .findFirst()
-        .or(this::wider);
+    var found = changes().stream().sorted(SMALLEST_FIRST).filter(this::helps).findFirst();
+    boolean enough = found.filter(one -> one.much() <= wider(1).much()).isPresent();
+    return enough ? found : Stream.concat(found.stream(), wider().stream()).min(SMALLEST_FIRST);
   }
 
   private boolean helps(Change change) {
     var changed = change.in(task);
-    var options = StoragePlanner.placing(changed).items();
-    boolean possible =
-        options.stream()
-            .noneMatch(
-                item ->
-                    item.options().isEmpty()
-                        && !task.thing(item.id()).orElseThrow().needs(Need.ELSEWHERE));
-    return possible
+    return CabinetCheck.problems(changed.cabinet(), LengthUnit.MILLIMETRE).isEmpty()
+        && StoragePlanner.placing(changed).items().stream()
+            .filter(item -> !task.thing(item.id()).orElseThrow().needs(Need.ELSEWHERE))
+            .noneMatch(item -> item.options().isEmpty())
         && StoragePlanner.plan(changed, placer, Effort.GLANCE).without().stream()
             .allMatch(thing -> thing.needs(Need.ELSEWHERE));
   }
@@ -79,19 +80,17 @@ public final class SmallestChange {
     return changes;
   }
 
-  /** Heights at which what is left over, or what it would drive out, just fits over or under it. */
+  /** Those heights of a shelf between its neighbours at which something just fits. */
   private List<Change> moves(Shelf shelf) {
     var cabinet = task.cabinet();
     if (cabinet.fittings(LidBox.class).anyMatch(box -> box.on().equals(shelf.id()))) {
       return List.of();
     }
-    var below = neighbour(shelf, true);
-    var above = neighbour(shelf, false);
-    var tops = new TreeSet<Length>();
-    for (var high : heights()) {
-      tops.add(below.plus(high).plus(shelf.thickness()));
-      tops.add(above.minus(high));
-    }
+    var below = ShelfTops.neighbour(cabinet, shelf, true);
+    var above = ShelfTops.neighbour(cabinet, shelf, false);
+    var heights = new ShelfTops(task);
+    var tops = new TreeSet<>(heights.ofOne(shelf));
+    tops.addAll(heights.ofTwo(shelf, plan.without()));
     tops.remove(shelf.top());
     return tops.stream()
         .filter(top -> top.minus(shelf.thickness()).isGreaterThan(below) && top.isLessThan(above))
@@ -105,36 +104,7 @@ public final class SmallestChange {
         : shelf.name() + " of bay " + shelf.bay();
   }
 
-  /** Room that things take over a shelf, with that for the hand. */
-  private List<Length> heights() {
-    var heights = new LinkedHashSet<Length>();
-    for (var thing : task.things()) {
-      heights.add(thing.size().high().plus(task.limits().above().value()));
-    }
-    return List.copyOf(heights);
-  }
-
-  /** The nearest face below, or underside above. */
-  private Length neighbour(Shelf shelf, boolean below) {
-    var room = task.cabinet().bay(shelf.bay()).orElseThrow().across();
-    var edge = below ? Length.ZERO : task.cabinet().inside().high();
-    for (var block : task.cabinet().built()) {
-      if (!Block.overlap(block.across(), room)) {
-        continue;
-      }
-      var top = block.upright().most();
-      var bottom = block.upright().least();
-      if (below && top.isLessThan(shelf.top())) {
-        edge = edge.max(top);
-      }
-      if (!below && bottom.isGreaterThan(shelf.top())) {
-        edge = edge.min(bottom);
-      }
-    }
-    return edge;
-  }
-
-  /** Hooks just under the top and under each shelf, where none are. */
+  /** Hooks just under the top, and under each shelf and drawer, where none are. */
   private List<Change> rails(Bay bay) {
     var cabinet = task.cabinet();
     var undersides = new TreeSet<Length>();
@@ -143,8 +113,12 @@ public final class SmallestChange {
         .fittings(Shelf.class)
         .filter(shelf -> shelf.bay() == bay.number())
         .forEach(shelf -> undersides.add(shelf.top().minus(shelf.thickness())));
+    cabinet
+        .fittings(Drawer.class)
+        .filter(drawer -> drawer.bay() == bay.number())
+        .forEach(drawer -> undersides.add(drawer.bottom()));
     return undersides.stream()
-        .map(under -> under.minus(HOOKS_BELOW_TOP))
+        .map(under -> under.minus(HOOKS_BELOW_TOP.max(task.limits().above().value())))
         .filter(Length::isPositive)
         .filter(
             at ->
@@ -159,13 +133,23 @@ public final class SmallestChange {
                 new Change.AddRail(
                     new Rail(
                         "new-rail-" + bay.number(),
-                        "new hooks",
+                        newName(),
                         bay.number(),
                         at,
                         Fitting.RAIL_GRAMS,
                         Fitting.HOOK_GRAMS),
                     cabinet.bays().size() == 1 ? "the cabinet" : "bay " + bay.number()))
         .toList();
+  }
+
+  /** Labels and prompts go by names: one that no fitting has. */
+  private String newName() {
+    var names = task.cabinet().fittings().stream().map(Fitting::name).toList();
+    return Stream.iterate(1, number -> number + 1)
+        .map(number -> number == 1 ? "new hooks" : "new hooks " + number)
+        .filter(name -> !names.contains(name))
+        .findFirst()
+        .orElseThrow();
   }
 
   private List<Change> rails(Door door) {
@@ -181,7 +165,7 @@ public final class SmallestChange {
                 new Change.AddDoorRail(
                     new DoorRail(
                         "new-door-rail-" + door.number(),
-                        "new hooks",
+                        newName(),
                         door.number(),
                         cabinet.inside().high().minus(HOOKS_BELOW_TOP),
                         deep,

@@ -12,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
+import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.storage.Fitting.Shelf;
 import org.proofcut.core.storage.Placer.Effort;
 
@@ -64,6 +65,27 @@ class ShelfHeightsTest {
     assertEquals(1, StoragePlanner.plan(task, PLACER, Effort.PLAN).without().size());
     var chosen = choose(task);
     assertEquals(List.of(), chosen.plan().without());
+    assertEquals(List.of(), StorageCheck.faults(chosen.task(), chosen.plan()));
+  }
+
+  /** Hooks at 560: no height from 540 to 578 can be built, whatever the plan would gain. */
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10})
+  void noShelf_liesOverHooks(long seed) {
+    var hooks = new Fitting.Rail("rail", "hooks", 1, length(560), 10_000, 5_000);
+    var cabinet =
+        cabinet(300, 440)
+            .with(
+                all -> {
+                  var more = new ArrayList<>(all);
+                  more.add(hooks);
+                  return more;
+                });
+    var things = new ArrayList<>(things(seed));
+    things.add(StorageForTests.kind("muffs", Posture.HANGING).thing("muffs", 150, 200, 90, 300));
+    var task = StorageForTests.task(cabinet, things);
+    var chosen = ShelfHeights.of(task, List.of("shelf-1", "shelf-2"), STEP, CLEAR, PLACER);
+    assertEquals(List.of(), CabinetCheck.problems(chosen.task().cabinet(), LengthUnit.MILLIMETRE));
     assertEquals(List.of(), StorageCheck.faults(chosen.task(), chosen.plan()));
   }
 

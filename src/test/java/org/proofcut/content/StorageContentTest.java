@@ -104,7 +104,7 @@ class StorageContentTest {
   }
 
   private static boolean suits(StorageTask task, Thing thing, Place place) {
-    var left = place.across().least();
+    var left = place.across().least().plus(task.limits().untouched().value());
     return StorageCheck.faults(task, StorageForTests.plan(new Put(thing, place, left))).isEmpty();
   }
 

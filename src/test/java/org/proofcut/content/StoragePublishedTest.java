@@ -317,9 +317,10 @@ class StoragePublishedTest {
         "wall-2");
   }
 
-  /** The rules that a thing breaks at the left of a place. */
+  /** The rules that a thing breaks at the left of a place, with room to its side. */
   private static List<HardRule> rules(Thing thing, Place place) {
-    var plan = StorageForTests.plan(new Put(thing, place, place.across().least()));
+    var left = place.across().least().plus(LIMITS.untouched().value());
+    var plan = StorageForTests.plan(new Put(thing, place, left));
     return StorageCheck.faults(task(thing, StorageForTests.cabinet()), plan).stream()
         .map(StorageCheck.Fault::rule)
         .toList();

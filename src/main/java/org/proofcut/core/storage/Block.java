@@ -21,9 +21,23 @@ public record Block(Band across, Band upright, Band deep) {
     return holds(across, other.across) && holds(upright, other.upright) && holds(deep, other.deep);
   }
 
-  /** The block with so much room before and behind it. */
-  public Block deeperBy(Length each) {
-    return new Block(across, upright, new Band(deep.least().minus(each), deep.most().plus(each)));
+  /** The block with so much room more on both sides, along each axis. */
+  Block grown(Length byAcross, Length byUpright, Length byDeep) {
+    return new Block(grown(across, byAcross), grown(upright, byUpright), grown(deep, byDeep));
+  }
+
+  private static Band grown(Band band, Length by) {
+    return new Band(band.least().minus(by), band.most().plus(by));
+  }
+
+  /** The block with so much room under it. */
+  Block withRoomUnder(Length room) {
+    return new Block(across, new Band(upright.least().minus(room), upright.most()), deep);
+  }
+
+  /** The room over the block, so high. */
+  Block over(Length room) {
+    return new Block(across, new Band(upright.most(), upright.most().plus(room)), deep);
   }
 
   static boolean overlap(Band one, Band other) {

@@ -146,6 +146,24 @@ public record Cabinet(
         new Band(Length.ZERO, inside.deep().min(uprightDeep)));
   }
 
+  /** The outside of the box with this id. */
+  Block boxAround(String id) {
+    return fittings(LidBox.class)
+        .filter(box -> box.id().equals(id))
+        .map(this::block)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** The door that a row of hooks is on. */
+  Door doorOf(Place rail) {
+    return fittings(Fitting.DoorRail.class)
+        .filter(one -> one.id().equals(rail.id()))
+        .findFirst()
+        .flatMap(one -> door(one.door()))
+        .orElseThrow();
+  }
+
   private Block block(LidBox box) {
     var right = bay(box.bay()).orElseThrow().across().most();
     var bottom = surface(box.on());

@@ -5,6 +5,9 @@ import org.proofcut.core.measure.Length;
 /** What a cabinet is fitted out with. Heights count from the inner face of its bottom. */
 public sealed interface Fitting {
 
+  /** What the bottom is taken to carry: it is held on all sides (our own choice). */
+  int BOTTOM_GRAMS = 50_000;
+
   /** What is reckoned for a row of hooks that is only thought of (our own choice). */
   int RAIL_GRAMS = 8_000;
 

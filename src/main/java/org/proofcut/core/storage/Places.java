@@ -14,11 +14,11 @@ import org.proofcut.core.storage.Fitting.Rail;
 import org.proofcut.core.storage.Fitting.Shelf;
 import org.proofcut.core.storage.Fitting.Wall;
 
-/** Takes a cabinet apart into its places, from left to right and from the top down. */
+/**
+ * Takes a cabinet apart into its places: bay by bay in the order of its fittings, then doors and
+ * wall.
+ */
 public final class Places {
-
-  /** The bottom is held on all sides, and is taken to carry so much (our own choice). */
-  private static final int BOTTOM_CARRIES_GRAMS = 50_000;
 
   private final Cabinet cabinet;
   private final StorageLimits limits;
@@ -51,7 +51,7 @@ public final class Places {
       return surface(bay, shelf.id(), shelf.name(), shelf.top(), shelf.deep(), shelf.mostGrams());
     }
     if (fitting instanceof Rail rail && rail.bay() == bay.number()) {
-      return Optional.of(hooks(bay, rail));
+      return hooks(bay, rail);
     }
     if (fitting instanceof Drawer drawer && drawer.bay() == bay.number()) {
       return Optional.of(inside(bay, drawer));
@@ -69,7 +69,7 @@ public final class Places {
         "bottom",
         Length.ZERO,
         cabinet.inside().deep(),
-        BOTTOM_CARRIES_GRAMS);
+        Fitting.BOTTOM_GRAMS);
   }
 
   /** A face that things stand on, up to what is above it; none where a drawer is on it. */
@@ -77,7 +77,8 @@ public final class Places {
       Bay bay, String id, String name, Length top, Length deep, int mostGrams) {
     var across = besideBoxes(bay, id);
     var ceiling = ceiling(bay, top);
-    return across.isEmpty() || ceiling.isAtMost(top)
+    var front = deep.min(behindDoors(bay));
+    return across.isEmpty() || ceiling.isAtMost(top) || !front.isPositive()
         ? Optional.empty()
         : Optional.of(
             new Place(
@@ -87,11 +88,19 @@ public final class Places {
                 bay.number() - 1,
                 across.get(),
                 new Band(top, ceiling),
-                new Band(Length.ZERO, deep),
+                new Band(Length.ZERO, front),
                 mostGrams - carriedBoxes(bay, id),
                 Optional.empty(),
                 false,
                 cabinet.dry()));
+  }
+
+  /** How far from the back anything in a bay may reach, so that its doors shut over it. */
+  private Length behindDoors(Bay bay) {
+    var deep = cabinet.inside().deep();
+    return cabinet.doors().stream().anyMatch(door -> Block.overlap(door.across(), bay.across()))
+        ? deep.minus(limits.behindDoor().value())
+        : deep;
   }
 
   /** Boxes stand on the right end of their shelf. */
@@ -151,19 +160,25 @@ public final class Places {
     return floor;
   }
 
-  private Place hooks(Bay bay, Rail rail) {
-    return new Place(
-        rail.id(),
-        named(bay, rail.name()),
-        Place.Kind.RAIL,
-        bay.number() - 1,
-        bay.across(),
-        new Band(floor(bay, rail.at()), rail.at()),
-        new Band(Length.ZERO, cabinet.inside().deep()),
-        rail.mostGrams(),
-        Optional.of(rail.eachGrams()),
-        false,
-        cabinet.dry());
+  /** On a back that holds no screw the hooks are on a batten, and all hangs before that. */
+  private Optional<Place> hooks(Bay bay, Rail rail) {
+    var back = HookSheet.Fastening.USUAL.standsOut(cabinet.back());
+    var front = behindDoors(bay);
+    return back.isAtLeast(front)
+        ? Optional.empty()
+        : Optional.of(
+            new Place(
+                rail.id(),
+                named(bay, rail.name()),
+                Place.Kind.RAIL,
+                bay.number() - 1,
+                bay.across(),
+                new Band(floor(bay, rail.at()), rail.at()),
+                new Band(back, front),
+                rail.mostGrams(),
+                Optional.of(rail.eachGrams()),
+                false,
+                cabinet.dry()));
   }
 
   private Place inside(Bay bay, Drawer drawer) {
@@ -196,7 +211,7 @@ public final class Places {
         box.mostGrams(),
         Optional.empty(),
         true,
-        true);
+        cabinet.dry());
   }
 
   private static Band middle(Band outer, Length wide) {
@@ -223,12 +238,11 @@ public final class Places {
   }
 
   private Place onDoor(DoorRail rail, Door door, Band fromHinge) {
-    var left = door.across().least();
-    var right = door.across().most();
+    var hinges = door.hinges();
     var across =
         door.hingedLeft()
-            ? fromHinge.movedBy(left)
-            : new Band(right.minus(fromHinge.most()), right.minus(fromHinge.least()));
+            ? fromHinge.movedBy(hinges)
+            : new Band(hinges.minus(fromHinge.most()), hinges.minus(fromHinge.least()));
     var deep = cabinet.inside().deep();
     return new Place(
         rail.id(),
@@ -252,6 +266,13 @@ public final class Places {
     var f = BigInteger.valueOf(free.picometres());
     var d = BigInteger.valueOf(deep.picometres());
     return Length.rootOf(f.multiply(f).subtract(d.multiply(d)), Length.HUNDREDTH, Rounding.DOWN);
+  }
+
+  /** From a door's hinges to the far corner of what hangs there, no less. */
+  static Length diagonal(Length along, Length deep) {
+    var a = BigInteger.valueOf(along.picometres());
+    var d = BigInteger.valueOf(deep.picometres());
+    return Length.rootOf(a.multiply(a).add(d.multiply(d)), Length.HUNDREDTH, Rounding.UP);
   }
 
   private int column(Band across) {

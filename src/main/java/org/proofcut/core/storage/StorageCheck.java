@@ -7,12 +7,16 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
-import java.util.function.Predicate;
+import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
+import org.proofcut.core.measure.Rounding;
+import org.proofcut.core.storage.Fitting.LidBox;
+import org.proofcut.core.storage.Fitting.Shelf;
 
 /**
  * Judges a plan by geometry and by the hard rules alone, with every thing as a block in its place.
- * It knows nothing of wishes and of how the plan was found.
+ * It knows nothing of wishes and of how the plan was found, and believes a place nothing that its
+ * fitting does not give.
  */
 public final class StorageCheck {
 
@@ -27,12 +31,14 @@ public final class StorageCheck {
   private final StorageTask task;
   private final StorageLimits limits;
   private final StoragePlan plan;
+  private final AsBuilt built;
   private final List<Fault> faults = new ArrayList<>();
 
   private StorageCheck(StorageTask task, StoragePlan plan) {
     this.task = task;
     this.limits = task.limits();
     this.plan = plan;
+    this.built = new AsBuilt(task.cabinet());
   }
 
   /** All faults of a plan; none where it keeps to every rule. */
@@ -60,9 +66,12 @@ public final class StorageCheck {
     var seen = new HashSet<String>();
     for (var put : plan.puts()) {
       require(seen.add(put.thing().id()), ONCE, put, "It has more than one place");
+      require(task.things().contains(put.thing()), ONCE, put, "It is none of the things asked for");
     }
     for (var thing : plan.without()) {
-      seen.add(thing.id());
+      if (!seen.add(thing.id())) {
+        faults.add(new Fault(ONCE, thing.name(), "It is left over as well"));
+      }
     }
     for (var thing : task.things()) {
       if (!seen.contains(thing.id())) {
@@ -72,58 +81,187 @@ public final class StorageCheck {
   }
 
   private void room(Put put) {
-    var block = put.block();
     var place = put.place();
+    if (!built.gives(place)) {
+      require(false, IN_PLACE, put, "Its place is not as it is built");
+      return;
+    }
     require(
-        new Block(place.across(), place.upright(), place.deep()).holds(block),
+        new Block(place.across(), place.upright(), place.deep()).holds(put.block()),
         IN_PLACE,
         put,
         "It is larger than its place");
-    if (!place.kind().isHung()) {
-      var top = block.upright().most().plus(limits.above().value());
-      require(
-          top.isAtMost(place.upright().most()),
-          HAND_ROOM,
-          put,
-          "There is no room for a hand over it");
-    }
-    if (place.kind() != Place.Kind.WALL
-        && place.kind() != Place.Kind.DRAWER
-        && place.kind() != Place.Kind.BOX) {
-      require(task.cabinet().room().holds(block), IN_PLACE, put, "It sticks out of the cabinet");
-      var clear = place.isOnDoor() ? block.deeperBy(limits.behindDoor().value()) : block;
-      require(
-          task.cabinet().built().stream().noneMatch(clear::overlaps),
-          place.isOnDoor() ? DOOR_SHUTS : NOT_THROUGH,
-          put,
-          "It meets what is built in");
-    }
-    if (place.isOnDoor()) {
-      swing(put);
+    untouched(put);
+    switch (place.kind()) {
+      case SHELF -> onShelf(put);
+      case RAIL -> onHook(put);
+      case DOOR_RAIL -> onDoor(put);
+      case BOX ->
+          require(
+              isFree(task.cabinet().boxAround(place.id()).over(limits.above().value())),
+              HAND_ROOM,
+              put,
+              "There is no room to lift the lid");
+      case WALL ->
+          require(
+              put.thing()
+                  .size()
+                  .high()
+                  .plus(limits.belowHanging().value())
+                  .isAtMost(place.upright().extent()),
+              IN_PLACE,
+              put,
+              "It hangs down to what is under it");
+      case DRAWER -> {}
     }
   }
 
-  /** The corner that is farthest from the hinges passes the frame as the door shuts. */
-  private void swing(Put put) {
-    var block = put.block();
-    var door =
-        task.cabinet().doors().stream()
-            .filter(one -> Block.overlap(one.across(), block.across()))
-            .findFirst();
-    if (door.isEmpty()) {
-      require(false, DOOR_SHUTS, put, "There is no door");
-      return;
-    }
-    var along =
-        door.get().hingedLeft()
-            ? block.across().most().minus(door.get().across().least())
-            : door.get().across().most().minus(block.across().least());
-    var free = door.get().across().extent().minus(limits.behindDoor().value());
+  /** Nothing presses from the sides of its place, or from the lid and the walls of a box. */
+  private void untouched(Put put) {
+    var place = put.place();
+    var room = limits.untouched().value();
+    var across = put.block().across();
     require(
-        squared(along).add(squared(put.thing().size().deep())).compareTo(squared(free)) <= 0,
+        !isDelicate(put)
+            || (across.least().minus(room).isAtLeast(place.across().least())
+                && across.most().plus(room).isAtMost(place.across().most())),
+        put.thing().needs(Need.UNDEFORMED) ? UNDEFORMED : HAND_ROOM,
+        put,
+        "It is too near to the side of its place");
+    boolean closed = place.kind() == Place.Kind.DRAWER || place.kind() == Place.Kind.BOX;
+    require(
+        !closed
+            || !put.thing().needs(Need.UNDEFORMED)
+            || (put.block().upright().most().plus(room).isAtMost(place.upright().most())
+                && put.block().deep().extent().plus(room.times(2)).isAtMost(place.deep().extent())),
+        UNDEFORMED,
+        put,
+        "It is too tight in there");
+  }
+
+  private void onShelf(Put put) {
+    isThrough(put.block(), NOT_THROUGH, put);
+    require(
+        isFree(put.block().over(limits.above().value())),
+        HAND_ROOM,
+        put,
+        "There is no room for a hand over it");
+    behindDoor(put);
+  }
+
+  private void onHook(Put put) {
+    isThrough(hung(put), NOT_THROUGH, put);
+    require(
+        isFree(put.block().over(limits.above().value())),
+        HAND_ROOM,
+        put,
+        "There is no room to lift it off its hook");
+    behindDoor(put);
+  }
+
+  private void isThrough(Block block, HardRule rule, Put put) {
+    require(task.cabinet().room().holds(block), rule, put, "It sticks out of the cabinet");
+    require(
+        task.cabinet().built().stream().noneMatch(block::overlaps),
+        rule,
+        put,
+        "It meets what is built in");
+  }
+
+  private boolean isFree(Block room) {
+    return task.cabinet().room().holds(room)
+        && task.cabinet().built().stream().noneMatch(room::overlaps);
+  }
+
+  /** Where a door shuts over it, it does not touch the door. */
+  private void behindDoor(Put put) {
+    boolean door =
+        task.cabinet().doors().stream()
+            .anyMatch(one -> Block.overlap(one.across(), put.block().across()));
+    var front = put.block().deep().most().plus(limits.behindDoor().value());
+    require(
+        !door || front.isAtMost(task.cabinet().inside().deep()),
+        DOOR_SHUTS,
+        put,
+        "The door meets it");
+  }
+
+  /** What hangs, with its hook and with room under it. */
+  private Block hung(Put put) {
+    var block = put.block();
+    var deep = block.deep();
+    var hook = limits.hookDeep().value();
+    if (deep.extent().isLessThan(hook)) {
+      deep =
+          put.place().isOnDoor()
+              ? new Band(deep.most().minus(hook), deep.most())
+              : new Band(deep.least(), deep.least().plus(hook));
+    }
+    return new Block(block.across(), block.upright(), deep)
+        .withRoomUnder(limits.belowHanging().value());
+  }
+
+  /** It passes the frame as the door shuts, and all that is behind the door. */
+  private void onDoor(Put put) {
+    var door = task.cabinet().doorOf(put.place());
+    var upright = swaying(put).upright();
+    require(
+        task.cabinet().room().upright().contains(upright.least())
+            && task.cabinet().room().upright().contains(upright.most()),
+        DOOR_SHUTS,
+        put,
+        "It meets the bottom or the top as the door shuts");
+    require(
+        task.cabinet().built().stream().noneMatch(block -> meetsSwinging(put, block)),
+        DOOR_SHUTS,
+        put,
+        "It meets what is built in");
+    var free = door.across().extent().minus(limits.behindDoor().value());
+    require(
+        farCorner(put).compareTo(squared(free)) <= 0,
         DOOR_SHUTS,
         put,
         "Its corner meets the frame as the door shuts");
+  }
+
+  /** What hangs on a door, with room for it to sway. */
+  private Block swaying(Put put) {
+    var block = put.block();
+    var room = limits.behindDoor().value();
+    return new Block(block.across(), block.upright(), hung(put).deep())
+        .grown(Length.ZERO, room, room);
+  }
+
+  /**
+   * Whether something in the cabinet is met by what hangs on a door when it is shut, or on the way
+   * there: its corner goes round the hinges, and comes farther along than where it then hangs.
+   */
+  private boolean meetsSwinging(Put put, Block block) {
+    var shut = swaying(put);
+    if (!Block.overlap(shut.upright(), block.upright())
+        || !Block.overlap(shut.deep(), block.deep())) {
+      return false;
+    }
+    if (Block.overlap(shut.across(), block.across())) {
+      return true;
+    }
+    var door = task.cabinet().doorOf(put.place());
+    var near = door.hingedLeft() ? block.across().least() : block.across().most();
+    var far = door.hingedLeft() ? put.block().across().most() : put.left();
+    boolean beyond = door.hingedLeft() ? near.isAtLeast(far) : near.isAtMost(far);
+    var before = task.cabinet().inside().deep().minus(block.deep().most());
+    var corner =
+        Length.rootOf(farCorner(put), Length.HUNDREDTH, Rounding.UP)
+            .plus(limits.behindDoor().value());
+    return beyond
+        && squared(door.fromHinges(near)).add(squared(before)).compareTo(squared(corner)) < 0;
+  }
+
+  /** Square of the way from the hinges to the corner that is farthest from them. */
+  private BigInteger farCorner(Put put) {
+    var door = task.cabinet().doorOf(put.place());
+    var along = door.fromHinges(door.hingedLeft() ? put.block().across().most() : put.left());
+    return squared(along).add(squared(put.thing().size().deep()));
   }
 
   private static BigInteger squared(Length length) {
@@ -250,13 +388,34 @@ public final class StorageCheck {
   }
 
   private void apartInRoom(Put one, Put other) {
-    boolean door = one.place().isOnDoor() != other.place().isOnDoor();
-    var grown = door ? one.block().deeperBy(limits.behindDoor().value()) : one.block();
-    require(
-        !grown.overlaps(other.block()),
-        door ? DOOR_SHUTS : NOT_THROUGH,
-        one,
-        "It meets " + other.thing().name());
+    if (one.place().isOnDoor() == other.place().isOnDoor()) {
+      require(
+          !hooked(one).overlaps(other.block()) && !hooked(other).overlaps(one.block()),
+          NOT_THROUGH,
+          one,
+          "It meets " + other.thing().name());
+    } else {
+      var onDoor = one.place().isOnDoor() ? one : other;
+      var behind = onDoor == one ? other : one;
+      require(
+          !meetsSwinging(onDoor, behind.block()) && !swaying(onDoor).overlaps(hooked(behind)),
+          DOOR_SHUTS,
+          onDoor,
+          "It meets " + behind.thing().name());
+    }
+    if (isDelicate(one) || isDelicate(other)) {
+      var room = limits.untouched().value();
+      require(
+          !one.block().grown(Length.ZERO, room, room).overlaps(other.block()),
+          UNDEFORMED,
+          one,
+          "It is too near to " + other.thing().name());
+    }
+  }
+
+  /** What hangs with its hook; what stands as it is. */
+  private Block hooked(Put put) {
+    return put.place().kind().isHung() ? hung(put) : put.block();
   }
 
   private static Length between(Put one, Put other) {
@@ -270,11 +429,11 @@ public final class StorageCheck {
         one.place().kind().isHung()
             ? limits.besideHanging().value()
             : limits.besideStanding().value();
-    Predicate<Put> delicate =
-        put -> put.thing().needs(Need.UNDEFORMED) || put.thing().needs(Need.AT_ONCE);
-    return delicate.test(one) || delicate.test(other)
-        ? beside.plus(limits.untouched().value())
-        : beside;
+    return isDelicate(one) || isDelicate(other) ? beside.plus(limits.untouched().value()) : beside;
+  }
+
+  private static boolean isDelicate(Put put) {
+    return put.thing().needs(Need.UNDEFORMED) || put.thing().needs(Need.AT_ONCE);
   }
 
   /** Whether what comes off one thing falls on the other, with nothing built in between. */
@@ -290,14 +449,17 @@ public final class StorageCheck {
         && task.cabinet().built().stream().noneMatch(board -> isBetween(board, above, below));
   }
 
-  /** Whether a board covers all of the width in which one thing is over the other. */
+  /** Whether a board covers all of the width and depth in which one thing is over the other. */
   private static boolean isBetween(Block board, Block above, Block below) {
-    var left = above.across().least().max(below.across().least());
-    var right = above.across().most().min(below.across().most());
-    return board.across().contains(left)
-        && board.across().contains(right)
-        && board.upright().least().isAtLeast(below.upright().most())
-        && board.upright().most().isAtMost(above.upright().least());
+    return board.upright().least().isAtLeast(below.upright().most())
+        && board.upright().most().isAtMost(above.upright().least())
+        && isUnder(board.across(), above.across(), below.across())
+        && isUnder(board.deep(), above.deep(), below.deep());
+  }
+
+  private static boolean isUnder(Band board, Band above, Band below) {
+    return board.least().isAtMost(above.least().max(below.least()))
+        && board.most().isAtLeast(above.most().min(below.most()));
   }
 
   private void loads() {
@@ -307,8 +469,8 @@ public final class StorageCheck {
           plan.in(place.id()).stream()
               .sorted(Comparator.comparingInt((Put put) -> put.thing().grams()).reversed())
               .toList();
-      int all = there.stream().mapToInt(put -> put.thing().grams()).sum();
-      require(all <= place.mostGrams(), LOAD, there.get(0), "Its place carries too much");
+      require(
+          grams(place.id()) <= place.mostGrams(), LOAD, there.get(0), "Its place carries too much");
       place
           .mostGramsEach()
           .ifPresent(
@@ -320,6 +482,26 @@ public final class StorageCheck {
                               LOAD,
                               put,
                               "It is too heavy for its hook")));
+    }
+    task.cabinet().fittings(LidBox.class).forEach(this::underBox);
+  }
+
+  private long grams(String place) {
+    return plan.in(place).stream().mapToLong(put -> put.thing().grams()).sum();
+  }
+
+  /** A shelf carries what stands on it and what is in the box on it. */
+  private void underBox(LidBox box) {
+    var shelf = box.on().isEmpty() ? "bottom-" + box.bay() : box.on();
+    int most =
+        task.cabinet()
+            .fittings(Shelf.class)
+            .filter(one -> one.id().equals(shelf))
+            .map(Shelf::mostGrams)
+            .findFirst()
+            .orElse(Fitting.BOTTOM_GRAMS);
+    if (grams(shelf) + grams(box.id()) > most) {
+      faults.add(new Fault(LOAD, box.name(), "It stands on what carries too much"));
     }
   }
 

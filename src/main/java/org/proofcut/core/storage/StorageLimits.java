@@ -10,9 +10,11 @@ import org.proofcut.core.measure.Length;
  * @param besideStanding room between two things that stand side by side
  * @param besideHanging room between two things on hooks
  * @param above room over a thing, for the hand that lifts it out
- * @param untouched room all around a thing that nothing may press on
- * @param behindDoor room between what hangs on a door and what is behind it
+ * @param untouched room that a thing that nothing may press on has more, on all sides
+ * @param behindDoor room between a shut door, with all that hangs on it, and what is behind it
  * @param doorStile width of the door's edges that no hook is screwed into
+ * @param belowHanging room under what hangs: a hook holds lower than its screw, and cloth stretches
+ * @param hookDeep how far a hook stands out from what it is screwed to
  * @param hookFactor how many times a thing's weight its hook carries
  * @param seatedLow lowest reach from a chair
  * @param seatedHigh highest reach from a chair
@@ -37,6 +39,8 @@ public record StorageLimits(
     Worked<Length> untouched,
     Worked<Length> behindDoor,
     Worked<Length> doorStile,
+    Worked<Length> belowHanging,
+    Worked<Length> hookDeep,
     Worked<Integer> hookFactor,
     Worked<Length> seatedLow,
     Worked<Length> seatedHigh,

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.BiPredicate;
+import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.Rounding;
 import org.proofcut.core.storage.Placer.Effort;
@@ -174,7 +175,8 @@ public final class StoragePlanner {
     // Each pair of places comes up twice: room is the same both ways and is looked at once.
     BiPredicate<Thing, Thing> bad =
         one < other
-            ? (a, b) -> cross(a, one, b, other) || dirties(a, one, b, other)
+            ? (a, b) ->
+                suits.cross(a, places.get(one), b, places.get(other)) || dirties(a, one, b, other)
             : (a, b) -> dirties(a, one, b, other);
     for (int i = 0; i < task.things().size(); i++) {
       var others = new ArrayList<Choice>();
@@ -189,16 +191,6 @@ public final class StoragePlanner {
     }
   }
 
-  /** Wherever they are from left to right in their places. */
-  private boolean cross(Thing a, int one, Thing b, int other) {
-    var place = places.get(one);
-    var next = places.get(other);
-    var first = Suits.anywhere(a, place);
-    var grown =
-        place.isOnDoor() == next.isOnDoor() ? first : first.deeperBy(limits.behindDoor().value());
-    return grown.overlaps(Suits.anywhere(b, next));
-  }
-
   private boolean dirties(Thing above, int one, Thing below, int other) {
     if (above.soil() != Soil.DIRTY || below.soil() != Soil.CLEAN) {
       return false;
@@ -210,14 +202,17 @@ public final class StoragePlanner {
         && task.cabinet().built().stream().noneMatch(board -> shelters(board, falls, on));
   }
 
-  /** Whether a board lies between the two for all of the width that they share. */
+  /** Whether a board lies between the two for all of the width and depth that they share. */
   private static boolean shelters(Block board, Block falls, Block on) {
-    var from = falls.across().least().max(on.across().least());
-    var to = falls.across().most().min(on.across().most());
-    return board.across().contains(from)
-        && board.across().contains(to)
+    return covers(board.across(), falls.across(), on.across())
+        && covers(board.deep(), falls.deep(), on.deep())
         && board.upright().least().isAtLeast(on.upright().most())
         && board.upright().most().isAtMost(falls.upright().least());
+  }
+
+  private static boolean covers(Band board, Band falls, Band on) {
+    return board.contains(falls.least().max(on.least()))
+        && board.contains(falls.most().min(on.most()));
   }
 
   private StoragePlan laidOut(Placing placing, Placed placed) {

@@ -1,5 +1,6 @@
 package org.proofcut.core.storage;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -29,11 +30,10 @@ public record StorageTask(
     return Places.of(cabinet, limits);
   }
 
-  /** Those who use a thing. */
+  /** Those who use a thing; everybody where nobody is known by any of its names. */
   public List<Person> usersOf(Thing thing) {
-    return thing.users().isEmpty()
-        ? people
-        : people.stream().filter(person -> thing.users().contains(person.name())).toList();
+    var users = people.stream().filter(person -> thing.users().contains(person.name())).toList();
+    return users.isEmpty() ? people : users;
   }
 
   /** The same for another cabinet. */
@@ -43,7 +43,7 @@ public record StorageTask(
 
   /** The same without one pin. */
   public StorageTask unpinned(String thing) {
-    var left = new java.util.HashMap<>(pins);
+    var left = new HashMap<>(pins);
     left.remove(thing);
     return new StorageTask(cabinet, things, people, left, before, limits);
   }

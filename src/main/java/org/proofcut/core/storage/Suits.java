@@ -82,16 +82,55 @@ final class Suits {
 
   private Optional<Why> sized(Thing thing, Place place) {
     var size = thing.size();
-    var tall = place.kind().isHung() ? size.high() : size.high().plus(limits.above().value());
+    var tall = size.high().plus(overOrUnder(place)).plus(inside(thing, place));
+    var deep = size.deep().plus(inside(thing, place).times(2));
     return tooMuch("high", tall, place.upright(), HardRule.IN_PLACE)
         .or(() -> tooMuch("wide", wide(thing), place.across(), HardRule.IN_PLACE))
-        .or(() -> tooMuch("deep", size.deep(), place.deep(), HardRule.IN_PLACE))
+        .or(() -> tooMuch("deep", deep, place.deep(), HardRule.IN_PLACE))
+        .or(() -> handRoom(thing, place))
         .or(
             () ->
                 refuse(
                     meetsBuilt(thing, place),
                     place.isOnDoor() ? HardRule.DOOR_SHUTS : HardRule.NOT_THROUGH,
                     "it meets what is built in there"));
+  }
+
+  /** Room that nothing may press into, where something closes over a thing and around it. */
+  private Length inside(Thing thing, Place place) {
+    boolean closed = place.kind() == Place.Kind.DRAWER || place.kind() == Place.Kind.BOX;
+    return closed && thing.needs(Need.UNDEFORMED) ? limits.untouched().value() : Length.ZERO;
+  }
+
+  /** A drawer is drawn out, and a box has its lid off: nothing is over what is in them. */
+  private Length overOrUnder(Place place) {
+    return switch (place.kind()) {
+      case SHELF -> limits.above().value();
+      case RAIL, WALL -> limits.belowHanging().value();
+      case DOOR_RAIL -> limits.behindDoor().value();
+      case DRAWER, BOX -> Length.ZERO;
+    };
+  }
+
+  /** What hangs is lifted off its hook, and a lid is lifted too. */
+  private Optional<Why> handRoom(Thing thing, Place place) {
+    return switch (place.kind()) {
+      case RAIL ->
+          refuse(
+              !isFree(anywhere(thing, place).over(limits.above().value())),
+              HardRule.HAND_ROOM,
+              "there is no room to lift it off its hook");
+      case BOX ->
+          refuse(
+              !isFree(task.cabinet().boxAround(place.id()).over(limits.above().value())),
+              HardRule.HAND_ROOM,
+              "there is no room to lift the lid");
+      case SHELF, DRAWER, DOOR_RAIL, WALL -> Optional.empty();
+    };
+  }
+
+  private boolean isFree(Block room) {
+    return task.cabinet().room().holds(room) && built.stream().noneMatch(room::overlaps);
   }
 
   private static Optional<Why> tooMuch(String how, Length wanted, Band there, HardRule rule) {
@@ -110,11 +149,11 @@ final class Suits {
 
   /** Wherever in the place it is. */
   private boolean meetsBuilt(Thing thing, Place place) {
-    var anywhere = anywhere(thing, place);
     return switch (place.kind()) {
       case DOOR_RAIL ->
-          built.stream().anyMatch(anywhere.deeperBy(limits.behindDoor().value())::overlaps);
-      case RAIL -> built.stream().anyMatch(anywhere::overlaps);
+          !task.cabinet().room().upright().contains(swinging(thing, place).upright().most())
+              || built.stream().anyMatch(swinging(thing, place)::overlaps);
+      case RAIL -> built.stream().anyMatch(hanging(thing, place)::overlaps);
       case SHELF, DRAWER, BOX, WALL -> false;
     };
   }
@@ -123,6 +162,61 @@ final class Suits {
   static Block anywhere(Thing thing, Place place) {
     var put = new Put(thing, place, place.across().least()).block();
     return new Block(place.across(), put.upright(), put.deep());
+  }
+
+  /** With room under it. */
+  private Block hanging(Thing thing, Place place) {
+    return hooked(thing, place).withRoomUnder(limits.belowHanging().value());
+  }
+
+  /** No flatter than its hook stands out. */
+  private Block hooked(Thing thing, Place place) {
+    var block = anywhere(thing, place);
+    var deep = block.deep();
+    var hook = limits.hookDeep().value().max(deep.extent());
+    return new Block(
+        block.across(),
+        block.upright(),
+        place.isOnDoor()
+            ? new Band(deep.most().minus(hook), deep.most())
+            : new Band(deep.least(), deep.least().plus(hook)));
+  }
+
+  /**
+   * What a thing on a door needs as the door shuts: room around it, for it swings on its hook, and
+   * room beside it, out to where its corner comes by.
+   */
+  private Block swinging(Thing thing, Place place) {
+    var room = limits.behindDoor().value();
+    var hooked = hooked(thing, place);
+    var across = hooked.across();
+    var door = task.cabinet().doorOf(place);
+    var farEdge = door.fromHinges(door.hingedLeft() ? across.most() : across.least());
+    var along = farEdge.minus(beside(thing));
+    var corner = Places.diagonal(along, thing.size().deep()).plus(room).max(farEdge);
+    var swept =
+        door.hingedLeft()
+            ? new Band(across.least(), door.hinges().plus(corner))
+            : new Band(door.hinges().minus(corner), across.most());
+    return new Block(swept, hooked.upright(), hooked.deep()).grown(Length.ZERO, room, room);
+  }
+
+  /** Whether two things can't be in their two places, wherever along these they are. */
+  boolean cross(Thing a, Place one, Thing b, Place other) {
+    var first = anywhere(a, one);
+    var second = anywhere(b, other);
+    var untouched = beside(a).max(beside(b));
+    return claimed(a, one, other).overlaps(second)
+        || claimed(b, other, one).overlaps(first)
+        || first.grown(Length.ZERO, untouched, untouched).overlaps(second);
+  }
+
+  /** What a thing has to itself beside things in another place. */
+  private Block claimed(Thing thing, Place place, Place other) {
+    if (place.isOnDoor() && !other.isOnDoor()) {
+      return swinging(thing, place);
+    }
+    return place.kind().isHung() ? hanging(thing, place) : anywhere(thing, place);
   }
 
   private Optional<Why> carried(Thing thing, Place place) {

@@ -66,13 +66,16 @@ public final class StorageArbitraries {
       int deep = between(180, 450);
       int shelfDeep = deep - between(0, 120);
       var doors = new ArrayList<Door>();
-      if (chance.nextInt(4) > 0) {
+      int leaves = oneOf(List.of(0, 1, 1, 2));
+      // Seldom where an upright is: what hangs on a door then has one beside it.
+      int split = leaves == 2 ? between(right / 4, right * 3 / 4) : right;
+      if (leaves > 0) {
+        boolean left = leaves == 2 || chance.nextBoolean();
+        doors.add(new Door(1, new Band(Length.ZERO, length(split)), left, length(between(12, 25))));
+      }
+      if (leaves == 2) {
         doors.add(
-            new Door(
-                1,
-                new Band(Length.ZERO, length(right)),
-                chance.nextBoolean(),
-                length(between(12, 25))));
+            new Door(2, new Band(length(split), length(right)), false, length(between(12, 25))));
       }
       var fittings = new ArrayList<Fitting>();
       bays.forEach(bay -> fittings.addAll(fittings(bay, high, shelfDeep)));
@@ -81,7 +84,7 @@ public final class StorageArbitraries {
             new Fitting.DoorRail(
                 "door-rail",
                 "hooks",
-                1,
+                between(1, leaves),
                 length(between(100, high)),
                 length(between(30, deep)),
                 between(1, 10) * 1000,
@@ -105,7 +108,7 @@ public final class StorageArbitraries {
           new Size(length(right), length(high), length(deep)),
           length(between(0, 1000)),
           length(oneOf(List.of(0, 0, 400, 600, 700))),
-          length(8),
+          length(oneOf(List.of(8, 15))),
           length(18),
           length(shelfDeep),
           chance.nextInt(5) > 0,
@@ -163,7 +166,7 @@ public final class StorageArbitraries {
                 "rail-" + n,
                 "hooks",
                 n,
-                length(high - between(20, 200)),
+                length(high - between(10, 200)),
                 between(1, 20) * 1000,
                 between(1, 10) * 1000));
       }

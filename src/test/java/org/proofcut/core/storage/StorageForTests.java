@@ -13,29 +13,7 @@ import org.proofcut.core.measure.Length;
 /** Cabinets, kinds and limits with round numbers. */
 public final class StorageForTests {
 
-  public static final StorageLimits LIMITS =
-      new StorageLimits(
-          mm("beside standing", 10),
-          mm("beside hanging", 40),
-          mm("above", 30),
-          mm("untouched", 10),
-          mm("behind door", 10),
-          mm("stile", 50),
-          count("hook factor", 5),
-          mm("seated low", 380),
-          mm("seated high", 1220),
-          mm("seated high over", 1120),
-          mm("seated near", 508),
-          mm("seated far", 635),
-          count("room to grow", 15),
-          count("per centimetre", 1),
-          count("per centimetre and kilogram", 2),
-          count("heavy", 3000),
-          count("other posture", 20),
-          count("apart", 60),
-          count("out of turn", 15),
-          count("crowded", 2),
-          count("moved", 5));
+  public static final StorageLimits LIMITS = untouched(10);
 
   public static final Person STANDING =
       new Person("Ilse", length(750), length(1050), length(1400), length(1950), false);
@@ -43,6 +21,34 @@ public final class StorageForTests {
       new Person("Tomo", length(600), length(700), length(1050), length(1300), true);
 
   private StorageForTests() {}
+
+  /** The same but for the room that a thing has that nothing may press on. */
+  static StorageLimits untouched(long millimetres) {
+    return new StorageLimits(
+        mm("beside standing", 10),
+        mm("beside hanging", 40),
+        mm("above", 30),
+        mm("untouched", millimetres),
+        mm("behind door", 10),
+        mm("stile", 50),
+        mm("below hanging", 10),
+        mm("hook deep", 40),
+        count("hook factor", 5),
+        mm("seated low", 380),
+        mm("seated high", 1220),
+        mm("seated high over", 1120),
+        mm("seated near", 508),
+        mm("seated far", 635),
+        count("room to grow", 15),
+        count("per centimetre", 1),
+        count("per centimetre and kilogram", 2),
+        count("heavy", 3000),
+        count("other posture", 20),
+        count("apart", 60),
+        count("out of turn", 15),
+        count("crowded", 2),
+        count("moved", 5));
+  }
 
   public static Length length(long millimetres) {
     return Length.ofMillimetres(millimetres);

@@ -5,13 +5,19 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import net.fortuna.ical4j.data.CalendarOutputter;
 import net.fortuna.ical4j.model.Calendar;
+import net.fortuna.ical4j.model.ComponentList;
 import net.fortuna.ical4j.model.ParameterList;
+import net.fortuna.ical4j.model.PropertyList;
+import net.fortuna.ical4j.model.component.Standard;
 import net.fortuna.ical4j.model.component.VEvent;
+import net.fortuna.ical4j.model.component.VTimeZone;
 import net.fortuna.ical4j.model.parameter.Value;
 import net.fortuna.ical4j.model.property.Description;
 import net.fortuna.ical4j.model.property.DtStamp;
@@ -20,6 +26,9 @@ import net.fortuna.ical4j.model.property.Location;
 import net.fortuna.ical4j.model.property.Name;
 import net.fortuna.ical4j.model.property.ProdId;
 import net.fortuna.ical4j.model.property.Summary;
+import net.fortuna.ical4j.model.property.TzId;
+import net.fortuna.ical4j.model.property.TzOffsetFrom;
+import net.fortuna.ical4j.model.property.TzOffsetTo;
 import net.fortuna.ical4j.model.property.Uid;
 import net.fortuna.ical4j.model.property.immutable.ImmutableCalScale;
 import net.fortuna.ical4j.model.property.immutable.ImmutableTransp;
@@ -29,11 +38,26 @@ import org.proofcut.core.storage.Due;
 /**
  * What falls due as a calendar: one event for all of a day for each, that takes up no time and
  * rings no bell. What has no day is left out.
+ *
+ * <p>RFC 5545, 3.6: a calendar without any component is none; where nothing falls due, the
+ * component is a time zone that nobody refers to.
  */
 public final class DueCalendar {
 
   /** Longer than any line, so that the library folds none: it counts characters, not octets. */
   private static final int UNFOLDED = 100_000;
+
+  private static final VTimeZone NOTHING =
+      new VTimeZone(
+          new PropertyList(List.of(new TzId("Etc/UTC"))),
+          new ComponentList<>(
+              List.of(
+                  new Standard(
+                      new PropertyList(
+                          List.of(
+                              new DtStart<>(LocalDateTime.of(1970, 1, 1, 0, 0)),
+                              new TzOffsetFrom(ZoneOffset.UTC),
+                              new TzOffsetTo(ZoneOffset.UTC)))))));
 
   private DueCalendar() {}
 
@@ -53,6 +77,9 @@ public final class DueCalendar {
     calendar.add(new Name(name));
     for (var one : due) {
       one.on().ifPresent(day -> calendar.add(event(one, day, made, placeOf.apply(one.thing()))));
+    }
+    if (calendar.getComponents().isEmpty()) {
+      calendar.add(NOTHING);
     }
     var text = new StringWriter();
     try {

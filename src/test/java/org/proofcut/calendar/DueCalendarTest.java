@@ -98,7 +98,15 @@ class DueCalendarTest {
   @Test
   void whatHasNoDay_isLeftOut_andAnEmptyCalendarIsRead() throws Exception {
     var text = text(List.of(due("a", "muffs", Optional.empty())), NOON);
-    assertEquals(List.of(), read(text).getComponents(Component.VEVENT));
+    var calendar = read(text);
+    assertEquals(List.of(), calendar.getComponents(Component.VEVENT));
+    assertEquals(1, calendar.getComponents().size());
+    assertFalse(calendar.validate().hasErrors(), () -> calendar.validate().toString());
+    assertTrue(
+        text.contains(
+            "BEGIN:VTIMEZONE\r\nTZID:Etc/UTC\r\nBEGIN:STANDARD\r\nDTSTART:19700101T000000\r\n"
+                + "TZOFFSETFROM:+0000\r\nTZOFFSETTO:+0000\r\nEND:STANDARD\r\nEND:VTIMEZONE\r\n"),
+        text);
   }
 
   @Test

@@ -12,6 +12,7 @@ import org.proofcut.content.yaml.YamlFile;
 import org.proofcut.core.evidence.Citation;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.storage.Ageing;
+import org.proofcut.core.storage.Due;
 import org.proofcut.core.storage.Keeping;
 import org.proofcut.core.storage.Mounting;
 import org.proofcut.core.storage.Need;
@@ -232,6 +233,13 @@ final class StorageReader {
         "ages twice under one id",
         "each id once",
         "Rename one of the two.");
+    refuse(
+        ids.stream().anyMatch(Due.NOT_OF_KINDS::contains),
+        kind,
+        "ages",
+        "ages under an id that what is marked on a piece, or has failed, falls due by",
+        "any id but " + String.join(", ", Due.NOT_OF_KINDS),
+        "Rename it.");
   }
 
   /** A word that one kind has alone is a word misspelt. */

@@ -11,6 +11,8 @@ import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.storage.Fitting;
 import org.proofcut.core.storage.Need;
@@ -156,6 +158,14 @@ class StorageContentTest {
       var worn = TORCH.replace("  least: ", "  gear: hat\n  least: ");
       var told = new LaidOver().own(KINDS, worn).problems().stream().map(Problem::where).toList();
       assertEquals(List.of(KINDS + ":3:9", KINDS + ":3:9"), told);
+    }
+
+    /** A day that is marked on the piece falls due by that id. */
+    @ParameterizedTest
+    @ValueSource(strings = {"marked", "ends", "failed"})
+    void ageing_underAnIdThatIsTaken_isRefused(String id) {
+      var problems = new LaidOver().own(KINDS, TORCH.replace("id: light", "id: " + id)).problems();
+      assertEquals(List.of(KINDS + ":15:5"), problems.stream().map(Problem::where).toList());
     }
 
     @Test

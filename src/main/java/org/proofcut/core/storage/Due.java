@@ -1,6 +1,7 @@
 package org.proofcut.core.storage;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import org.proofcut.core.evidence.Citation;
 
@@ -34,4 +35,7 @@ public record Due(
 
   /** The piece was looked at and was not good. */
   public static final String FAILED = "failed";
+
+  /** Ids that no ageing of a kind may have: two things would fall due as one. */
+  public static final List<String> NOT_OF_KINDS = List.of(MARKED, ENDS, FAILED);
 }

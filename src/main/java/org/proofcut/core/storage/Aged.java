@@ -13,7 +13,7 @@ import org.proofcut.core.shop.GearLife;
  * A piece of the shop, and what of it falls due with time.
  *
  * @param ages of its kind
- * @param opened when it was bought or opened
+ * @param opened when it was bought or opened; since it was replaced, when the new one was
  * @param life the days that are marked on it
  * @param outOfUse whether it was entered as out of use: then nothing falls due
  */
@@ -73,13 +73,16 @@ public record Aged(
         id, name, ageing, what, Optional.of(on), on.isBefore(today), ends, Citation.ENTERED);
   }
 
-  /** Counted from when it was last looked at; else from when it was opened. */
+  /**
+   * Counted from when it was last looked at; else from when it was opened, as entered: whoever
+   * enters another day after it was replaced knows better.
+   */
   private Due due(Ageing ageing, LocalDate today) {
     var looked =
         ageing.ends()
             ? Optional.<LocalDate>empty()
             : Optional.ofNullable(state.looked().get(ageing.id()));
-    var on = looked.or(state::replaced).or(this::opened).map(ageing::after);
+    var on = looked.or(this::opened).or(state::replaced).map(ageing::after);
     return new Due(
         id,
         name,

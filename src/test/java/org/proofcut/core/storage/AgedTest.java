@@ -82,7 +82,14 @@ class AgedTest {
     assertEquals(List.of("a failed 2030-02-04 overdue"), due(aged("a", monthsAgo(11), failed)));
     assertEquals(
         List.of("a look 2030-08-04", "a over 2031-02-04"),
-        due(aged("a", monthsAgo(11), failed, replaced)));
+        due(aged("a", monthsAgo(1), failed, replaced)));
+    assertEquals(
+        List.of("a look 2030-08-04", "a over 2031-02-04"),
+        due(aged("a", Optional.empty(), failed, replaced)));
+    assertEquals(
+        List.of("a look 2030-07-04", "a over 2031-01-04"),
+        due(aged("a", monthsAgo(2), failed, replaced)),
+        "entered anew: its pack was open a month before");
     assertEquals(
         List.of("a look 2029-10-04 overdue", "a over 2030-04-04"),
         due(aged("a", monthsAgo(11), failed, new GearAct.Mended(""))));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
@@ -22,8 +23,8 @@ import org.proofcut.core.storage.Fitting.Shelf;
  * @param side thickness of the sides
  * @param uprightDeep from the back to the front edge of the uprights between bays
  * @param dry whether it stays dry inside
- * @param bays from left to right, at least one
- * @param doors from left to right; none for an open cabinet
+ * @param bays from left to right, at least one, numbered from 1
+ * @param doors from left to right, numbered from 1; none for an open cabinet
  */
 public record Cabinet(
     String id,
@@ -43,6 +44,17 @@ public record Cabinet(
     bays = List.copyOf(bays);
     doors = List.copyOf(doors);
     fittings = List.copyOf(fittings);
+    if (bays.isEmpty()) {
+      throw new IllegalArgumentException("a cabinet without a bay");
+    }
+    requireInOrder(bays.stream().map(Bay::number).toList());
+    requireInOrder(doors.stream().map(Door::number).toList());
+  }
+
+  private static void requireInOrder(List<Integer> numbers) {
+    if (!numbers.equals(IntStream.rangeClosed(1, numbers.size()).boxed().toList())) {
+      throw new IllegalArgumentException("not numbered from 1 on the left: " + numbers);
+    }
   }
 
   /** All fittings of one kind. */

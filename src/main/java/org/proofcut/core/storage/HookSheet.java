@@ -52,7 +52,7 @@ public record HookSheet(List<Hook> hooks) {
   /**
    * How hooks are fastened.
    *
-   * @param gauge of their screws
+   * @param gauge of their screws: 4, 6, 8 or 10
    * @param leftOver wood that stays before the tip
    * @param leastIn that a screw must go in to hold
    * @param batten thickness of a batten that they are screwed to on a panel that is too thin

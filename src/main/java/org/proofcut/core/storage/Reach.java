@@ -25,6 +25,9 @@ public final class Reach {
         before.isGreaterThan(limits.seatedNear().value())
             ? limits.seatedHighOver().value()
             : limits.seatedHigh().value();
-    return Optional.of(new Band(limits.seatedLow().value(), high.min(person.highest())));
+    var low = limits.seatedLow().value();
+    return Optional.of(high.min(person.highest()))
+        .filter(low::isAtMost)
+        .map(highest -> new Band(low, highest));
   }
 }

@@ -50,7 +50,9 @@ public final class StorageCheck {
       check.keeping(put);
       check.reach(put);
     }
-    check.neighbours();
+    if (plan.puts().stream().map(Put::place).allMatch(check.built::gives)) {
+      check.neighbours();
+    }
     check.loads();
     check.pins();
     return List.copyOf(check.faults);
@@ -140,7 +142,7 @@ public final class StorageCheck {
   }
 
   private void onShelf(Put put) {
-    isThrough(put.block(), NOT_THROUGH, put);
+    notThrough(put.block(), put);
     require(
         isFree(put.block().over(limits.above().value())),
         HAND_ROOM,
@@ -150,7 +152,7 @@ public final class StorageCheck {
   }
 
   private void onHook(Put put) {
-    isThrough(hung(put), NOT_THROUGH, put);
+    notThrough(hung(put), put);
     require(
         isFree(put.block().over(limits.above().value())),
         HAND_ROOM,
@@ -159,11 +161,11 @@ public final class StorageCheck {
     behindDoor(put);
   }
 
-  private void isThrough(Block block, HardRule rule, Put put) {
-    require(task.cabinet().room().holds(block), rule, put, "It sticks out of the cabinet");
+  private void notThrough(Block block, Put put) {
+    require(task.cabinet().room().holds(block), NOT_THROUGH, put, "It sticks out of the cabinet");
     require(
         task.cabinet().built().stream().noneMatch(block::overlaps),
-        rule,
+        NOT_THROUGH,
         put,
         "It meets what is built in");
   }
@@ -367,9 +369,7 @@ public final class StorageCheck {
     if (samePlace) {
       require(
           between(one, other).isAtLeast(roomBetween(one, other)),
-          one.thing().needs(Need.UNDEFORMED) || other.thing().needs(Need.UNDEFORMED)
-              ? UNDEFORMED
-              : HAND_ROOM,
+          tooNear(one, other),
           one,
           "It is too near to " + other.thing().name());
     } else if (isInside(one) && isInside(other)) {
@@ -407,7 +407,7 @@ public final class StorageCheck {
       var room = limits.untouched().value();
       require(
           !one.block().grown(Length.ZERO, room, room).overlaps(other.block()),
-          UNDEFORMED,
+          tooNear(one, other),
           one,
           "It is too near to " + other.thing().name());
     }
@@ -430,6 +430,12 @@ public final class StorageCheck {
             ? limits.besideHanging().value()
             : limits.besideStanding().value();
     return isDelicate(one) || isDelicate(other) ? beside.plus(limits.untouched().value()) : beside;
+  }
+
+  private static HardRule tooNear(Put one, Put other) {
+    return one.thing().needs(Need.UNDEFORMED) || other.thing().needs(Need.UNDEFORMED)
+        ? UNDEFORMED
+        : HAND_ROOM;
   }
 
   private static boolean isDelicate(Put put) {

@@ -169,7 +169,7 @@ final class Suits {
     return hooked(thing, place).withRoomUnder(limits.belowHanging().value());
   }
 
-  /** No flatter than its hook stands out. */
+  /** No flatter than its hook stands out, and with nothing behind it. */
   private Block hooked(Thing thing, Place place) {
     var block = anywhere(thing, place);
     var deep = block.deep();
@@ -179,7 +179,7 @@ final class Suits {
         block.upright(),
         place.isOnDoor()
             ? new Band(deep.most().minus(hook), deep.most())
-            : new Band(deep.least(), deep.least().plus(hook)));
+            : new Band(Length.ZERO, deep.least().plus(hook)));
   }
 
   /**

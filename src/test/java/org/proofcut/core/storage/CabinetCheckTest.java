@@ -1,6 +1,7 @@
 package org.proofcut.core.storage;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.proofcut.core.storage.StorageForTests.cabinet;
 import static org.proofcut.core.storage.StorageForTests.length;
 
@@ -55,6 +56,35 @@ class CabinetCheckTest {
   void shelfThroughAShelf(long at, boolean good) {
     var shelf = new Fitting.Shelf("shelf-3", "more", 1, length(at), length(18), length(200), 9);
     assertEquals(good ? List.of() : List.of("shelf-3-at"), where(shelf));
+  }
+
+  @Test
+  void baysOutOfOrder_areAFaultOfTheProgram() {
+    var good = cabinet();
+    assertThrows(IllegalArgumentException.class, () -> with(List.of(), good.doors()));
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> with(List.of(good.bays().get(1), good.bays().get(0)), good.doors()));
+    assertThrows(
+        IllegalArgumentException.class, () -> with(good.bays(), List.of(good.doors().get(1))));
+    assertEquals(good, with(good.bays(), good.doors()));
+  }
+
+  private static Cabinet with(List<Bay> bays, List<Door> doors) {
+    var c = cabinet();
+    return new Cabinet(
+        c.id(),
+        c.name(),
+        c.inside(),
+        c.raised(),
+        c.before(),
+        c.back(),
+        c.side(),
+        c.uprightDeep(),
+        c.dry(),
+        bays,
+        doors,
+        c.fittings());
   }
 
   @Test

@@ -31,6 +31,15 @@ class ReachPublishedTest {
     assertEquals(good, reaches(height, "0 mm"));
   }
 
+  /** Whoever grips no higher than the lowest that may be asked reaches that, or nothing. */
+  @ParameterizedTest
+  @CsvSource({"380,true", "379,false"})
+  void gripsNoHigherThanTheLowest(long highest, boolean anything) {
+    var person =
+        new Person("anybody", length(200), length(250), length(300), length(highest), true);
+    assertEquals(anything, Reach.of(person, length(0), LIMITS).isPresent());
+  }
+
   @ParameterizedTest
   @CsvSource({
     "20 in,1220 mm,true",

@@ -215,6 +215,26 @@ class StorageCheckTest {
       assertEquals(
           Set.of(), broken(task, put(task, apron, "rail-1", 0), put(task, JAR, "shelf-1", 100)));
     }
+
+    /** On the door hang 80 mm of 300; 25 stay free, and not 10 alone. */
+    @ParameterizedTest
+    @CsvSource({"195,true", "196,false"})
+    void nothingPressesOnIt_fromTheDoor(long deep, boolean good) {
+      var visor = kind("visor", Posture.HANGING).thing("visor", 100, 550, 80, 200);
+      var mask =
+          kind("mask", Posture.STANDING).needs(Need.UNDEFORMED).thing("mask", 80, 200, deep, 200);
+      var task =
+          new StorageTask(
+              cabinet(),
+              List.of(visor, mask),
+              List.of(STANDING),
+              Map.of(),
+              Map.of(),
+              StorageForTests.untouched(25));
+      assertEquals(
+          good ? Set.of() : Set.of(HardRule.UNDEFORMED),
+          broken(task, put(task, visor, "door-1", 60), put(task, mask, "shelf-1", 60)));
+    }
   }
 
   @Nested
@@ -339,7 +359,7 @@ class StorageCheckTest {
      * 188.9. What stands 10 mm behind the door has to begin at √(188.9² − 10²) = 188.6 mm.
      */
     @ParameterizedTest
-    @CsvSource({"189,true", "188,false", "161,false"})
+    @CsvSource({"189,true", "188,false", "160,false"})
     void cornerPassesWhatStandsBesideIt(long left, boolean good) {
       var visor = kind("visor", Posture.HANGING).thing("visor", 100, 150, 80, 200);
       var can = kind("can", Posture.STANDING).thing("can", 80, 500, 290, 500);
@@ -352,7 +372,7 @@ class StorageCheckTest {
 
     /** Hinged on the right, at 818 mm, the same the other way round. */
     @ParameterizedTest
-    @CsvSource({"189,true", "188,false"})
+    @CsvSource({"189,true", "188,false", "160,false"})
     void cornerPassesWhatStandsBesideIt_onTheOtherDoor(long fromRight, boolean good) {
       var visor = kind("visor", Posture.HANGING).thing("visor", 100, 150, 80, 200);
       var can = kind("can", Posture.STANDING).thing("can", 80, 500, 290, 500);
@@ -572,6 +592,16 @@ class StorageCheckTest {
       var task = task(cabinet(), List.of(JAR));
       assertEquals(Set.of(HardRule.IN_PLACE), broken(task, new Put(JAR, place, length(0))));
     }
+
+    @Test
+    void onADoorThatIsNotThere_isBroken_andTheRestIsJudged() {
+      var all = task(cabinet(), List.of(MUFFS, JAR));
+      var hooks = place(all, "door-1");
+      var without = task(cabinet().with(fittings -> List.of(shelf(200))), List.of(MUFFS, JAR));
+      assertEquals(
+          Set.of(HardRule.IN_PLACE, HardRule.POSTURE),
+          broken(without, new Put(MUFFS, hooks, length(60)), put(all, JAR, "rail-1", 0)));
+    }
   }
 
   @Nested
@@ -585,6 +615,21 @@ class StorageCheckTest {
     @Test
     void onlyStands_onAHook() {
       assertEquals(Set.of(HardRule.POSTURE), broken(JAR, "rail-1", 0));
+    }
+
+    @Test
+    void hangsOrStands_eitherIsGood() {
+      var both = kind("both", Posture.HANGING, Posture.STANDING).thing("both", 80, 200, 80, 500);
+      assertEquals(Set.of(), broken(both, "rail-1", 0));
+      assertEquals(Set.of(), broken(both, "shelf-1", 0));
+    }
+
+    @Test
+    void upright_onAHook() {
+      var bottle = kind("bottle", Posture.STANDING, Posture.HANGING).needs(Need.UPRIGHT);
+      var thing = bottle.thing("bottle", 80, 80, 80, 100);
+      assertEquals(Set.of(HardRule.POSTURE), broken(thing, "rail-1", 0));
+      assertEquals(Set.of(), broken(thing, "shelf-1", 0));
     }
 
     @Test
@@ -645,6 +690,50 @@ class StorageCheckTest {
       assertEquals(Set.of(), broken(kit, "shelf-1", 10));
     }
 
+    /** 5 mm deep, it stands behind what hangs before a batten of 18. */
+    @ParameterizedTest
+    @CsvSource({"50,false", "150,true"})
+    void atOnce_behindWhatHangsBeforeABatten(long left, boolean good) {
+      var kit = kind("kit", Posture.STANDING).needs(Need.AT_ONCE).thing("kit", 100, 400, 5, 200);
+      var coat = kind("coat", Posture.HANGING).thing("coat", 150, 400, 100, 500);
+      var task = task(cabinet(), List.of(kit, coat));
+      var plan = new Put[] {put(task, kit, "shelf-1", 20), put(task, coat, "rail-1", left)};
+      assertEquals(good ? Set.of() : Set.of(HardRule.AT_ONCE), broken(task, plan));
+      var either =
+          new StorageTask(
+              task.cabinet(),
+              task.things(),
+              task.people(),
+              Map.of("kit", "shelf-1", "coat", "rail-1"),
+              Map.of(),
+              LIMITS);
+      assertEquals(
+          1, StoragePlanner.plan(either, new EveryPlacing(), Placer.Effort.PLAN).puts().size());
+    }
+
+    /** The wall has heights of its own: there nothing of the cabinet is before anything. */
+    @Test
+    void whatHangsOutside_isInNobodysWay() {
+      var kit = kind("kit", Posture.HANGING).needs(Need.AT_ONCE).thing("kit", 100, 200, 30, 200);
+      var coat = kind("coat", Posture.HANGING).thing("coat", 150, 400, 100, 500);
+      var task = task(cabinet(), List.of(kit, coat));
+      assertEquals(
+          Set.of(), broken(task, put(task, kit, "wall", 10), put(task, coat, "rail-1", 0)));
+      assertEquals(
+          Set.of(), broken(task, put(task, coat, "wall", 0), put(task, kit, "rail-1", 10)));
+    }
+
+    /** Not even on the wall is one thing hung before another. */
+    @Test
+    void atOnce_behindSomethingOnTheWall() {
+      var kit = kind("kit", Posture.HANGING).needs(Need.AT_ONCE).thing("kit", 100, 200, 30, 200);
+      var coat = kind("coat", Posture.HANGING).thing("coat", 150, 400, 100, 500);
+      var task = task(cabinet(), List.of(kit, coat));
+      assertTrue(
+          broken(task, put(task, kit, "wall", 10), put(task, coat, "wall", 50))
+              .contains(HardRule.AT_ONCE));
+    }
+
     @Test
     void atOnce_behindSomething() {
       var kit = kind("kit", Posture.HANGING).needs(Need.AT_ONCE).thing("kit", 100, 200, 30, 200);
@@ -685,6 +774,28 @@ class StorageCheckTest {
           Set.of(), broken(task, put(task, apron, "rail-1", 0), put(task, mask, "shelf-1", 210)));
       assertEquals(
           Set.of(), broken(task, put(task, apron, "rail-1", 0), put(task, mask, "bottom-1", 0)));
+    }
+
+    @Test
+    void dirtyOutside_fallsOnNothingInside() {
+      var apron = kind("apron", Posture.HANGING).soil(Soil.DIRTY).thing("apron", 200, 300, 60, 300);
+      var mask = kind("mask", Posture.LYING).soil(Soil.CLEAN).thing("mask", 100, 40, 60, 100);
+      var task = task(cabinet(), List.of(apron, mask));
+      assertEquals(
+          Set.of(), broken(task, put(task, apron, "wall", 0), put(task, mask, "shelf-1", 50)));
+    }
+
+    /** What hangs out to 200 mm, 18 of them a batten, sheds no farther than the shelf reaches. */
+    @ParameterizedTest
+    @CsvSource({"182,true", "183,false"})
+    void dirtyOnTheBack_fallsOnTheShelf(long deep, boolean good) {
+      var apron =
+          kind("apron", Posture.HANGING).soil(Soil.DIRTY).thing("apron", 200, 300, deep, 300);
+      var mask = kind("mask", Posture.LYING).soil(Soil.CLEAN).thing("mask", 100, 40, 290, 100);
+      var task = task(cabinet(), List.of(apron, mask));
+      assertEquals(
+          good ? Set.of() : Set.of(HardRule.APART),
+          broken(task, put(task, apron, "rail-1", 60), put(task, mask, "bottom-1", 100)));
     }
 
     /**

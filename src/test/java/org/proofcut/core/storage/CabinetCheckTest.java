@@ -58,6 +58,13 @@ class CabinetCheckTest {
     assertEquals(good ? List.of() : List.of("shelf-3-at"), where(shelf));
   }
 
+  @ParameterizedTest
+  @CsvSource({"999,true", "1000,false", "18,true", "17,false"})
+  void shelfUnderTheTop_andOnTheBottom(long at, boolean good) {
+    var shelf = new Fitting.Shelf("shelf-3", "more", 1, length(at), length(18), length(200), 9);
+    assertEquals(good ? List.of() : List.of("shelf-3-at"), where(shelf));
+  }
+
   @Test
   void baysOutOfOrder_areAFaultOfTheProgram() {
     var good = cabinet();

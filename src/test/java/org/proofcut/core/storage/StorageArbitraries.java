@@ -22,13 +22,25 @@ public final class StorageArbitraries {
 
   /** Tasks with at most so many things. */
   public static Arbitrary<StorageTask> tasks(int most) {
-    return Arbitraries.longs().map(seed -> new Made(new Random(seed)).task(most));
+    return Arbitraries.longs()
+        .map(seed -> new Made(new Random(seed), seed % 2 == 0 ? 10 : 1).task(most));
   }
 
-  private record Made(Random chance) {
+  /**
+   * @param step millimetres that sizes are multiples of: of tens, things often just fit
+   */
+  private record Made(Random chance, int step) {
 
     int between(int least, int most) {
+      return least + chance.nextInt((most - least) / step + 1) * step;
+    }
+
+    int count(int least, int most) {
       return least + chance.nextInt(most - least + 1);
+    }
+
+    int board() {
+      return step == 1 ? 18 : 20;
     }
 
     <T> T oneOf(List<T> all) {
@@ -38,9 +50,7 @@ public final class StorageArbitraries {
     StorageTask task(int most) {
       var cabinet = cabinet();
       var things =
-          IntStream.range(0, between(1, most))
-              .mapToObj(number -> thing("thing " + number))
-              .toList();
+          IntStream.range(0, count(1, most)).mapToObj(number -> thing("thing " + number)).toList();
       var people =
           chance.nextInt(4) == 0
               ? List.of(StorageForTests.STANDING, StorageForTests.SEATED)
@@ -54,11 +64,11 @@ public final class StorageArbitraries {
     }
 
     Cabinet cabinet() {
-      int count = between(1, 3);
+      int count = count(1, 3);
       var bays = new ArrayList<Bay>();
       int right = 0;
       for (int number = 1; number <= count; number++) {
-        int left = right + (number == 1 ? 0 : 18);
+        int left = right + (number == 1 ? 0 : board());
         right = left + between(200, 700);
         bays.add(new Bay(number, new Band(length(left), length(right))));
       }
@@ -84,11 +94,11 @@ public final class StorageArbitraries {
             new Fitting.DoorRail(
                 "door-rail",
                 "hooks",
-                between(1, leaves),
+                count(1, leaves),
                 length(between(100, high)),
                 length(between(30, deep)),
-                between(1, 10) * 1000,
-                between(1, 6) * 1000));
+                count(1, 10) * 1000,
+                count(1, 6) * 1000));
       }
       if (chance.nextBoolean()) {
         fittings.add(
@@ -132,10 +142,10 @@ public final class StorageArbitraries {
                 Length.ZERO,
                 length(front),
                 new Size(length(wide - 30), length(front - 20), length(deep - 15)),
-                between(2, 20) * 1000));
+                count(2, 20) * 1000));
         at = front;
       }
-      for (int shelf = 1; shelf <= between(0, 3); shelf++) {
+      for (int shelf = 1; shelf <= count(0, 3); shelf++) {
         at += between(80, 400);
         if (at < high - 60) {
           made.add(
@@ -144,9 +154,9 @@ public final class StorageArbitraries {
                   "shelf " + shelf,
                   n,
                   length(at),
-                  length(18),
+                  length(board()),
                   length(deep),
-                  between(3, 30) * 1000));
+                  count(3, 30) * 1000));
           if (chance.nextInt(4) == 0) {
             made.add(
                 new Fitting.LidBox(
@@ -167,8 +177,8 @@ public final class StorageArbitraries {
                 "hooks",
                 n,
                 length(high - between(10, 200)),
-                between(1, 20) * 1000,
-                between(1, 10) * 1000));
+                count(1, 20) * 1000,
+                count(1, 10) * 1000));
       }
       return made;
     }
@@ -187,7 +197,7 @@ public final class StorageArbitraries {
                       List.of(Posture.LYING, Posture.HANGING))),
               chance.nextBoolean() ? Set.of() : Set.of(oneOf(List.of(Need.values()))),
               oneOf(List.of(Soil.values())),
-              chance.nextBoolean() ? Optional.empty() : Optional.of(between(1, 5)),
+              chance.nextBoolean() ? Optional.empty() : Optional.of(count(1, 5)),
               chance.nextInt(3) > 0 ? Optional.empty() : Optional.of(oneOf(List.of("a", "b"))),
               chance.nextInt(8) > 0
                   ? Optional.empty()
@@ -199,7 +209,7 @@ public final class StorageArbitraries {
           id,
           kind.made(),
           new Size(length(between(20, 320)), length(between(20, 450)), length(between(10, 280))),
-          between(1, 60) * 100,
+          count(1, 60) * 100,
           chance.nextInt(4) == 0,
           oneOf(List.of(Use.values())),
           chance.nextInt(4) == 0 ? Set.of("Ilse") : Set.of());

@@ -22,6 +22,7 @@ import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.proofcut.core.evidence.Citation;
 import org.proofcut.core.measure.Band;
 
@@ -591,6 +592,26 @@ class StorageCheckTest {
               Axis.UPRIGHT);
       var task = task(cabinet(), List.of(JAR));
       assertEquals(Set.of(HardRule.IN_PLACE), broken(task, new Put(JAR, place, length(0))));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"bottom-9", "bottom-", "shelf-9", ""})
+    void ofAnIdThatNothingHas_isNotBelieved(String id) {
+      var there = place(task(cabinet(), List.of()), "bottom-1");
+      var place =
+          new Place(
+              id,
+              there.name(),
+              there.kind(),
+              there.column(),
+              there.across(),
+              there.upright(),
+              there.deep(),
+              1,
+              there.mostGramsEach(),
+              there.sealed(),
+              there.dry());
+      assertTrue(!isBelieved(place));
     }
 
     @Test

@@ -2,14 +2,12 @@ package org.proofcut.core.storage;
 
 import static org.proofcut.core.storage.HardRule.*;
 
-import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
-import org.proofcut.core.measure.Rounding;
 import org.proofcut.core.storage.Fitting.LidBox;
 import org.proofcut.core.storage.Fitting.Shelf;
 
@@ -32,6 +30,7 @@ public final class StorageCheck {
   private final StorageLimits limits;
   private final StoragePlan plan;
   private final AsBuilt built;
+  private final AsHung hung;
   private final List<Fault> faults = new ArrayList<>();
 
   private StorageCheck(StorageTask task, StoragePlan plan) {
@@ -39,6 +38,7 @@ public final class StorageCheck {
     this.limits = task.limits();
     this.plan = plan;
     this.built = new AsBuilt(task.cabinet());
+    this.hung = new AsHung(task.cabinet(), limits);
   }
 
   /** All faults of a plan; none where it keeps to every rule. */
@@ -152,7 +152,7 @@ public final class StorageCheck {
   }
 
   private void onHook(Put put) {
-    notThrough(hung(put), put);
+    notThrough(hung.needs(put), put);
     require(
         isFree(put.block().over(limits.above().value())),
         HAND_ROOM,
@@ -188,25 +188,9 @@ public final class StorageCheck {
         "The door meets it");
   }
 
-  /** What hangs, with its hook and with room under it. */
-  private Block hung(Put put) {
-    var block = put.block();
-    var deep = block.deep();
-    var hook = limits.hookDeep().value();
-    if (deep.extent().isLessThan(hook)) {
-      deep =
-          put.place().isOnDoor()
-              ? new Band(deep.most().minus(hook), deep.most())
-              : new Band(deep.least(), deep.least().plus(hook));
-    }
-    return new Block(block.across(), block.upright(), deep)
-        .withRoomUnder(limits.belowHanging().value());
-  }
-
   /** It passes the frame as the door shuts, and all that is behind the door. */
   private void onDoor(Put put) {
-    var door = task.cabinet().doorOf(put.place());
-    var upright = swaying(put).upright();
+    var upright = hung.swaying(put).upright();
     require(
         task.cabinet().room().upright().contains(upright.least())
             && task.cabinet().room().upright().contains(upright.most()),
@@ -214,60 +198,11 @@ public final class StorageCheck {
         put,
         "It meets the bottom or the top as the door shuts");
     require(
-        task.cabinet().built().stream().noneMatch(block -> meetsSwinging(put, block)),
+        task.cabinet().built().stream().noneMatch(block -> hung.meetsSwinging(put, block)),
         DOOR_SHUTS,
         put,
         "It meets what is built in");
-    var free = door.across().extent().minus(limits.behindDoor().value());
-    require(
-        farCorner(put).compareTo(squared(free)) <= 0,
-        DOOR_SHUTS,
-        put,
-        "Its corner meets the frame as the door shuts");
-  }
-
-  /** What hangs on a door, with room for it to sway. */
-  private Block swaying(Put put) {
-    var block = put.block();
-    var room = limits.behindDoor().value();
-    return new Block(block.across(), block.upright(), hung(put).deep())
-        .grown(Length.ZERO, room, room);
-  }
-
-  /**
-   * Whether something in the cabinet is met by what hangs on a door when it is shut, or on the way
-   * there: its corner goes round the hinges, and comes farther along than where it then hangs.
-   */
-  private boolean meetsSwinging(Put put, Block block) {
-    var shut = swaying(put);
-    if (!Block.overlap(shut.upright(), block.upright())
-        || !Block.overlap(shut.deep(), block.deep())) {
-      return false;
-    }
-    if (Block.overlap(shut.across(), block.across())) {
-      return true;
-    }
-    var door = task.cabinet().doorOf(put.place());
-    var near = door.hingedLeft() ? block.across().least() : block.across().most();
-    var far = door.hingedLeft() ? put.block().across().most() : put.left();
-    boolean beyond = door.hingedLeft() ? near.isAtLeast(far) : near.isAtMost(far);
-    var before = task.cabinet().inside().deep().minus(block.deep().most());
-    var corner =
-        Length.rootOf(farCorner(put), Length.HUNDREDTH, Rounding.UP)
-            .plus(limits.behindDoor().value());
-    return beyond
-        && squared(door.fromHinges(near)).add(squared(before)).compareTo(squared(corner)) < 0;
-  }
-
-  /** Square of the way from the hinges to the corner that is farthest from them. */
-  private BigInteger farCorner(Put put) {
-    var door = task.cabinet().doorOf(put.place());
-    var along = door.fromHinges(door.hingedLeft() ? put.block().across().most() : put.left());
-    return squared(along).add(squared(put.thing().size().deep()));
-  }
-
-  private static BigInteger squared(Length length) {
-    return BigInteger.valueOf(length.picometres()).pow(2);
+    require(hung.passesFrame(put), DOOR_SHUTS, put, "Its corner meets the frame as the door shuts");
   }
 
   private void keeping(Put put) {
@@ -398,7 +333,8 @@ public final class StorageCheck {
       var onDoor = one.place().isOnDoor() ? one : other;
       var behind = onDoor == one ? other : one;
       require(
-          !meetsSwinging(onDoor, behind.block()) && !swaying(onDoor).overlaps(hooked(behind)),
+          !hung.meetsSwinging(onDoor, behind.block())
+              && !hung.swaying(onDoor).overlaps(hooked(behind)),
           DOOR_SHUTS,
           onDoor,
           "It meets " + behind.thing().name());
@@ -415,7 +351,7 @@ public final class StorageCheck {
 
   /** What hangs with its hook; what stands as it is. */
   private Block hooked(Put put) {
-    return put.place().kind().isHung() ? hung(put) : put.block();
+    return put.place().kind().isHung() ? hung.needs(put) : put.block();
   }
 
   private static Length between(Put one, Put other) {

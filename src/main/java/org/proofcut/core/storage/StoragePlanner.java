@@ -158,9 +158,11 @@ public final class StoragePlanner {
     return choices;
   }
 
-  /** Whether things in two places can meet, or fall on each other. */
+  /** Whether things in two places can meet, as a door shuts or else, or fall on each other. */
   private static boolean meet(Place one, Place other) {
-    return isInside(one) && isInside(other) && Block.overlap(one.across(), other.across());
+    return isInside(one)
+        && isInside(other)
+        && (one.isOnDoor() != other.isOnDoor() || Block.overlap(one.across(), other.across()));
   }
 
   private static boolean isInside(Place place) {
@@ -197,7 +199,8 @@ public final class StoragePlanner {
     }
     var falls = Suits.anywhere(above, places.get(one));
     var on = Suits.anywhere(below, places.get(other));
-    return Block.overlap(falls.deep(), on.deep())
+    return Block.overlap(falls.across(), on.across())
+        && Block.overlap(falls.deep(), on.deep())
         && falls.upright().least().isAtLeast(on.upright().most())
         && task.cabinet().built().stream().noneMatch(board -> shelters(board, falls, on));
   }

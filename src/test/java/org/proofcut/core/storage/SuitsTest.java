@@ -8,6 +8,7 @@ import static org.proofcut.core.storage.StorageForTests.place;
 import static org.proofcut.core.storage.StorageForTests.task;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -50,6 +51,46 @@ class SuitsTest {
     assertEquals(
         good ? Optional.empty() : Optional.of(HardRule.DOOR_SHUTS),
         refusal(task(odd, List.of(visor)), visor, "door"));
+  }
+
+  /**
+   * It fills the row of hooks and comes by at the same 377.8 mm. The can behind the next door
+   * stands out to 10 mm from it: √(377.8² − 10²) = 377.7.
+   */
+  @ParameterizedTest
+  @CsvSource({"378,2", "377,1", "360,1"})
+  void doorSwingsPastWhatStandsInTheNextBay(long bay, int placed) {
+    var c = cabinet();
+    var odd =
+        new Cabinet(
+            c.id(),
+            c.name(),
+            c.inside(),
+            c.raised(),
+            c.before(),
+            c.back(),
+            c.side(),
+            length(200),
+            true,
+            List.of(
+                new Bay(1, new Band(length(0), length(bay - 18))),
+                new Bay(2, new Band(length(bay), length(818)))),
+            c.doors(),
+            List.of(
+                new Fitting.DoorRail("door", "hooks", 1, length(900), length(80), 4_000, 3_000)));
+    var visor = kind("visor", Posture.HANGING).thing("visor", 309, 150, 80, 200);
+    var can = kind("can", Posture.STANDING).thing("can", 100, 800, 290, 200);
+    var task =
+        new StorageTask(
+            odd,
+            List.of(visor, can),
+            List.of(StorageForTests.STANDING),
+            Map.of("can", "bottom-2"),
+            Map.of(),
+            StorageForTests.LIMITS);
+    var plan = StoragePlanner.plan(task, new EveryPlacing(), Placer.Effort.PLAN);
+    assertEquals(placed, plan.puts().size());
+    assertEquals(List.of(), StorageCheck.faults(task, plan));
   }
 
   /** 500 mm from its hook to its lowest point. */

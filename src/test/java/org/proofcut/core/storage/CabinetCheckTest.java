@@ -43,6 +43,27 @@ class CabinetCheckTest {
     assertEquals(good ? List.of() : List.of("box-2-load"), where(box));
   }
 
+  private static Fitting.LidBox box(String id, int bay, String on) {
+    var size = new Size(length(100), length(100), length(100));
+    return new Fitting.LidBox(id, id, bay, on, size, size, 100);
+  }
+
+  @Test
+  void boxOnAShelfOfAnotherBay_orInABayThatIsNotThere() {
+    assertEquals(List.of(), where(box("box-2", 1, "shelf-1")));
+    assertEquals(List.of("box-2-on"), where(box("box-2", 1, "shelf-2")));
+    assertEquals(List.of("box-2-bay"), where(box("box-2", 3, "shelf-1")));
+    assertEquals(List.of("box-2-on"), where(box("box-2", 1, "shelf-9")));
+  }
+
+  @Test
+  void twoBoxesOnOneShelf() {
+    assertEquals(List.of(), where(box("box-2", 1, "shelf-1"), box("box-3", 1, "")));
+    assertEquals(List.of("box-3-on"), where(box("box-2", 1, ""), box("box-3", 1, "")));
+    assertEquals(
+        List.of("box-3-on"), where(box("box-2", 1, "shelf-1"), box("box-3", 1, "shelf-1")));
+  }
+
   /** Shelf 1 is from 282 to 300 mm. */
   @ParameterizedTest
   @CsvSource({"282,true", "283,false", "299,false", "300,true"})

@@ -175,6 +175,7 @@ public final class ShelfHeights {
     var tops = new TreeSet<Length>();
     var heights = new ShelfTops(task);
     heights.ofOne(shelf).forEach(top -> onStep(top, tops));
+    heights.reached().forEach(top -> onStep(top, tops));
     heights.atHand().forEach(top -> onStep(top, tops));
     var least = below.plus(clear).plus(shelf.thickness());
     var most = above.minus(clear);

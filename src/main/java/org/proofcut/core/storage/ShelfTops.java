@@ -38,16 +38,29 @@ final class ShelfTops {
     return edge;
   }
 
-  /** At which one thing just fits on it, under it or over it, or is just reached on it. */
+  /** At which one thing just fits on it, under it or over it. */
   Set<Length> ofOne(Shelf shelf) {
     var below = neighbour(task.cabinet(), shelf, true);
     var above = neighbour(task.cabinet(), shelf, false);
     var tops = new TreeSet<Length>();
     for (var thing : task.things()) {
-      var over = thing.size().high().plus(limits.above().value());
-      tops.add(below.plus(over).plus(shelf.thickness()));
-      tops.add(above.minus(over));
-      hung(shelf, thing.size().high(), tops);
+      if (thing.postures().stream().anyMatch(posture -> posture != Posture.HANGING)) {
+        var over = thing.size().high().plus(limits.above().value());
+        tops.add(below.plus(over).plus(shelf.thickness()));
+        tops.add(above.minus(over));
+      }
+      if (thing.postures().contains(Posture.HANGING)) {
+        hung(shelf, thing.size().high(), tops);
+      }
+    }
+    hung(shelf, Length.ZERO, tops);
+    return tops;
+  }
+
+  /** At which one thing on it is just reached by somebody who uses it. */
+  Set<Length> reached() {
+    var tops = new TreeSet<Length>();
+    for (var thing : task.things()) {
       for (var person : task.usersOf(thing)) {
         Reach.of(person, task.cabinet().before(), limits)
             .ifPresent(
@@ -57,7 +70,6 @@ final class ShelfTops {
                 });
       }
     }
-    hung(shelf, Length.ZERO, tops);
     return tops;
   }
 
@@ -99,8 +111,15 @@ final class ShelfTops {
               tops.add(rail.at().minus(limits.belowHanging().value()).minus(high));
               tops.add(rail.at().plus(limits.above().value()).plus(shelf.thickness()));
             });
+    var bay = task.cabinet().bay(shelf.bay()).orElseThrow().across();
     task.cabinet()
         .fittings(DoorRail.class)
+        .filter(
+            rail ->
+                task.cabinet()
+                    .door(rail.door())
+                    .filter(door -> Block.overlap(door.across(), bay))
+                    .isPresent())
         .forEach(
             rail -> {
               tops.add(rail.at().minus(limits.behindDoor().value()).minus(high));

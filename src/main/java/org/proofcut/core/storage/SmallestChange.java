@@ -20,15 +20,19 @@ import org.proofcut.core.storage.Placer.Effort;
  * moved no farther than must be, a row of hooks more, a wider cabinet; one of them, and what counts
  * for more is our own choice. Each is tried by planning anew at a glance, the smallest first; what
  * a longer look would have fitted in may be passed by. Shelves are tried at the heights at which
- * one thing, or something that was left over with one other, just fits or is just reached.
+ * one thing, or something that was left over with one other, just fits or is just reached: the
+ * nearest of them.
  */
 public final class SmallestChange {
 
-  /** All three are our own choice. */
+  /** All four are our own choice. */
   private static final Length HOOKS_BELOW_TOP = Length.ofMillimetres(40);
 
   private static final Length WIDER_BY_STEPS = Length.ofMillimetres(10);
   private static final int MOST_STEPS = 60;
+
+  /** Of each shelf: every one costs a plan. */
+  private static final int MOST_MOVES = 120;
 
   private static final Comparator<Change> SMALLEST_FIRST =
       Comparator.comparingLong(Change::much).thenComparing(Change::words);
@@ -91,10 +95,13 @@ public final class SmallestChange {
     var heights = new ShelfTops(task);
     var tops = new TreeSet<>(heights.ofOne(shelf));
     tops.addAll(heights.ofTwo(shelf, plan.without()));
+    tops.addAll(heights.reached());
     tops.remove(shelf.top());
     return tops.stream()
         .filter(top -> top.minus(shelf.thickness()).isGreaterThan(below) && top.isLessThan(above))
         .<Change>map(top -> new Change.MoveShelf(shelf, top, said(shelf)))
+        .sorted(SMALLEST_FIRST)
+        .limit(MOST_MOVES)
         .toList();
   }
 

@@ -87,6 +87,35 @@ class SmallestChangeTest {
         change(task(with(hooks(560)), List.of(coat))).orElseThrow().words());
   }
 
+  /** Ilse grips up to 1950 mm, and takes what is 100 high by its middle: 1950 − 1640 − 50. */
+  @Test
+  void tooHighToReach_theShelfIsMovedDown() {
+    var c = plain();
+    var high =
+        new Cabinet(
+            c.id(),
+            c.name(),
+            c.inside(),
+            length(1640),
+            c.before(),
+            c.back(),
+            c.side(),
+            c.uprightDeep(),
+            true,
+            c.bays(),
+            c.doors(),
+            c.fittings());
+    var tin = kind("tin", Posture.STANDING).thing("tin", 80, 100, 80, 500);
+    var crate = kind("crate", Posture.STANDING).thing("crate", 390, 200, 80, 500);
+    var every = new EveryPlacing();
+    var task = task(high, List.of(tin, crate));
+    var plan = StoragePlanner.plan(task, every, Effort.PLAN);
+    assertEquals(1, plan.without().size());
+    assertEquals(
+        "Move the shelf: its top goes from 300 mm to 260 mm above the bottom",
+        SmallestChange.of(task, plan, every).orElseThrow().words());
+  }
+
   /** 180 hang over 80 that stand, with 10 between: 560 − 270 = 290. */
   @Test
   void hangsOnWhatStandsBelow_theShelfIsMoved() {

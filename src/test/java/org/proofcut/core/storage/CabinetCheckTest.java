@@ -64,6 +64,31 @@ class CabinetCheckTest {
         List.of("box-3-on"), where(box("box-2", 1, "shelf-1"), box("box-3", 1, "shelf-1")));
   }
 
+  /** The bays are 200 mm deep. */
+  @ParameterizedTest
+  @CsvSource({"200,''", "201,drawer-2-inner-depth"})
+  void drawerDeeperThanItsBay(long deep, String wrong) {
+    var inner = new Size(length(360), length(90), length(deep));
+    var drawer = new Fitting.Drawer("drawer-2", "more", 1, length(0), length(100), inner, 5_000);
+    assertEquals(wrong.isEmpty() ? List.of() : List.of(wrong), where(drawer));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"900,''", "901,drawer-2-height", "1000,drawer-2-at"})
+  void drawerUnderTheTop(long bottom, String wrong) {
+    var inner = new Size(length(360), length(90), length(180));
+    var drawer = new Fitting.Drawer("drawer-2", "more", 2, length(bottom), length(100), inner, 9);
+    assertEquals(wrong.isEmpty() ? List.of() : List.of(wrong), where(drawer));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"282,true", "283,false"})
+  void boxUnderAShelf(long high, boolean good) {
+    var size = new Size(length(100), length(high), length(100));
+    var box = new Fitting.LidBox("box-2", "box", 1, "", size, size, 100);
+    assertEquals(good ? List.of() : List.of("box-2-height"), where(box));
+  }
+
   /** Shelf 1 is from 282 to 300 mm. */
   @ParameterizedTest
   @CsvSource({"282,true", "283,false", "299,false", "300,true"})

@@ -68,6 +68,14 @@ final class AsHung {
         && squared(door.fromHinges(near)).add(squared(before)).compareTo(squared(corner)) < 0;
   }
 
+  /** Whether its hook, in its middle, is clear of the door's edges, where hinges and joints are. */
+  boolean isInPanel(Put put) {
+    var stile = limits.doorStile().value();
+    var door = cabinet.doorOf(put.place()).across();
+    var middle = put.block().across().middle();
+    return middle.minus(stile).isAtLeast(door.least()) && middle.plus(stile).isAtMost(door.most());
+  }
+
   /** Whether its corner passes the frame as the door shuts. */
   boolean passesFrame(Put put) {
     var opening = cabinet.doorOf(put.place()).across().extent();

@@ -202,6 +202,7 @@ public final class StorageCheck {
         DOOR_SHUTS,
         put,
         "It meets what is built in");
+    require(hung.isInPanel(put), IN_PLACE, put, "Its hook is screwed into the edge of the door");
     require(hung.passesFrame(put), DOOR_SHUTS, put, "Its corner meets the frame as the door shuts");
   }
 

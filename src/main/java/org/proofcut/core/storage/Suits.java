@@ -1,5 +1,6 @@
 package org.proofcut.core.storage;
 
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import org.proofcut.core.measure.Band;
@@ -143,7 +144,7 @@ final class Suits {
                 wanted
                     .minus(there.extent())
                     .inMillimetres()
-                    .setScale(0, java.math.RoundingMode.CEILING)
+                    .setScale(0, RoundingMode.CEILING)
                     .toPlainString()));
   }
 

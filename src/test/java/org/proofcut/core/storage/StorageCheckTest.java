@@ -403,6 +403,17 @@ class StorageCheckTest {
           broken(task, new Put(visor, wider, length(left))));
     }
 
+    /** The door is 409 mm wide; 50 at each edge take no hook. */
+    @ParameterizedTest
+    @CsvSource({"0,100,true", "0,98,false", "309,100,true", "311,98,false"})
+    void hookIsNotInTheEdge(long left, long wide, boolean good) {
+      var card = kind("card", Posture.HANGING).thing("card", wide, 150, 1, 200);
+      var task = task(cabinet(), List.of(card));
+      var wider = as(place(task, "door-1"), new Band(length(0), length(409)), Axis.ACROSS);
+      var broken = broken(task, new Put(card, wider, length(left)));
+      assertEquals(good, !broken.contains(HardRule.IN_PLACE), broken.toString());
+    }
+
     /** Of 409 mm of opening 399 are free: √(390² + 80²) = 398.1, √(391² + 80²) = 399.1. */
     @ParameterizedTest
     @CsvSource({"290,true", "291,false"})

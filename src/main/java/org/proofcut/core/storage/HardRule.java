@@ -2,31 +2,36 @@ package org.proofcut.core.storage;
 
 /** What every plan keeps to. */
 public enum HardRule {
-  ONCE("a thing has one place"),
-  IN_PLACE("it fits in its place"),
-  HAND_ROOM("a hand gets to it"),
-  NOT_THROUGH("it takes up no room that something else has"),
-  DOOR_SHUTS("the door shuts over it"),
-  LOAD("its place carries it"),
-  POSTURE("it is kept as it should be"),
-  SEALED("it is sealed"),
-  DRY("it is dry"),
-  UNDEFORMED("nothing presses on it"),
-  OPEN("it is in sight"),
-  AT_ONCE("nothing is in its way"),
-  ELSEWHERE("it is not kept here"),
-  APART("clean things are kept from dirty ones"),
-  REACH("everyone who uses it reaches it"),
-  MOUNTING("it hangs no higher and no lower than it may"),
-  PINNED("it stays where it was pinned");
-
-  private final String words;
-
-  HardRule(String words) {
-    this.words = words;
-  }
-
-  public String words() {
-    return words;
-  }
+  /** A thing has one place. */
+  ONCE,
+  /** It fits in its place, and its place is as it is built. */
+  IN_PLACE,
+  /** A hand gets to it, lifts it off its hook, lifts the lid over it. */
+  HAND_ROOM,
+  /** It takes up no room that something else has. */
+  NOT_THROUGH,
+  /** The door shuts over it, and shuts with it where it hangs there. */
+  DOOR_SHUTS,
+  /** Its place carries it, and its hook several times over. */
+  LOAD,
+  /** It is kept as it should be: hanging, standing, lying, upright. */
+  POSTURE,
+  SEALED,
+  DRY,
+  /** Nothing presses on it. */
+  UNDEFORMED,
+  /** It is in sight. */
+  OPEN,
+  /** Nothing is in its way. */
+  AT_ONCE,
+  /** It is never kept here. */
+  ELSEWHERE,
+  /** Clean things are kept from dirty ones. */
+  APART,
+  /** Everyone who uses it reaches it. */
+  REACH,
+  /** It hangs no higher and no lower than it may. */
+  MOUNTING,
+  /** It stays where it was pinned. */
+  PINNED
 }

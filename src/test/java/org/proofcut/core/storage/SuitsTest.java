@@ -10,6 +10,7 @@ import static org.proofcut.core.storage.StorageForTests.task;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.proofcut.core.evidence.Citation;
@@ -105,5 +106,74 @@ class SuitsTest {
     var task = task(cabinet().with(all -> List.of(wall)), List.of(can));
     assertEquals(
         good ? Optional.empty() : Optional.of(HardRule.MOUNTING), refusal(task, can, "wall"));
+  }
+
+  /** The cabinet with hooks on its left door for what is this deep. */
+  private static Cabinet doorFor(long deepest) {
+    var rail = new Fitting.DoorRail("door", "hooks", 1, length(900), length(deepest), 4_000, 3_000);
+    return cabinet()
+        .with(
+            all ->
+                Stream.concat(
+                        all.stream().filter(one -> !(one instanceof Fitting.DoorRail)),
+                        Stream.of(rail))
+                    .toList());
+  }
+
+  /** The shelf reaches to 200 of 300 mm, 300 up; hooks at 900, 10 mm to sway. */
+  @ParameterizedTest
+  @CsvSource({"590,110,true", "591,110,false", "650,90,true", "650,91,false"})
+  void doorShuts_overAShelf(long high, long deep, boolean good) {
+    var visor = kind("visor", Posture.HANGING).thing("visor", 100, high, deep, 200);
+    assertEquals(
+        good ? Optional.empty() : Optional.of(HardRule.DOOR_SHUTS),
+        refusal(task(doorFor(120), List.of(visor)), visor, "door"));
+  }
+
+  private static boolean cross(StorageTask task, String one, String other) {
+    return new Suits(task)
+        .cross(task.things().get(0), place(task, one), task.things().get(1), place(task, other));
+  }
+
+  /** A flat glove hangs before a batten of 18 mm on a hook of 40; 10 are air: 232 are left. */
+  @ParameterizedTest
+  @CsvSource({"232,false", "233,true"})
+  void hookOnTheBack_isInTheWayOfTheDoor(long deep, boolean crosses) {
+    var glove = kind("glove", Posture.HANGING).thing("glove", 100, 300, 10, 100);
+    var visor = kind("visor", Posture.HANGING).thing("visor", 100, 150, deep, 200);
+    assertEquals(crosses, cross(task(doorFor(240), List.of(glove, visor)), "rail-1", "door"));
+    assertEquals(crosses, cross(task(doorFor(240), List.of(visor, glove)), "door", "rail-1"));
+  }
+
+  private static StorageTask untouched(Thing... things) {
+    return new StorageTask(
+        doorFor(80),
+        List.of(things),
+        List.of(StorageForTests.STANDING),
+        Map.of(),
+        Map.of(),
+        StorageForTests.untouched(25));
+  }
+
+  /** Over the shelf are 660 mm to the hooks: 440 hang, 25 stay untouched. */
+  @ParameterizedTest
+  @CsvSource({"195,false", "196,true"})
+  void maskUnderAnApron_staysUntouched(long high, boolean crosses) {
+    var apron = kind("apron", Posture.HANGING).thing("apron", 200, 440, 60, 300);
+    var mask =
+        kind("mask", Posture.STANDING).needs(Need.UNDEFORMED).thing("mask", 80, high, 80, 200);
+    assertEquals(crosses, cross(untouched(apron, mask), "rail-1", "shelf-1"));
+    assertEquals(crosses, cross(untouched(mask, apron), "shelf-1", "rail-1"));
+  }
+
+  /** Of 300 mm 80 hang on the door, and 25 stay untouched. */
+  @ParameterizedTest
+  @CsvSource({"195,false", "196,true"})
+  void maskBehindADoor_staysUntouched(long deep, boolean crosses) {
+    var visor = kind("visor", Posture.HANGING).thing("visor", 100, 550, 80, 200);
+    var mask =
+        kind("mask", Posture.STANDING).needs(Need.UNDEFORMED).thing("mask", 80, 200, deep, 200);
+    assertEquals(crosses, cross(untouched(visor, mask), "door", "shelf-1"));
+    assertEquals(crosses, cross(untouched(mask, visor), "shelf-1", "door"));
   }
 }

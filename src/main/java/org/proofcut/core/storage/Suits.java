@@ -207,9 +207,15 @@ final class Suits {
     var first = anywhere(a, one);
     var second = anywhere(b, other);
     var untouched = beside(a).max(beside(b));
-    return claimed(a, one, other).overlaps(second)
-        || claimed(b, other, one).overlaps(first)
+    boolean door = one.isOnDoor() != other.isOnDoor();
+    // What swings with a door keeps clear of hooks too.
+    return claimed(a, one, other).overlaps(door ? withHook(b, other) : second)
+        || claimed(b, other, one).overlaps(door ? withHook(a, one) : first)
         || first.grown(Length.ZERO, untouched, untouched).overlaps(second);
+  }
+
+  private Block withHook(Thing thing, Place place) {
+    return place.kind().isHung() ? hooked(thing, place) : anywhere(thing, place);
   }
 
   /** What a thing has to itself beside things in another place. */

@@ -20,27 +20,33 @@ final class AsHung {
     this.limits = limits;
   }
 
-  /** What hangs, with its hook and with room under it. */
+  /** What hangs, with its hook and with room under it; what stands as it is. */
   Block needs(Put put) {
+    return put.place().kind().isHung()
+        ? withHook(put).withRoomUnder(limits.belowHanging().value())
+        : put.block();
+  }
+
+  /** What hangs, with its hook; what stands as it is. */
+  Block withHook(Put put) {
     var block = put.block();
     var deep = block.deep();
     var hook = limits.hookDeep().value();
-    if (deep.extent().isLessThan(hook)) {
-      deep =
-          put.place().isOnDoor()
-              ? new Band(deep.most().minus(hook), deep.most())
-              : new Band(deep.least(), deep.least().plus(hook));
+    if (!put.place().kind().isHung() || deep.extent().isAtLeast(hook)) {
+      return block;
     }
-    return new Block(block.across(), block.upright(), deep)
-        .withRoomUnder(limits.belowHanging().value());
+    return new Block(
+        block.across(),
+        block.upright(),
+        put.place().isOnDoor()
+            ? new Band(deep.most().minus(hook), deep.most())
+            : new Band(deep.least(), deep.least().plus(hook)));
   }
 
   /** What hangs on a door, with room for it to sway. */
   Block swaying(Put put) {
-    var block = put.block();
     var room = limits.behindDoor().value();
-    return new Block(block.across(), block.upright(), needs(put).deep())
-        .grown(Length.ZERO, room, room);
+    return withHook(put).grown(Length.ZERO, room, room);
   }
 
   /**

@@ -326,7 +326,7 @@ public final class StorageCheck {
   private void apartInRoom(Put one, Put other) {
     if (one.place().isOnDoor() == other.place().isOnDoor()) {
       require(
-          !hooked(one).overlaps(other.block()) && !hooked(other).overlaps(one.block()),
+          !hung.needs(one).overlaps(other.block()) && !hung.needs(other).overlaps(one.block()),
           NOT_THROUGH,
           one,
           "It meets " + other.thing().name());
@@ -335,7 +335,8 @@ public final class StorageCheck {
       var behind = onDoor == one ? other : one;
       require(
           !hung.meetsSwinging(onDoor, behind.block())
-              && !hung.swaying(onDoor).overlaps(hooked(behind)),
+              && !hung.swaying(onDoor).overlaps(hung.withHook(behind))
+              && !hung.needs(behind).overlaps(onDoor.block()),
           DOOR_SHUTS,
           onDoor,
           "It meets " + behind.thing().name());
@@ -348,11 +349,6 @@ public final class StorageCheck {
           one,
           "It is too near to " + other.thing().name());
     }
-  }
-
-  /** What hangs with its hook; what stands as it is. */
-  private Block hooked(Put put) {
-    return put.place().kind().isHung() ? hung.needs(put) : put.block();
   }
 
   private static Length between(Put one, Put other) {

@@ -341,6 +341,18 @@ class StorageCheckTest {
           broken(task, put(task, glove, "door-1", 60)));
     }
 
+    /** It hangs at 900 mm and sways up by 10; behind it something hangs down from 960. */
+    @ParameterizedTest
+    @CsvSource({"50,true", "51,false"})
+    void swaysUnderWhatHangsBehind(long high, boolean good) {
+      var visor = kind("visor", Posture.HANGING).thing("visor", 100, 150, 80, 200);
+      var box = kind("box", Posture.HANGING).thing("box", 200, high, 250, 200);
+      var task = task(cabinet(), List.of(visor, box));
+      assertEquals(
+          good ? Set.of() : Set.of(HardRule.DOOR_SHUTS),
+          broken(task, put(task, visor, "door-1", 60), put(task, box, "rail-1", 60)));
+    }
+
     /** So does a hook on the back, 18 mm before it: 300 less 58 and 10 of air are 232. */
     @ParameterizedTest
     @CsvSource({"232,true", "233,false"})

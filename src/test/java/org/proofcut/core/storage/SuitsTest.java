@@ -145,6 +145,16 @@ class SuitsTest {
     assertEquals(crosses, cross(task(doorFor(240), List.of(visor, glove)), "door", "rail-1"));
   }
 
+  /** It hangs at 900 mm and sways up by 10; behind it something hangs down from 960. */
+  @ParameterizedTest
+  @CsvSource({"50,false", "51,true"})
+  void hangsBehindTheDoor_overWhatSways(long high, boolean crosses) {
+    var visor = kind("visor", Posture.HANGING).thing("visor", 100, 150, 80, 200);
+    var box = kind("box", Posture.HANGING).thing("box", 200, high, 250, 200);
+    assertEquals(crosses, cross(task(doorFor(80), List.of(visor, box)), "door", "rail-1"));
+    assertEquals(crosses, cross(task(doorFor(80), List.of(box, visor)), "rail-1", "door"));
+  }
+
   private static StorageTask untouched(Thing... things) {
     return new StorageTask(
         doorFor(80),

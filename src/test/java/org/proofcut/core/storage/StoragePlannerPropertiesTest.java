@@ -59,6 +59,60 @@ class StoragePlannerPropertiesTest {
     return StorageCheck.faults(task, plan).isEmpty();
   }
 
+  @Provide
+  Arbitrary<StorageTask> smallTasks() {
+    return StorageArbitraries.tasks(4);
+  }
+
+  /**
+   * Two things that a placing lets into two places are well there wherever along these they are.
+   */
+  @Property(tries = 500)
+  void twoThingsLetIn_areSound_whereverTheyAre(@ForAll("smallTasks") StorageTask task) {
+    var placing = StoragePlanner.placing(task);
+    var suits = new Suits(task);
+    var places = task.places();
+    var things = task.things();
+    for (int i = 0; i < things.size(); i++) {
+      for (int j = i + 1; j < things.size(); j++) {
+        for (int s = 0; s < places.size(); s++) {
+          for (int t = 0; t < places.size(); t++) {
+            var slots = placing.nowhere();
+            slots[i] = s;
+            slots[j] = t;
+            if (s != t && placing.isAllowed(slots)) {
+              for (var one : fewSpots(things.get(i), places.get(s), suits)) {
+                for (var other : fewSpots(things.get(j), places.get(t), suits)) {
+                  isSound(
+                      task,
+                      new Put(things.get(i), places.get(s), one),
+                      new Put(things.get(j), places.get(t), other));
+                }
+              }
+            }
+          }
+        }
+      }
+    }
+  }
+
+  /** Both ends, and two between. */
+  private static List<Length> fewSpots(Thing thing, Place place, Suits suits) {
+    var all = spots(thing, place, suits).toList();
+    return IntStream.range(0, 4).mapToObj(n -> all.get((all.size() - 1) * n / 3)).toList();
+  }
+
+  private static void isSound(StorageTask task, Put one, Put other) {
+    var rest =
+        task.things().stream()
+            .filter(thing -> !thing.equals(one.thing()) && !thing.equals(other.thing()))
+            .toList();
+    assertEquals(
+        List.of(),
+        StorageCheck.faults(task, new StoragePlan(List.of(one, other), rest, 0, 0)),
+        () -> one + " and " + other + " in " + task.cabinet());
+  }
+
   /** The wishes that are told come to the cost that was solved for, but for crowding. */
   @Property(tries = 300)
   void wishesTold_comeToTheCost(@ForAll("tasks") StorageTask task) {

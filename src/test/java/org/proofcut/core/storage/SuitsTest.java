@@ -186,4 +186,28 @@ class SuitsTest {
     assertEquals(crosses, cross(untouched(visor, mask), "door", "shelf-1"));
     assertEquals(crosses, cross(untouched(mask, visor), "shelf-1", "door"));
   }
+
+  /** Dirt falls before the shelf, which ends at 200 mm: on a mask that is deeper than that. */
+  @ParameterizedTest
+  @CsvSource({
+    "door,80,220,2",
+    "door,80,221,1",
+    "rail-1,182,290,2",
+    "rail-1,183,290,1",
+    "rail-1,182,200,2"
+  })
+  void dirtyOverClean_withAShelfBetween(String place, long apron, long mask, int placed) {
+    var dirty = kind("apron", Posture.HANGING).soil(Soil.DIRTY).thing("apron", 200, 300, apron, 9);
+    var clean = kind("mask", Posture.LYING).soil(Soil.CLEAN).thing("mask", 100, 40, mask, 9);
+    var task =
+        new StorageTask(
+            doorFor(80),
+            List.of(dirty, clean),
+            List.of(StorageForTests.STANDING),
+            Map.of("apron", place, "mask", "bottom-1"),
+            Map.of(),
+            StorageForTests.LIMITS);
+    var plan = StoragePlanner.plan(task, new EveryPlacing(), Placer.Effort.PLAN);
+    assertEquals(placed, plan.puts().size());
+  }
 }

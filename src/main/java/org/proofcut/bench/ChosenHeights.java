@@ -13,7 +13,8 @@ import org.proofcut.core.storage.StoragePlan;
  * @param shelves each with the height that it has by the design and the one that was found
  * @param before the plan with the shelves as designed
  * @param after the plan with the shelves as found
- * @param typed the job as typed, with the heights that were found
+ * @param designed the job as typed, as it was
+ * @param typed the same with the heights that were found
  */
 public record ChosenHeights(
     String job,
@@ -22,6 +23,7 @@ public record ChosenHeights(
     List<MovedShelf> shelves,
     StoragePlan before,
     StoragePlan after,
+    Map<String, String> designed,
     Map<String, String> typed) {
 
   /**
@@ -35,6 +37,7 @@ public record ChosenHeights(
 
   public ChosenHeights {
     shelves = List.copyOf(shelves);
+    designed = Map.copyOf(designed);
     typed = Map.copyOf(typed);
   }
 

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.intake.JobForm;
+import org.proofcut.core.intake.LengthText;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.storage.Cabinet;
@@ -49,9 +50,12 @@ final class CaseHeights {
       var is = underside(shelf(chosen.task().cabinet(), ids.get(i)), made);
       moved.add(
           new ChosenHeights.MovedShelf(
-              fields.get(i), shelf(made, ids.get(i)).name(), was.toString(), is.toString()));
+              fields.get(i),
+              shelf(made, ids.get(i)).name(),
+              LengthText.typed(was, unit),
+              LengthText.typed(is, unit)));
       if (!is.equals(was)) {
-        after.put(fields.get(i), is.toString());
+        after.put(fields.get(i), LengthText.typed(is, unit));
       }
     }
     return new ChosenHeights(

@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.intake.JobForm;
-import org.proofcut.core.intake.LengthText;
+import org.proofcut.core.intake.LengthTyped;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.storage.Cabinet;
@@ -52,10 +52,10 @@ final class CaseHeights {
           new ChosenHeights.MovedShelf(
               fields.get(i),
               shelf(made, ids.get(i)).name(),
-              LengthText.typed(was, unit),
-              LengthText.typed(is, unit)));
+              LengthTyped.of(was, unit),
+              LengthTyped.of(is, unit)));
       if (!is.equals(was)) {
-        after.put(fields.get(i), LengthText.typed(is, unit));
+        after.put(fields.get(i), LengthTyped.of(is, unit));
       }
     }
     return new ChosenHeights(

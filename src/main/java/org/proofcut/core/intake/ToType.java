@@ -35,7 +35,7 @@ final class ToType {
   /** A length within a band. */
   static String length(Band allowed, LengthUnit unit) {
     return "Type it with its unit, such as %s; a number alone is in %s"
-        .formatted(LengthText.typed(example(allowed, unit), unit), words(unit));
+        .formatted(LengthTyped.of(example(allowed, unit), unit), words(unit));
   }
 
   /** A length, where what is right is said by others. */

@@ -128,7 +128,7 @@ class ToTypeTest {
   @Test
   void words_saysAnExampleWhereThereIsOne() {
     assertEquals(
-        "Type it in a few words, such as \"gear cabinet\"", ToType.words(CabinetForm.NAME));
+        "Type it in a few words, such as \"gear cabinet\"", ToType.words(CabinetFields.NAME));
     assertEquals("Type it in a few words", ToType.words(ANY));
   }
 

@@ -5,16 +5,16 @@ import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.measure.display.Scale;
 
 /** A length as it would be typed: exactly, with its unit. */
-public final class LengthText {
+public final class LengthTyped {
 
-  private LengthText() {}
+  private LengthTyped() {}
 
   /**
    * In inches where that is a whole number of 64ths ({@code 17 3/4 in}), else in millimetres.
    *
    * @param unit that is worked in
    */
-  public static String typed(Length length, LengthUnit unit) {
+  public static String of(Length length, LengthUnit unit) {
     var inSixtyFourths = Scale.rule(LengthUnit.INCH).show(length);
     return unit == LengthUnit.INCH && inSixtyFourths.isExact()
         ? inSixtyFourths.text()

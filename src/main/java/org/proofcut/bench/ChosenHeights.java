@@ -30,7 +30,7 @@ public record ChosenHeights(
    * One shelf.
    *
    * @param field of the job's form
-   * @param was from the floor to its underside, in words
+   * @param was from the floor to its underside, as it would be typed in the unit of the job
    * @param is the same as found
    */
   public record MovedShelf(String field, String name, String was, String is) {}

@@ -138,7 +138,7 @@ class StorageResource {
       required = true,
       content = @Content(schema = @Schema(implementation = StorageJson.Taken.class)))
   public StorageJson.Plan take(@PathParam("id") String id, byte[] sent) {
-    require(id);
+    requireSound(id);
     var body = Body.of(sent).only("mark");
     var mark = body.text("mark", LONGEST);
     body.check();

@@ -191,7 +191,10 @@ class StorageResourceTest {
           .body("problems.where", contains("job"));
     }
     Api.put(address, Map.of()).then().statusCode(409);
-    Api.post("/api/storage/cabinets/" + id + "/plan", Map.of("mark", "0")).then().statusCode(409);
+    Api.post("/api/storage/cabinets/" + id + "/plan", Map.of("mark", "0"))
+        .then()
+        .statusCode(409)
+        .body("problems.where", contains("job"));
   }
 
   private static org.hamcrest.Matcher<Map<?, ?>> anEmpty() {

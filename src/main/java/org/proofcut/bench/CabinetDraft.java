@@ -13,6 +13,7 @@ import org.proofcut.core.storage.Place;
  * A cabinet as typed so far.
  *
  * @param groups its fields: the frame, the bays, the doors, each fitting
+ * @param unit of bare numbers
  * @param cabinet empty while something can't be read, or can't be
  * @param places of it, from left to right; none while there is no cabinet
  * @param problems what is wrong, by field

@@ -137,11 +137,14 @@ class CabinetShelf {
     return jobs.job(id);
   }
 
-  /** Keeps a job as typed if its design is sound; else what is wrong with it. */
+  /** What stops a job that is typed so; its design is worked out for that. */
+  List<Problem> unsound(Map<String, String> typed) {
+    return jobs.draft(typed).problems().stream().filter(Problem::stops).toList();
+  }
+
+  /** Keeps a job as typed; what can't be read of it. */
   List<Problem> keepJob(String id, Map<String, String> typed) {
-    var draft = jobs.draft(typed);
-    var stopping = draft.problems().stream().filter(Problem::stops).toList();
-    return stopping.isEmpty() ? jobs.keep(Optional.of(id), typed).problems() : stopping;
+    return jobs.keep(Optional.of(id), typed).problems();
   }
 
   private static Problem noCase() {

@@ -8,11 +8,11 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.intake.JobForm;
+import org.proofcut.core.intake.LengthTyped;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.storage.Cabinet;
 import org.proofcut.core.storage.Fitting;
-import org.proofcut.core.storage.ShelfHeights;
 
 /** Shelf heights of a job's case, before it is built: found by the plan of the gear. */
 final class CaseHeights {
@@ -21,12 +21,10 @@ final class CaseHeights {
   private static final Length CLEAR = Length.ofMillimetres(60);
 
   private final CabinetShelf shelf;
-  private final WorkBench bench;
   private final StoragePlans plans;
 
-  CaseHeights(CabinetShelf shelf, WorkBench bench, StoragePlans plans) {
+  CaseHeights(CabinetShelf shelf, StoragePlans plans) {
     this.shelf = shelf;
-    this.bench = bench;
     this.plans = plans;
   }
 
@@ -43,7 +41,7 @@ final class CaseHeights {
     var ids = made.fittings(Fitting.Shelf.class).map(Fitting::id).toList();
     var unit = JobForm.unit(typed);
     var step = unit == LengthUnit.INCH ? Length.ofInches(1, 4) : Length.ofMillimetres(5);
-    var chosen = ShelfHeights.of(planned.task(), ids, step, CLEAR, plans.placer());
+    var chosen = plans.heights(new StoragePlans.Movable(planned.task(), ids, step, CLEAR));
     var fields = fields(typed);
     var moved = new ArrayList<ChosenHeights.MovedShelf>();
     var after = new LinkedHashMap<>(typed);
@@ -52,13 +50,16 @@ final class CaseHeights {
       var is = underside(shelf(chosen.task().cabinet(), ids.get(i)), made);
       moved.add(
           new ChosenHeights.MovedShelf(
-              fields.get(i), shelf(made, ids.get(i)).name(), was.toString(), is.toString()));
+              fields.get(i),
+              shelf(made, ids.get(i)).name(),
+              LengthTyped.of(was, unit),
+              LengthTyped.of(is, unit)));
       if (!is.equals(was)) {
-        after.put(fields.get(i), is.toString());
+        after.put(fields.get(i), LengthTyped.of(is, unit));
       }
     }
     return new ChosenHeights(
-        job, unit, chosen.task().cabinet(), moved, planned.plan(), chosen.plan(), after);
+        job, unit, chosen.task().cabinet(), moved, planned.plan(), chosen.plan(), typed, after);
   }
 
   /** Shelves of a design are the fields that are filled in, in their order. */
@@ -82,9 +83,12 @@ final class CaseHeights {
     return one.top().minus(one.thickness()).plus(made.raised());
   }
 
-  /** Keeps the job with these heights, unless its design would no longer be sound. */
-  List<Problem> take(ChosenHeights chosen) {
-    var problems = shelf.keepJob(chosen.job(), chosen.typed());
-    return problems.isEmpty() ? bench.planAgain(chosen.job()) : problems;
+  /** Keeps the job with these heights, unless somebody changed it since they were found. */
+  List<Problem> keep(ChosenHeights chosen) {
+    boolean asItWas =
+        shelf.job(chosen.job()).filter(job -> job.typed().equals(chosen.designed())).isPresent();
+    return asItWas
+        ? shelf.keepJob(chosen.job(), chosen.typed())
+        : List.of(StorageRefusals.otherDesign());
   }
 }

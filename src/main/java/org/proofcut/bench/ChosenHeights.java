@@ -13,7 +13,8 @@ import org.proofcut.core.storage.StoragePlan;
  * @param shelves each with the height that it has by the design and the one that was found
  * @param before the plan with the shelves as designed
  * @param after the plan with the shelves as found
- * @param typed the job as typed, with the heights that were found
+ * @param designed the job as typed, as it was
+ * @param typed the same with the heights that were found
  */
 public record ChosenHeights(
     String job,
@@ -22,19 +23,21 @@ public record ChosenHeights(
     List<MovedShelf> shelves,
     StoragePlan before,
     StoragePlan after,
+    Map<String, String> designed,
     Map<String, String> typed) {
 
   /**
    * One shelf.
    *
    * @param field of the job's form
-   * @param was from the floor to its underside, in words
+   * @param was from the floor to its underside, as it would be typed in the unit of the job
    * @param is the same as found
    */
   public record MovedShelf(String field, String name, String was, String is) {}
 
   public ChosenHeights {
     shelves = List.copyOf(shelves);
+    designed = Map.copyOf(designed);
     typed = Map.copyOf(typed);
   }
 

@@ -44,6 +44,9 @@ final class PeopleShelf {
     filled.put(JobForm.UNIT.name(), unit);
     var personId = id.orElseGet(() -> UUID.randomUUID().toString());
     var read = person(personId, filled);
+    if (id.isPresent() && storage.item(StorageItem.Sort.PERSON, personId).isEmpty()) {
+      return new Read<>(Optional.empty(), List.of(gone()));
+    }
     if (read.value().isPresent() && isNamed(read.value().get(), personId)) {
       return new Read<>(Optional.empty(), List.of(sameName(read.value().get())));
     }
@@ -57,6 +60,14 @@ final class PeopleShelf {
         .anyMatch(
             other ->
                 !other.id().equals(id) && other.person().name().equals(person.person().name()));
+  }
+
+  private static Problem gone() {
+    return Problem.stops(
+        "name",
+        "This person was taken out meanwhile",
+        "somebody who is listed",
+        "Enter the person as a new one");
   }
 
   private static Problem sameName(KeptPerson person) {

@@ -1,14 +1,14 @@
 package org.proofcut.bench;
 
+import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.intake.CabinetForm;
@@ -20,45 +20,37 @@ import org.proofcut.core.intake.Read;
 import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.shop.GearLife;
 import org.proofcut.core.storage.Aged;
-import org.proofcut.core.storage.Cabinet;
 import org.proofcut.core.storage.Change;
 import org.proofcut.core.storage.Due;
 import org.proofcut.core.storage.GearAct;
 import org.proofcut.core.storage.GearEntry;
 import org.proofcut.core.storage.NoPlace;
-import org.proofcut.core.storage.Person;
-import org.proofcut.core.storage.Place;
-import org.proofcut.core.storage.Places;
-import org.proofcut.core.storage.Put;
-import org.proofcut.core.storage.StorageTask;
 import org.proofcut.logbook.GearHome;
 import org.proofcut.logbook.GearPin;
 import org.proofcut.logbook.JobRecord;
 import org.proofcut.logbook.StorageItem;
 import org.proofcut.logbook.StorageLog;
 
-/** Where gear lives: cabinets, people, plans, what is out, and what falls due. */
+/**
+ * Where gear lives: cabinets, people, plans, what is out, and what falls due.
+ *
+ * <p>A change is judged and kept in one transaction: it is done whole or not at all, and one after
+ * the other. Planning takes too long for that: it comes before, and whether it still stands is
+ * looked at within.
+ */
 @ApplicationScoped
 public class StorageDesk {
-
-  /** Who reaches for things while nobody was entered; a height of our own choice. */
-  private static final Person ANYBODY =
-      PersonForm.read(Map.of("name", "anybody", "body", "1650 mm"), LengthUnit.MILLIMETRE)
-          .value()
-          .orElseThrow()
-          .person();
 
   private final StorageLog storage;
   private final ShopFloor floor;
   private final CabinetShelf shelf;
   private final ThingDesk things;
   private final GearActs acts;
+  private final CabinetPlans cabinets;
   private final StoragePlans plans;
+  private final Homes homes;
   private final WorkBench bench;
   private final PeopleShelf people;
-
-  /** One change at a time: what is kept is judged from what was kept before. */
-  private final Object oneAtATime = new Object();
 
   StorageDesk(
       StorageLog storage,
@@ -66,16 +58,45 @@ public class StorageDesk {
       CabinetShelf shelf,
       ThingDesk things,
       GearActs acts,
+      CabinetPlans cabinets,
       StoragePlans plans,
+      Homes homes,
       WorkBench bench) {
     this.storage = storage;
     this.floor = floor;
     this.shelf = shelf;
     this.things = things;
     this.acts = acts;
+    this.cabinets = cabinets;
     this.plans = plans;
+    this.homes = homes;
     this.bench = bench;
     this.people = new PeopleShelf(storage);
+  }
+
+  /**
+   * What came of a change.
+   *
+   * @param refused why it was not made; empty where it was
+   * @param retold whether sheets of jobs in work say something else from now on
+   */
+  private record Done(Optional<Problem> refused, boolean retold) {
+
+    static Done refused(Problem why) {
+      return new Done(Optional.of(why), false);
+    }
+
+    static Done made(boolean retold) {
+      return new Done(Optional.empty(), retold);
+    }
+  }
+
+  private Optional<Problem> atOnce(Supplier<Done> change) {
+    var done = QuarkusTransaction.joiningExisting().call(change::get);
+    if (done.retold()) {
+      bench.planAllAgain();
+    }
+    return done.refused();
   }
 
   /** The day that everything is judged on. */
@@ -111,63 +132,36 @@ public class StorageDesk {
    * @param id of the cabinet to change; empty for a new one
    */
   public Read<GearCabinet> keep(Optional<String> id, Map<String, String> typed) {
-    synchronized (oneAtATime) {
-      var itemId = id.orElseGet(() -> UUID.randomUUID().toString());
-      var filled = CabinetForm.filledIn(typed);
-      var read = shelf.read(itemId, filled);
-      if (read.value().isEmpty()) {
-        return new Read<>(Optional.empty(), read.problems());
-      }
-      storage.keep(new StorageItem(itemId, StorageItem.Sort.CABINET, filled));
-      if (follow(itemId, read.value().get())) {
-        bench.planAllAgain();
-      }
-      return new Read<>(shelf.cabinet(itemId), List.of());
+    var itemId = id.orElseGet(() -> UUID.randomUUID().toString());
+    var filled = CabinetForm.filledIn(typed);
+    var kept = shelf.cabinet(itemId, filled);
+    if (kept.cabinet().isEmpty()) {
+      return new Read<>(Optional.empty(), kept.problems());
     }
-  }
-
-  /** Homes and pins go with their places; whether any home was changed. */
-  private boolean follow(String id, Cabinet cabinet) {
-    var places =
-        Places.of(cabinet, shelf.limits()).stream()
-            .collect(Collectors.toMap(Place::id, place -> words(cabinet, place)));
-    var before = homesIn(id);
-    var after =
-        before.stream()
-            .filter(home -> places.containsKey(home.place()))
-            .map(home -> new GearHome(home.thing(), id, home.place(), places.get(home.place())))
-            .toList();
-    storage.settle(id, after);
-    storage.pins().stream()
-        .filter(pin -> pin.cabinet().equals(id) && !places.containsKey(pin.place()))
-        .forEach(pin -> storage.unpin(pin.thing()));
-    return !after.equals(before);
-  }
-
-  private List<GearHome> homesIn(String cabinet) {
-    return storage.homes().stream().filter(home -> home.cabinet().equals(cabinet)).toList();
-  }
-
-  /** {@code Gear cabinet: bay 1, hooks}. */
-  private static String words(Cabinet cabinet, Place place) {
-    var name = cabinet.name();
-    return name.substring(0, 1).toUpperCase(java.util.Locale.ROOT)
-        + name.substring(1)
-        + ": "
-        + place.name();
+    var refused =
+        atOnce(
+            () -> {
+              if (id.isPresent() && shelf.cabinet(itemId).isEmpty()) {
+                return Done.refused(StorageRefusals.noSuchCabinet());
+              }
+              storage.keep(new StorageItem(itemId, StorageItem.Sort.CABINET, filled));
+              return Done.made(homes.follow(kept.cabinet().get()));
+            });
+    return refused.isEmpty()
+        ? new Read<>(Optional.of(kept), List.of())
+        : new Read<>(Optional.empty(), List.of(refused.get()));
   }
 
   /** Takes a cabinet out; what lived there lives nowhere from then on. */
   public void discard(String cabinet) {
-    synchronized (oneAtATime) {
-      boolean lived = !homesIn(cabinet).isEmpty();
-      if (shelf.cabinet(cabinet).isPresent()) {
-        storage.remove(cabinet);
-      }
-      if (lived) {
-        bench.planAllAgain();
-      }
-    }
+    atOnce(
+        () -> {
+          boolean lived = !homes.in(cabinet).isEmpty();
+          if (shelf.cabinet(cabinet).isPresent()) {
+            storage.remove(cabinet);
+          }
+          return Done.made(lived);
+        });
   }
 
   /**
@@ -194,7 +188,8 @@ public class StorageDesk {
    * @param id of the person to change; empty for a new one
    */
   public Read<KeptPerson> keepPerson(Optional<String> id, Map<String, String> typed) {
-    return people.keep(id, typed, floor.unit());
+    var unit = floor.unit();
+    return QuarkusTransaction.joiningExisting().call(() -> people.keep(id, typed, unit));
   }
 
   /** Takes a person out. */
@@ -204,83 +199,21 @@ public class StorageDesk {
     }
   }
 
-  /** Those to plan for: all who were entered, or anybody of middling height. */
-  private List<Person> planFor() {
-    var entered = people().stream().map(KeptPerson::person).toList();
-    return entered.isEmpty() ? List.of(ANYBODY) : entered;
-  }
-
   /** Everything in the shop that has a kind of thing, in the order entered. */
   public List<StoredThing> things() {
-    return things.all(planFor().stream().map(Person::name).collect(Collectors.toSet()));
+    return cabinets.things();
   }
 
   public Optional<StoredThing> thing(String id) {
     return things().stream().filter(one -> one.thing().id().equals(id)).findFirst();
   }
 
-  /** The plan of a cabinet; empty where there is none, or it can't be read. */
+  /**
+   * The plan of a cabinet; empty where there is none, or it can't be read. It may take ten seconds
+   * the first time.
+   */
   public Optional<PlannedCabinet> plan(String cabinet) {
-    return shelf
-        .cabinet(cabinet)
-        .flatMap(kept -> kept.cabinet().map(one -> planned(kept, task(one, kept(cabinet)))));
-  }
-
-  private List<StoredThing> kept(String cabinet) {
-    return things().stream()
-        .filter(one -> one.cabinet().filter(cabinet::equals).isPresent())
-        .toList();
-  }
-
-  private StorageTask task(Cabinet cabinet, List<StoredThing> kept) {
-    var pins = new HashMap<String, String>();
-    var before = new HashMap<String, String>();
-    for (var one : kept) {
-      var id = one.thing().id();
-      one.pin()
-          .filter(pin -> pin.cabinet().equals(cabinet.id()))
-          .ifPresent(pin -> pins.put(id, pin.place()));
-      one.home()
-          .filter(home -> home.cabinet().equals(cabinet.id()))
-          .ifPresent(home -> before.put(id, home.place()));
-    }
-    return new StorageTask(
-        cabinet,
-        kept.stream().map(StoredThing::thing).toList(),
-        planFor(),
-        pins,
-        before,
-        shelf.limits());
-  }
-
-  private PlannedCabinet planned(GearCabinet kept, StorageTask task) {
-    return planned(kept, task, plans.plan(task));
-  }
-
-  private static PlannedCabinet planned(
-      GearCabinet kept, StorageTask task, StoragePlans.Solved solved) {
-    var plan = solved.plan();
-    boolean taken =
-        !plan.puts().isEmpty()
-            && plan.puts().stream().allMatch(put -> isThere(put, task))
-            && plan.without().stream().noneMatch(thing -> task.before().containsKey(thing.id()));
-    return new PlannedCabinet(
-        kept,
-        task,
-        plan,
-        task.places(),
-        solved.faults(),
-        solved.unmet(),
-        plan.without().stream()
-            .map(thing -> new PlannedCabinet.Without(thing, NoPlace.why(task, thing)))
-            .toList(),
-        solved.hooks(),
-        taken,
-        solved.mark());
-  }
-
-  private static boolean isThere(Put put, StorageTask task) {
-    return put.place().id().equals(task.before().get(put.thing().id()));
+    return cabinets.plan(cabinet);
   }
 
   /**
@@ -290,21 +223,10 @@ public class StorageDesk {
    * @param id of the cabinet that is being changed; empty for a new one
    */
   public Optional<PlannedCabinet> glance(Optional<String> id, Map<String, String> typed) {
-    var draft = shelf.cabinet(id.orElse(""), typed);
-    return draft
-        .cabinet()
-        .map(
-            cabinet -> {
-              var task = task(cabinet, id.map(this::kept).orElseGet(this::homeless));
-              return planned(draft, task, plans.glance(task));
-            });
+    return cabinets.glance(id, typed);
   }
 
-  private List<StoredThing> homeless() {
-    return things().stream().filter(one -> one.home().isEmpty()).toList();
-  }
-
-  /** The smallest change after which everything has a place in a cabinet; it may take seconds. */
+  /** The smallest change after which everything has a place in a cabinet; it may take a minute. */
   public Optional<Change> change(String cabinet) {
     return plan(cabinet).flatMap(planned -> plans.change(planned.task()));
   }
@@ -327,41 +249,58 @@ public class StorageDesk {
 
   /** The shelf heights of a job's case that suit the gear best; empty for any other cabinet. */
   public Optional<ChosenHeights> shelfHeights(String cabinet) {
-    return plan(cabinet).flatMap(planned -> new CaseHeights(shelf, bench, plans).choose(planned));
+    return plan(cabinet).flatMap(planned -> new CaseHeights(shelf, plans).choose(planned));
   }
 
   /** Takes those heights over into the job; what is wrong with that, or nothing. */
   public List<Problem> takeHeights(String cabinet) {
-    synchronized (oneAtATime) {
-      var chosen = shelfHeights(cabinet);
-      return chosen.isEmpty()
-          ? List.of(StorageRefusals.noSuchCabinet())
-          : new CaseHeights(shelf, bench, plans).take(chosen.get());
+    var planned = plan(cabinet);
+    var heights = new CaseHeights(shelf, plans);
+    var chosen = planned.flatMap(heights::choose);
+    if (chosen.isEmpty()) {
+      return List.of(StorageRefusals.noCase());
     }
+    var unsound = shelf.unsound(chosen.get().typed());
+    if (!unsound.isEmpty()) {
+      return unsound;
+    }
+    var wrong =
+        QuarkusTransaction.joiningExisting()
+            .call(
+                () ->
+                    cabinets.stands(planned.get())
+                        ? heights.keep(chosen.get())
+                        : List.of(StorageRefusals.otherPlan()));
+    return wrong.isEmpty() ? bench.planAgain(chosen.get().job()) : wrong;
   }
 
   /** Has a thing stay in a place of a cabinet; what is wrong with that, or nothing. */
   public Optional<Problem> pin(String thing, String cabinet, String place) {
-    synchronized (oneAtATime) {
-      var planned = plan(cabinet);
-      var there =
-          planned.stream()
-              .flatMap(one -> one.places().stream())
-              .filter(one -> one.id().equals(place))
-              .findFirst();
-      var pinned = planned.flatMap(one -> one.task().thing(thing));
-      if (there.isEmpty()) {
-        return Optional.of(StorageRefusals.noSuchCabinet());
-      }
-      if (pinned.isEmpty()) {
-        return Optional.of(StorageRefusals.notKeptThere());
-      }
-      var refused = NoPlace.why(planned.get().task(), pinned.get(), there.get());
-      if (refused.isEmpty()) {
-        storage.pin(new GearPin(thing, cabinet, place));
-      }
-      return refused.map(why -> StorageRefusals.unfit(pinned.get(), there.get(), why));
-    }
+    return atOnce(
+        () -> {
+          var task = cabinets.task(cabinet);
+          var pinned = task.flatMap(one -> one.thing(thing));
+          var there =
+              task.stream()
+                  .flatMap(one -> one.places().stream())
+                  .filter(one -> one.id().equals(place))
+                  .findFirst();
+          if (task.isEmpty()) {
+            return Done.refused(StorageRefusals.noSuchCabinet());
+          }
+          if (pinned.isEmpty()) {
+            return Done.refused(StorageRefusals.notKeptThere());
+          }
+          if (there.isEmpty()) {
+            return Done.refused(StorageRefusals.noSuchPlace());
+          }
+          var unfit = NoPlace.why(task.get(), pinned.get(), there.get());
+          if (unfit.isPresent()) {
+            return Done.refused(StorageRefusals.unfit(pinned.get(), there.get(), unfit.get()));
+          }
+          storage.pin(new GearPin(thing, cabinet, place));
+          return Done.made(false);
+        });
   }
 
   /** Lets a thing go wherever is best. */
@@ -376,32 +315,34 @@ public class StorageDesk {
    * @return why not; empty when it was taken
    */
   public Optional<Problem> take(String cabinet, String mark) {
-    synchronized (oneAtATime) {
-      var planned = plan(cabinet);
-      if (planned.isEmpty()) {
-        return Optional.of(StorageRefusals.noSuchCabinet());
-      }
-      if (!planned.get().mark().equals(mark)) {
-        return Optional.of(StorageRefusals.otherPlan());
-      }
-      if (!planned.get().isSound()) {
-        return Optional.of(StorageRefusals.brokenPlan(planned.get()));
-      }
-      var made = planned.get().task().cabinet();
-      var homes = new ArrayList<GearHome>();
-      for (var put : planned.get().plan().puts()) {
-        homes.add(
-            new GearHome(put.thing().id(), cabinet, put.place().id(), words(made, put.place())));
-      }
-      storage.settle(cabinet, homes);
-      bench.planAllAgain();
-      return Optional.empty();
+    var planned = plan(cabinet);
+    if (planned.isEmpty()) {
+      return Optional.of(StorageRefusals.noSuchCabinet());
     }
+    if (!planned.get().mark().equals(mark)) {
+      return Optional.of(StorageRefusals.otherPlan());
+    }
+    if (!planned.get().isSound()) {
+      return Optional.of(StorageRefusals.brokenPlan(planned.get()));
+    }
+    return atOnce(
+        () -> {
+          if (!cabinets.stands(planned.get())) {
+            return Done.refused(StorageRefusals.otherPlan());
+          }
+          homes.settle(planned.get());
+          return Done.made(true);
+        });
   }
 
   /** Where a thing lives, as prompts say it: "Gear cabinet: bay 1, hooks". */
   public Optional<String> placeOf(String thing) {
-    return new Lived(storage).home(thing).map(GearHome::words);
+    return Optional.ofNullable(places().get(thing));
+  }
+
+  /** Where everything lives, by the id of the thing. */
+  public Map<String, String> places() {
+    return storage.homes().stream().collect(Collectors.toMap(GearHome::thing, GearHome::words));
   }
 
   /** What falls due, what is overdue first, then what has no day, then by day. */
@@ -418,22 +359,26 @@ public class StorageDesk {
   }
 
   /**
-   * Records an act on a thing, if it can be taken now; the same one again does nothing.
+   * Records an act on a thing, if it can be taken now; the same one again does nothing, and another
+   * one of the same id is refused: two acts never share one.
    *
    * @param entryId made where the act happened
    * @return why it can't; empty when it was recorded, or had been before
    */
   public Optional<Problem> act(String entryId, String thing, GearAct act) {
-    synchronized (oneAtATime) {
-      if (acts.has(entryId)) {
-        return Optional.empty();
-      }
-      var refused = acts.refuse(thing, act);
-      if (refused.isEmpty() && acts.record(entryId, thing, act)) {
-        bench.planAllAgain();
-      }
-      return refused;
-    }
+    return atOnce(
+        () -> {
+          if (acts.has(entryId)) {
+            boolean same =
+                acts.of(thing).stream()
+                    .anyMatch(one -> one.id().equals(entryId) && one.act().equals(act));
+            return same ? Done.made(false) : Done.refused(StorageRefusals.otherAct());
+          }
+          var refused = acts.refuse(thing, act);
+          return refused
+              .map(Done::refused)
+              .orElseGet(() -> Done.made(acts.record(entryId, thing, act)));
+        });
   }
 
   /** The record of a thing, in the order recorded. */

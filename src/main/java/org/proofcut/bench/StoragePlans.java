@@ -10,10 +10,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import java.util.function.Supplier;
+import org.proofcut.core.measure.Length;
 import org.proofcut.core.storage.Change;
 import org.proofcut.core.storage.HookSheet;
 import org.proofcut.core.storage.Placer;
 import org.proofcut.core.storage.Placer.Effort;
+import org.proofcut.core.storage.ShelfHeights;
 import org.proofcut.core.storage.SmallestChange;
 import org.proofcut.core.storage.StorageCheck;
 import org.proofcut.core.storage.StorageCheck.Fault;
@@ -23,7 +28,11 @@ import org.proofcut.core.storage.StorageTask;
 import org.proofcut.core.storage.Wishes;
 import org.proofcut.core.storage.Wishes.Unmet;
 
-/** Plans of cabinets; what was planned once is not planned again. */
+/**
+ * Plans of cabinets. What was planned once is not planned again, and what is being planned is
+ * waited for: two tablets that ask for the same get the same, after one plan's time. Plans take
+ * seconds, so nobody may ask for one within a transaction.
+ */
 @ApplicationScoped
 class StoragePlans {
 
@@ -33,8 +42,13 @@ class StoragePlans {
   private static final int MANY_THINGS = 40;
 
   private final Placer placer;
-  private final Map<Asked, Solved> solved = lastUsed();
-  private final Map<StorageTask, Optional<Change>> changes = lastUsed();
+  private final Map<StorageTask, CompletableFuture<Solved>> plans = lastUsed();
+
+  /** Apart from plans: who types must not drive out what took seconds. */
+  private final Map<StorageTask, CompletableFuture<Solved>> glances = lastUsed();
+
+  private final Map<StorageTask, CompletableFuture<Optional<Change>>> changes = lastUsed();
+  private final Map<Movable, CompletableFuture<ShelfHeights.Chosen>> heights = lastUsed();
 
   StoragePlans(Placer placer) {
     this.placer = placer;
@@ -52,46 +66,68 @@ class StoragePlans {
         });
   }
 
-  private record Asked(StorageTask task, Effort effort) {}
+  /** The first who asks works it out; all others wait for that. */
+  private static <K, V> V once(Map<K, CompletableFuture<V>> known, K asked, Supplier<V> workedOut) {
+    var mine = new CompletableFuture<V>();
+    var others = known.putIfAbsent(asked, mine);
+    if (others != null) {
+      return joined(others);
+    }
+    try {
+      mine.complete(workedOut.get());
+    } catch (RuntimeException | Error e) {
+      // Whoever asks again tries again.
+      known.remove(asked, mine);
+      mine.completeExceptionally(e);
+    }
+    return joined(mine);
+  }
+
+  private static <V> V joined(CompletableFuture<V> future) {
+    try {
+      return future.join();
+    } catch (CompletionException e) {
+      throw new IllegalStateException("what was asked for can't be planned", e.getCause());
+    }
+  }
 
   /** A plan with all that is said of it. */
   record Solved(
       StoragePlan plan, List<Fault> faults, List<Unmet> unmet, HookSheet hooks, String mark) {}
 
-  Placer placer() {
-    return placer;
-  }
+  /**
+   * A cabinet whose shelves may move.
+   *
+   * @param shelves their ids
+   * @param step that heights of their faces are multiples of
+   * @param clear least room between a shelf and what is next above or below
+   */
+  record Movable(StorageTask task, List<String> shelves, Length step, Length clear) {}
 
-  /** The plan of a task. */
+  /** The plan of a task: two seconds for thirty things, ten for sixty, if nobody asked before. */
   Solved plan(StorageTask task) {
-    return of(task, task.things().size() > MANY_THINGS ? Effort.LONG : Effort.PLAN);
+    var effort = task.things().size() > MANY_THINGS ? Effort.LONG : Effort.PLAN;
+    return once(plans, task, () -> solve(task, effort));
   }
 
   /** The plan of a task that is still being typed. */
   Solved glance(StorageTask task) {
-    return of(task, Effort.GLANCE);
+    return once(glances, task, () -> solve(task, Effort.GLANCE));
   }
 
   /**
    * The smallest change that gives everything a place: many plans, so it is asked for by itself.
    */
   Optional<Change> change(StorageTask task) {
-    var known = changes.get(task);
-    if (known == null) {
-      known = SmallestChange.of(task, plan(task).plan(), placer);
-      changes.put(task, known);
-    }
-    return known;
+    return once(changes, task, () -> SmallestChange.of(task, plan(task).plan(), placer));
   }
 
-  private Solved of(StorageTask task, Effort effort) {
-    var asked = new Asked(task, effort);
-    var known = solved.get(asked);
-    if (known == null) {
-      known = solve(task, effort);
-      solved.put(asked, known);
-    }
-    return known;
+  /** Heights of shelves that suit the things best: many plans, too. */
+  ShelfHeights.Chosen heights(Movable asked) {
+    return once(
+        heights,
+        asked,
+        () -> ShelfHeights.of(asked.task(), asked.shelves(), asked.step(), asked.clear(), placer));
   }
 
   private Solved solve(StorageTask task, Effort effort) {
@@ -101,12 +137,12 @@ class StoragePlans {
         StorageCheck.faults(task, plan),
         Wishes.unmet(task, plan),
         HookSheet.of(task, plan, HookSheet.Fastening.USUAL),
-        mark(plan));
+        mark(task, plan));
   }
 
-  /** The same for the same things in the same spots. */
-  private static String mark(StoragePlan plan) {
-    var words = new StringBuilder();
+  /** The same for the same things in the same spots of the same cabinet. */
+  private static String mark(StorageTask task, StoragePlan plan) {
+    var words = new StringBuilder(task.cabinet().toString());
     for (var put : plan.puts()) {
       words
           .append(put.thing().id())
@@ -116,6 +152,7 @@ class StoragePlans {
           .append(put.left())
           .append(';');
     }
+    plan.without().forEach(thing -> words.append('-').append(thing.id()).append(';'));
     try {
       var digest = MessageDigest.getInstance("SHA-256");
       var bytes = digest.digest(words.toString().getBytes(StandardCharsets.UTF_8));

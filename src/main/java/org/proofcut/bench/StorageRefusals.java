@@ -4,7 +4,7 @@ import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.storage.Place;
 import org.proofcut.core.storage.Thing;
 
-/** Why a pin is not put in, or a plan not taken. */
+/** Why a change of where gear lives is not made. */
 final class StorageRefusals {
 
   private StorageRefusals() {}
@@ -12,9 +12,41 @@ final class StorageRefusals {
   static Problem noSuchCabinet() {
     return Problem.stops(
         "cabinet",
-        "There is no such cabinet or place, or the cabinet can't be read",
-        "a cabinet and a place that are shown",
-        "Look at the cabinet again");
+        "There is no such cabinet, or something in it is to be mended first",
+        "a cabinet that is listed, with nothing to mend",
+        "Look at the list of cabinets");
+  }
+
+  static Problem noSuchPlace() {
+    return Problem.stops(
+        "place",
+        "The cabinet has no such place",
+        "a place that the plan shows",
+        "Look at the plan again and choose one of its places");
+  }
+
+  static Problem noCase() {
+    return Problem.stops(
+        "cabinet",
+        "This cabinet is not the case of a job",
+        "a cabinet whose shelves follow a design",
+        "Move its shelves in its own fields");
+  }
+
+  static Problem otherDesign() {
+    return Problem.stops(
+        "job",
+        "The job was changed meanwhile",
+        "the design as it was when the heights were found",
+        "Look at the heights again and take those");
+  }
+
+  static Problem otherAct() {
+    return Problem.stops(
+        "id",
+        "Something else was recorded by this id already",
+        "an id of its own for each act",
+        "Look at the thing again, and record it there");
   }
 
   static Problem notKeptThere() {

@@ -38,6 +38,7 @@ public class WorkBench {
   private final Logbook logbook;
   private final JobDesk desk;
   private final HabitDesk habits;
+  private final Homes homes;
   private final House house;
   private final Clock clock;
   private final Map<String, PlanRecord> plans = new ConcurrentHashMap<>();
@@ -45,7 +46,9 @@ public class WorkBench {
   /** One act at a time: what is allowed is judged from the record that it is then added to. */
   private final Object oneAtATime = new Object();
 
-  WorkBench(Logbook logbook, JobDesk desk, HabitDesk habits, House house, Clock clock) {
+  WorkBench(
+      Logbook logbook, JobDesk desk, HabitDesk habits, Homes homes, House house, Clock clock) {
+    this.homes = homes;
     this.house = house;
     this.logbook = logbook;
     this.desk = desk;
@@ -74,8 +77,18 @@ public class WorkBench {
     }
   }
 
-  /** After a change of design or shop: a new plan, where work has begun and it is sound. */
+  /**
+   * After a change of its design: a new plan, where work has begun and it is sound. Where gear
+   * lived in its case and its place is gone, the sheets of all jobs say so.
+   */
   public List<Problem> planAgain(String jobId) {
+    if (homes.follow()) {
+      planAllAgain();
+    }
+    return planIfBegun(jobId);
+  }
+
+  private List<Problem> planIfBegun(String jobId) {
     synchronized (oneAtATime) {
       return planOf(jobId).isPresent() ? planAnew(jobId) : List.of();
     }
@@ -87,9 +100,10 @@ public class WorkBench {
    */
   @ActivateRequestContext
   public void planAllAgain() {
+    homes.follow();
     for (var job : desk.jobs()) {
       try {
-        planAgain(job.id());
+        planIfBegun(job.id());
       } catch (UnreadableException e) {
         LOG.warn(e.getMessage());
       } catch (RuntimeException e) {

@@ -14,13 +14,11 @@ class GearHomeRow extends PanacheEntityBase {
   public String place;
   public String words;
 
-  static GearHomeRow of(GearHome home) {
-    var row = new GearHomeRow();
-    row.thing = home.thing();
-    row.cabinet = home.cabinet();
-    row.place = home.place();
-    row.words = home.words();
-    return row;
+  void take(GearHome home) {
+    thing = home.thing();
+    cabinet = home.cabinet();
+    place = home.place();
+    words = home.words();
   }
 
   GearHome asHome() {

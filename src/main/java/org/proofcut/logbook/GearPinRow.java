@@ -13,12 +13,10 @@ class GearPinRow extends PanacheEntityBase {
   public String cabinet;
   public String place;
 
-  static GearPinRow of(GearPin pin) {
-    var row = new GearPinRow();
-    row.thing = pin.thing();
-    row.cabinet = pin.cabinet();
-    row.place = pin.place();
-    return row;
+  void take(GearPin pin) {
+    thing = pin.thing();
+    cabinet = pin.cabinet();
+    place = pin.place();
   }
 
   GearPin asPin() {

@@ -6,6 +6,7 @@ import jakarta.transaction.Transactional;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.proofcut.core.storage.GearEntry;
 
 /**
@@ -50,10 +51,15 @@ public class StorageLog {
 
   /** Has these things, and nothing else, live in a cabinet; they live nowhere else any more. */
   public void settle(String cabinet, List<GearHome> homes) {
-    GearHomeRow.delete("cabinet", cabinet);
+    var things = homes.stream().map(GearHome::thing).collect(Collectors.toSet());
+    GearHomeRow.<GearHomeRow>list("cabinet", cabinet).stream()
+        .filter(row -> !things.contains(row.thing))
+        .forEach(GearHomeRow::delete);
     for (var home : homes) {
-      GearHomeRow.delete("thing", home.thing());
-      GearHomeRow.of(home).persist();
+      GearHomeRow known = GearHomeRow.findById(home.thing());
+      var row = Objects.requireNonNullElseGet(known, GearHomeRow::new);
+      row.take(home);
+      row.persist();
     }
   }
 
@@ -66,13 +72,15 @@ public class StorageLog {
 
   /** Has a thing stay in a place, and in no other. */
   public void pin(GearPin pin) {
-    unpin(pin.thing());
-    GearPinRow.of(pin).persist();
+    GearPinRow known = GearPinRow.findById(pin.thing());
+    var row = Objects.requireNonNullElseGet(known, GearPinRow::new);
+    row.take(pin);
+    row.persist();
   }
 
   /** Lets a thing go wherever is best. */
   public void unpin(String thing) {
-    GearPinRow.delete("thing", thing);
+    GearPinRow.deleteById(thing);
   }
 
   /**

@@ -45,6 +45,7 @@ class GearLockTest {
   @Inject ShopFloor floor;
   @Inject WorkBench bench;
   @Inject HabitDesk habits;
+  @Inject Homes homes;
   @Inject GearDesk gear;
   @Inject Logbook logbook;
   @Inject House house;
@@ -286,7 +287,7 @@ class GearLockTest {
   // ---- at the bench ----------------------------------------------------------------------------
 
   private WorkBench at(LocalDate day, ZoneId zone) {
-    return new WorkBench(logbook, desk, habits, house, noon(day, zone));
+    return new WorkBench(logbook, desk, habits, homes, house, noon(day, zone));
   }
 
   private static Clock noon(LocalDate day, ZoneId zone) {

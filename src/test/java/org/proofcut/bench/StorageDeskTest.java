@@ -11,7 +11,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.junit.jupiter.api.AfterEach;
@@ -49,33 +48,18 @@ class StorageDeskTest {
   }
 
   private String muffs(String name, String... more) {
-    var typed = typed("name", name, "kept-width", "180", "kept-height", "220");
-    typed.putAll(typed("kept-depth", "100", "kept-weight", "280 g"));
-    typed.putAll(typed(more));
+    var typed = GearTyped.muffs(name, more);
     var id = floor.keep(Optional.empty(), Shelf.GEAR, "ear-protection", typed).value();
     things.add(id.orElseThrow());
     return id.get();
   }
 
   private String cabinet(String... changed) {
-    var typed = typed("name", "small one", "unit", "mm", "dry", "yes", "doors", "none");
-    typed.putAll(typed("width", "600", "height", "700", "depth", "300", "raised", "800"));
-    typed.putAll(typed("before", "0", "back", "12", "side", "18", "bays", "1"));
-    typed.putAll(typed("fitting-1-kind", "rail", "fitting-1-at", "660"));
-    typed.putAll(typed("fitting-1-load", "8 kg", "fitting-1-each", "5 kg"));
-    typed.putAll(typed(changed));
+    var typed = GearTyped.cabinet(changed);
     var read = desk.keep(Optional.empty(), typed);
     assertEquals(List.of(), read.problems());
     cabinets.add(read.value().orElseThrow().id());
     return read.value().get().id();
-  }
-
-  private static Map<String, String> typed(String... pairs) {
-    var typed = new LinkedHashMap<String, String>();
-    for (int i = 0; i < pairs.length; i += 2) {
-      typed.put(pairs[i], pairs[i + 1]);
-    }
-    return typed;
   }
 
   @Test
@@ -145,12 +129,13 @@ class StorageDeskTest {
     assertEquals("fitting-1", placeIn(cabinet, id));
     assertEquals(
         "place", where(desk.pin(kept("KIT", "first-aid-kit", cabinet), cabinet, "bottom-1")));
-    assertEquals("cabinet", where(desk.pin(id, cabinet, "shelf-9")));
+    assertEquals("place", where(desk.pin(id, cabinet, "shelf-9")));
+    assertEquals("cabinet", where(desk.pin(id, "nothing", "bottom-1")));
     assertEquals("thing", where(desk.pin("nothing", cabinet, "bottom-1")));
   }
 
   private String kept(String shelf, String kind, String cabinet) {
-    var typed = typed("name", kind, "kept-in", cabinet);
+    var typed = GearTyped.pairs("name", kind, "kept-in", cabinet);
     var id = floor.keep(Optional.empty(), Shelf.valueOf(shelf), kind, typed).value().orElseThrow();
     things.add(id);
     return id;
@@ -175,12 +160,13 @@ class StorageDeskTest {
 
   @Test
   void users_thatNobodyIs_areTold_andEverybodyHasToReachIt() {
-    var person = desk.keepPerson(Optional.empty(), typed("name", "Ola", "body", "1500 mm"));
+    var person =
+        desk.keepPerson(Optional.empty(), GearTyped.pairs("name", "Ola", "body", "1500 mm"));
     people.add(person.value().orElseThrow().id());
     assertEquals(
         List.of("name"),
         desk
-            .keepPerson(Optional.empty(), typed("name", "Ola", "body", "1600 mm"))
+            .keepPerson(Optional.empty(), GearTyped.pairs("name", "Ola", "body", "1600 mm"))
             .problems()
             .stream()
             .map(Problem::where)
@@ -232,6 +218,20 @@ class StorageDeskTest {
   }
 
   @Test
+  void whatWasTakenOut_isNotKeptAgain_byWhoStillChangesIt() {
+    var cabinet = cabinet();
+    desk.discard(cabinet);
+    var kept = desk.keep(Optional.of(cabinet), GearTyped.cabinet());
+    assertEquals(List.of("cabinet"), kept.problems().stream().map(Problem::where).toList());
+    assertEquals(Optional.empty(), desk.cabinet(cabinet));
+    var typed = GearTyped.pairs("name", "Ola", "body", "1500 mm");
+    var person = desk.keepPerson(Optional.empty(), typed).value().orElseThrow().id();
+    desk.discardPerson(person);
+    assertTrue(desk.keepPerson(Optional.of(person), typed).value().isEmpty());
+    assertTrue(desk.people().stream().noneMatch(one -> one.id().equals(person)));
+  }
+
+  @Test
   void plan_ofTheSame_isTheSame_andOfOtherThings_another() {
     var cabinet = cabinet();
     muffs("grey muffs", "kept-in", cabinet);
@@ -248,6 +248,8 @@ class StorageDeskTest {
     var entry = newId();
     assertEquals(Optional.empty(), desk.act(entry, id, new GearAct.TakenOut("Ola")));
     assertEquals(Optional.empty(), desk.act(entry, id, new GearAct.TakenOut("Ola")), "once only");
+    assertEquals("id", where(desk.act(entry, id, new GearAct.PutBack("Ola"))), "another act");
+    assertEquals("id", where(desk.act(entry, muffs("red"), new GearAct.TakenOut("Ola"))));
     assertEquals(1, desk.record(id).size());
     assertEquals(Optional.of("Ola"), desk.thing(id).orElseThrow().with());
     assertEquals("thing", where(desk.act(newId(), id, new GearAct.TakenOut("Ida"))));
@@ -348,6 +350,17 @@ class StorageDeskTest {
     assertEquals(
         heights.typed().get("shelf-1"), jobs.job(job.id()).orElseThrow().typed().get("shelf-1"));
     assertEquals(List.of(), desk.plan(kept.id()).orElseThrow().without());
+
+    var lives = desk.plan(kept.id()).orElseThrow();
+    var onShelf = lives.plan().in("shelf-1").get(0).thing().id();
+    assertEquals(Optional.empty(), desk.take(kept.id(), lives.mark()));
+    assertEquals(Optional.empty(), desk.pin(onShelf, kept.id(), "shelf-1"));
+    var without = new LinkedHashMap<>(jobs.job(job.id()).orElseThrow().typed());
+    without.remove("shelf-1");
+    jobs.keep(Optional.of(job.id()), without);
+    bench.planAgain(job.id());
+    assertEquals(Optional.empty(), desk.placeOf(onShelf), "its shelf is gone");
+    assertEquals(Optional.empty(), desk.thing(onShelf).orElseThrow().pin());
 
     bench.discard(job.id());
     var gone = desk.cabinet(kept.id()).orElseThrow();

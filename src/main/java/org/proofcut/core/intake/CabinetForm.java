@@ -1,17 +1,29 @@
 package org.proofcut.core.intake;
 
-import static org.proofcut.core.intake.Field.choice;
-import static org.proofcut.core.intake.Field.count;
-import static org.proofcut.core.intake.Field.length;
-import static org.proofcut.core.intake.Field.text;
-import static org.proofcut.core.intake.Field.yesNo;
+import static org.proofcut.core.intake.CabinetFields.BACK;
+import static org.proofcut.core.intake.CabinetFields.BAYS;
+import static org.proofcut.core.intake.CabinetFields.BEFORE;
+import static org.proofcut.core.intake.CabinetFields.DEEP;
+import static org.proofcut.core.intake.CabinetFields.DOOR;
+import static org.proofcut.core.intake.CabinetFields.DOORS;
+import static org.proofcut.core.intake.CabinetFields.DRY;
+import static org.proofcut.core.intake.CabinetFields.HIGH;
+import static org.proofcut.core.intake.CabinetFields.HUNG;
+import static org.proofcut.core.intake.CabinetFields.LEFT_DOOR;
+import static org.proofcut.core.intake.CabinetFields.NAME;
+import static org.proofcut.core.intake.CabinetFields.RAISED;
+import static org.proofcut.core.intake.CabinetFields.SHELF_LOAD;
+import static org.proofcut.core.intake.CabinetFields.SIDE;
+import static org.proofcut.core.intake.CabinetFields.UPRIGHT;
+import static org.proofcut.core.intake.CabinetFields.UPRIGHT_DEPTH;
+import static org.proofcut.core.intake.CabinetFields.WIDE;
+import static org.proofcut.core.intake.CabinetFields.bay;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.proofcut.core.measure.Band;
 import org.proofcut.core.measure.Length;
@@ -39,55 +51,11 @@ public final class CabinetForm {
   /** Names the job whose case it is; empty for a cabinet that was measured. */
   public static final String JOB = "job";
 
-  static final Field NAME = text("name", "Name of the cabinet", "such as \"gear cabinet\"");
-  static final Field WIDE = length("width", "Width inside", "between the sides");
-  static final Field HIGH = length("height", "Height inside", "from bottom to top");
-  static final Field DEEP = length("depth", "Depth inside", "from the back to the shut doors");
-  static final Field RAISED =
-      length("raised", "Floor to bottom", "from the floor to the inner face of its bottom");
-  static final Field HUNG =
-      length("hung", "Floor to case", "from the floor to its lower end; 0 where it stands there");
-  static final Field BEFORE =
-      length("before", "What stands before it", "how deep it is; 0 where nothing does");
-  static final Field BACK = length("back", "Thickness of the back", "that hooks are screwed to");
-  static final Field SIDE = length("side", "Thickness of the sides", "each");
-  static final Field DRY = yesNo("dry", "Does it stay dry inside?");
-  static final Field SHELF_LOAD =
-      text("shelf-load", "Each of its shelves carries", "in all, such as 15 kg");
-
-  static final Field BAYS = count("bays", "Bays", "1 to " + MOST_BAYS + ", side by side");
-  static final Field UPRIGHT =
-      length("upright", "Thickness of the uprights", "between bays; empty where there are none")
-          .mayStayEmpty();
-  static final Field UPRIGHT_DEPTH =
-      length(
-              "upright-depth",
-              "Depth of the bays",
-              "from the back to the front edge of uprights and shelves; leave empty where that is"
-                  + " the depth inside")
-          .mayStayEmpty();
-
-  static final Field DOORS =
-      choice(
-          "doors",
-          "Doors",
-          List.of(
-              new Field.Choice("none", "none"),
-              new Field.Choice("left", "one, hinged on the left"),
-              new Field.Choice("right", "one, hinged on the right"),
-              new Field.Choice("two", "two, hinged on the outside")));
-  static final Field DOOR =
-      length("door", "Thickness of the doors", "that hooks are screwed to").mayStayEmpty();
-  static final Field LEFT_DOOR =
-      length("left-door", "The left door shuts", "from the left side inside; half if left empty")
-          .mayStayEmpty();
-
   private static final Band INSIDE = CutFields.band("50 mm", "4000 mm");
   private static final Band HEIGHTS = CutFields.band("0 mm", "2500 mm");
   private static final Band BOARDS = CutFields.band("3 mm", "100 mm");
 
   private final String id;
-  private final Map<String, String> typed;
   private final Optional<Cabinet> made;
   private final LengthUnit unit;
   private final FormReader form;
@@ -95,11 +63,10 @@ public final class CabinetForm {
 
   private CabinetForm(String id, Map<String, String> typed, Optional<Cabinet> made) {
     this.id = id;
-    this.typed = typed;
     this.made = made;
     this.unit = JobForm.unit(typed);
     this.form = new FormReader(typed, unit);
-    this.faces = faces(typed, made);
+    this.faces = CabinetFields.faces(typed, made);
   }
 
   /**
@@ -121,69 +88,12 @@ public final class CabinetForm {
 
   /** The fields as they are asked of what was typed so far. */
   public static List<CutForm.Group> groups(Map<String, String> typed, Optional<Cabinet> made) {
-    return new CabinetForm("", typed, made).groups();
-  }
-
-  private List<CutForm.Group> groups() {
-    var groups = new ArrayList<CutForm.Group>();
-    groups.add(new CutForm.Group("The cabinet", frame(made.isPresent())));
-    if (made.isEmpty()) {
-      groups.add(new CutForm.Group("Bays", bays(bayCount())));
-    }
-    groups.add(new CutForm.Group("Doors", List.of(DOORS, DOOR, LEFT_DOOR)));
-    int last = 0;
-    for (int number = 1; number <= MOST_FITTINGS; number++) {
-      last = fitting(number).isThere(form) ? number : last;
-    }
-    for (int number = 1; number <= Math.min(last + 1, MOST_FITTINGS); number++) {
-      groups.add(new CutForm.Group("Fitting " + number, asked(fitting(number))));
-    }
-    return groups;
-  }
-
-  private List<Field> asked(FittingFields fitting) {
-    return Stream.concat(
-            Stream.of(fitting.kind()),
-            FittingFields.Kind.of(form.raw(fitting.kind().name())).stream()
-                .flatMap(kind -> fitting.of(kind).stream()))
-        .toList();
-  }
-
-  private int bayCount() {
-    var text = form.raw(BAYS.name()).strip();
-    return text.matches("[1-" + MOST_BAYS + "]") ? Integer.parseInt(text) : 1;
-  }
-
-  private static List<Field> frame(boolean ofJob) {
-    return ofJob
-        ? List.of(NAME, JobForm.UNIT, HUNG, BEFORE, DRY, SHELF_LOAD)
-        : List.of(NAME, JobForm.UNIT, WIDE, HIGH, DEEP, RAISED, BEFORE, BACK, SIDE, DRY);
-  }
-
-  private static List<Field> bays(int count) {
-    var fields = new ArrayList<>(List.of(BAYS, UPRIGHT_DEPTH));
-    if (count > 1) {
-      fields.add(UPRIGHT);
-      IntStream.rangeClosed(1, count).mapToObj(CabinetForm::bay).forEach(fields::add);
-    }
-    return fields;
-  }
-
-  static Field bay(int number) {
-    return length("bay-" + number, "Bay " + number, "clear width; one bay may stay empty")
-        .mayStayEmpty();
+    return CabinetFields.groups(typed, made);
   }
 
   /** Every field that the form can have. */
   public static List<Field> fields() {
-    var fields = new LinkedHashMap<String, Field>();
-    Stream.of(frame(false), frame(true), bays(MOST_BAYS), List.of(DOORS, DOOR, LEFT_DOOR))
-        .flatMap(List::stream)
-        .forEach(field -> fields.put(field.name(), field));
-    for (int number = 1; number <= MOST_FITTINGS; number++) {
-      new FittingFields(number, List.of()).all().forEach(field -> fields.put(field.name(), field));
-    }
-    return List.copyOf(fields.values());
+    return CabinetFields.all();
   }
 
   /** What was typed into fields of this form, and the job that it names; nothing empty. */
@@ -195,20 +105,25 @@ public final class CabinetForm {
     return filled;
   }
 
-  private static List<Field.Choice> faces(Map<String, String> typed, Optional<Cabinet> made) {
-    var faces = new ArrayList<Field.Choice>();
-    made.ifPresent(
-        of ->
-            of.fittings(Fitting.Shelf.class)
-                .forEach(shelf -> faces.add(new Field.Choice(shelf.id(), shelf.name()))));
-    for (int number = 1; number <= MOST_FITTINGS; number++) {
-      var id = FittingFields.id(number);
-      if (typed.getOrDefault(id + "-kind", "").equals(FittingFields.Kind.SHELF.word())) {
-        var name = typed.getOrDefault(id + "-name", "").strip();
-        faces.add(new Field.Choice(id, name.isEmpty() ? "fitting " + number : name));
-      }
-    }
-    return faces;
+  /**
+   * What would be typed for a cabinet that was measured.
+   *
+   * @param unit of bare numbers; all that is written has a unit with it
+   */
+  public static Map<String, String> typed(Cabinet cabinet, LengthUnit unit) {
+    return CabinetWritten.measured(cabinet, unit);
+  }
+
+  /**
+   * What would be typed for a cabinet that is the case of a job, beyond what follows from its
+   * design.
+   *
+   * @param made the case before doors and hooks
+   * @param shelfGrams what each of its shelves carries
+   */
+  public static Map<String, String> typed(
+      Cabinet cabinet, LengthUnit unit, String job, Cabinet made, int shelfGrams) {
+    return CabinetWritten.ofJob(cabinet, unit, job, made, shelfGrams);
   }
 
   private FittingFields fitting(int number) {
@@ -296,7 +211,7 @@ public final class CabinetForm {
       widths.add(form.optionalLength(bay(number), INSIDE));
       left = left.minus(widths.get(number - 1).orElse(Length.ZERO));
     }
-    var asked = Stream.concat(Stream.of(WIDE, UPRIGHT), bays(count).stream());
+    var asked = Stream.concat(Stream.of(WIDE, UPRIGHT), CabinetFields.bays(count).stream());
     return form.isSound(asked.toArray(Field[]::new))
         ? sideBySide(widths, left, upright.orElseThrow())
         : List.of(new Bay(1, new Band(Length.ZERO, wide)));
@@ -376,91 +291,5 @@ public final class CabinetForm {
     var alike = all.keySet().stream().filter(one -> all.get(one) == kind).toList();
     boolean alone = alike.size() == 1 && (kind != FittingFields.Kind.SHELF || made.isEmpty());
     return alone ? kind.usualName() : kind.usualName() + " " + (alike.indexOf(number) + 1);
-  }
-
-  /**
-   * What would be typed for a cabinet that was measured.
-   *
-   * @param unit of bare numbers; all that is written has its unit with it
-   */
-  public static Map<String, String> typed(Cabinet cabinet, LengthUnit unit) {
-    var typed = begin(cabinet, unit);
-    typed.put(WIDE.name(), cabinet.inside().wide().toString());
-    typed.put(HIGH.name(), cabinet.inside().high().toString());
-    typed.put(DEEP.name(), cabinet.inside().deep().toString());
-    typed.put(RAISED.name(), cabinet.raised().toString());
-    typed.put(BACK.name(), cabinet.back().toString());
-    typed.put(SIDE.name(), cabinet.side().toString());
-    typed.put(BAYS.name(), Integer.toString(cabinet.bays().size()));
-    typed.put(UPRIGHT_DEPTH.name(), cabinet.uprightDeep().toString());
-    if (cabinet.bays().size() > 1) {
-      var gap = cabinet.bays().get(1).across().least().minus(cabinet.bays().get(0).across().most());
-      typed.put(UPRIGHT.name(), gap.toString());
-      cabinet.bays().forEach(bay -> typed.put(bay(bay.number()).name(), bay.width().toString()));
-    }
-    putFittings(cabinet.fittings(), typed);
-    return typed;
-  }
-
-  /**
-   * What would be typed for a cabinet that is the case of a job, beyond what follows from its
-   * design.
-   *
-   * @param made the case before doors and hooks
-   */
-  public static Map<String, String> typed(
-      Cabinet cabinet, LengthUnit unit, String job, Cabinet made, int shelfGrams) {
-    var typed = begin(cabinet, unit);
-    typed.put(JOB, job);
-    typed.put(HUNG.name(), cabinet.raised().minus(made.raised()).toString());
-    typed.put(SHELF_LOAD.name(), FittingFields.grams(shelfGrams));
-    var ofCase = made.fittings().stream().map(Fitting::id).toList();
-    putFittings(
-        cabinet.fittings().stream().filter(one -> !ofCase.contains(one.id())).toList(), typed);
-    return typed;
-  }
-
-  private static Map<String, String> begin(Cabinet cabinet, LengthUnit unit) {
-    var typed = new LinkedHashMap<String, String>();
-    typed.put(NAME.name(), cabinet.name());
-    typed.put(JobForm.UNIT.name(), unit == LengthUnit.INCH ? "in" : "mm");
-    typed.put(BEFORE.name(), cabinet.before().toString());
-    typed.put(DRY.name(), cabinet.dry() ? "yes" : "no");
-    var doors = cabinet.doors();
-    typed.put(
-        DOORS.name(),
-        switch (doors.size()) {
-          case 0 -> "none";
-          case 1 -> doors.get(0).hingedLeft() ? "left" : "right";
-          default -> "two";
-        });
-    if (!doors.isEmpty()) {
-      typed.put(DOOR.name(), doors.get(0).thickness().toString());
-    }
-    if (doors.size() > 1) {
-      typed.put(LEFT_DOOR.name(), doors.get(0).across().most().toString());
-    }
-    return typed;
-  }
-
-  /**
-   * A fitting that has no number yet gets the first that is free.
-   *
-   * @throws java.util.NoSuchElementException if there are more than {@link #MOST_FITTINGS}
-   */
-  private static void putFittings(List<Fitting> fittings, Map<String, String> typed) {
-    var ids = fittings.stream().map(Fitting::id).toList();
-    var free =
-        IntStream.rangeClosed(1, MOST_FITTINGS)
-            .filter(number -> !ids.contains(FittingFields.id(number)))
-            .iterator();
-    for (var fitting : fittings) {
-      int number =
-          IntStream.rangeClosed(1, MOST_FITTINGS)
-              .filter(one -> FittingFields.id(one).equals(fitting.id()))
-              .findFirst()
-              .orElseGet(() -> free.next());
-      typed.putAll(new FittingFields(number, List.of()).typed(fitting));
-    }
   }
 }

@@ -17,7 +17,7 @@ import org.proofcut.core.shop.GearLife;
 public final class DateText {
 
   /** What may be written. */
-  static final String ALLOWED =
+  public static final String ALLOWED =
       "a day as 2027-11-03, 3.11.2027 (the day first) or 3 November 2027, from 2000 to 2099";
 
   private static final Pattern YEAR_FIRST =

@@ -90,7 +90,7 @@ final class DrillForms {
             EXTRACTION),
         (id, form) -> {
           var name = form.text(NAME);
-          var speeds = form.speeds(SPEEDS);
+          var speeds = SeveralIn.speeds(form, SPEEDS);
           var fence = form.length(FENCE_REACH, band("10 mm", "1000 mm"));
           var fenceStep = form.length(FENCE_STEP, STEPS);
           var stop = form.length(STOP_REACH, band("0 mm", "3000 mm"));
@@ -125,7 +125,7 @@ final class DrillForms {
         List.of(NAME, SPEEDS, COLLAR_STEP, GUIDE_HEIGHT, LARGEST_BIT, EXTRACTION),
         (id, form) -> {
           var name = form.text(NAME);
-          var speeds = form.speeds(SPEEDS);
+          var speeds = SeveralIn.speeds(form, SPEEDS);
           var step = form.length(COLLAR_STEP, STEPS);
           var guide = form.length(GUIDE_HEIGHT, band("0 mm", "120 mm"));
           var largest = form.length(LARGEST_BIT, BITS);

@@ -12,7 +12,6 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import org.proofcut.core.evidence.Amount;
 import org.proofcut.core.measure.Band;
@@ -315,59 +314,5 @@ final class FittingFields {
   /** What carries is reckoned a gram too weak rather than too strong. */
   static int carried(Field field, FormReader form) {
     return KeptForm.grams(form.weight(field, LEAST, MOST), RoundingMode.DOWN);
-  }
-
-  /** What would be typed for a fitting; the id of a shelf that a box stands on as it is here. */
-  Map<String, String> typed(Fitting fitting) {
-    var asked = Kind.of(fitting);
-    var values = values(fitting);
-    var typed = new LinkedHashMap<String, String>();
-    typed.put(kind.name(), asked.word());
-    var fields = of(asked);
-    for (int i = 0; i < fields.size(); i++) {
-      typed.put(fields.get(i).name(), values.get(i));
-    }
-    return typed;
-  }
-
-  /** In the order of the fields. */
-  private static List<String> values(Fitting fitting) {
-    var values = new ArrayList<String>();
-    values.add(fitting.name());
-    if (fitting instanceof Fitting.Shelf one) {
-      values.addAll(words(one.bay(), one.top(), one.thickness(), one.deep()));
-      values.add(grams(one.mostGrams()));
-    } else if (fitting instanceof Fitting.Rail one) {
-      values.addAll(words(one.bay(), one.at()));
-      values.addAll(List.of(grams(one.mostGrams()), grams(one.eachGrams())));
-    } else if (fitting instanceof Fitting.Drawer one) {
-      values.addAll(words(one.bay(), one.bottom(), one.high()));
-      values.addAll(words(one.inner()));
-      values.add(grams(one.mostGrams()));
-    } else if (fitting instanceof Fitting.LidBox one) {
-      values.addAll(words(one.bay(), one.on().isEmpty() ? BOTTOM : one.on()));
-      values.addAll(words(one.outer()));
-      values.addAll(words(one.inner()));
-      values.add(grams(one.mostGrams()));
-    } else if (fitting instanceof Fitting.DoorRail one) {
-      values.addAll(words(one.door(), one.at(), one.deepest()));
-      values.addAll(List.of(grams(one.mostGrams()), grams(one.eachGrams())));
-    } else if (fitting instanceof Fitting.Wall one) {
-      values.addAll(words(one.at(), one.wide(), one.drop(), one.deep()));
-      values.addAll(List.of(grams(one.mostGrams()), grams(one.eachGrams())));
-    }
-    return values;
-  }
-
-  private static List<String> words(Object... all) {
-    return Arrays.stream(all).map(Object::toString).toList();
-  }
-
-  private static List<String> words(Size size) {
-    return words(size.wide(), size.high(), size.deep());
-  }
-
-  static String grams(int grams) {
-    return BigDecimal.valueOf(grams).movePointLeft(3).stripTrailingZeros().toPlainString() + " kg";
   }
 }

@@ -1,14 +1,13 @@
 package org.proofcut.core.intake;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.proofcut.core.evidence.Amount;
 import org.proofcut.core.evidence.Problem;
@@ -20,8 +19,6 @@ import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.LengthFormatException;
 import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.measure.display.Scale;
-import org.proofcut.core.shop.SpeedStep;
-import org.proofcut.core.shop.StackedCutter.Layer;
 
 /**
  * Reads fields one by one and gathers what is wrong, so that a person is told everything at once.
@@ -31,12 +28,7 @@ final class FormReader {
 
   private static final int LONGEST_TEXT = 80;
   private static final int LONGEST_QUOTED = 24;
-  private static final int FASTEST = 40_000;
   private static final int MOST_TOLD = 12;
-  private static final int MOST_LAYERS = 6;
-  private static final int MOST_OF_A_LAYER = 6;
-  private static final Pattern LAYER =
-      Pattern.compile("(?<thickness>.+?)[x×*]\\s*(?<count>[0-9]{1,3})\\s*(?:[,;]\\s*|$)");
   private static final Length STAND_IN = Length.ofMillimetres(1);
 
   private final Map<String, String> typed;
@@ -70,17 +62,22 @@ final class FormReader {
 
   String text(Field field) {
     var text = raw(field.name()).strip();
+    var allowed = "1 to " + LONGEST_TEXT + " characters";
     if (text.isEmpty() && !field.optional()) {
-      problems.add(stops(field, "Nothing was entered", "1 to " + LONGEST_TEXT + " characters"));
+      wrong(field, "Nothing was entered", allowed, ToType.words(field));
     } else if (text.length() > LONGEST_TEXT) {
-      problems.add(
-          stops(
-              field,
-              "That is " + text.length() + " characters long",
-              "1 to " + LONGEST_TEXT + " characters"));
+      var over = text.length() - LONGEST_TEXT;
+      wrong(
+          field,
+          "That is " + text.length() + " characters long",
+          allowed,
+          "Say it in " + over + " fewer");
     } else if (text.chars().anyMatch(Character::isISOControl)) {
-      problems.add(
-          stops(field, "There are characters in it that can't be shown", "one line of text"));
+      wrong(
+          field,
+          "There are characters in it that can't be shown",
+          "one line of text",
+          "Type it with letters, figures and signs alone");
     }
     return text;
   }
@@ -93,18 +90,22 @@ final class FormReader {
     return isBlank(field.name()) ? Optional.empty() : length(field, raw(field.name()), allowed);
   }
 
-  private Optional<Length> length(Field field, String text, Band allowed) {
-    var example = shown(allowed.least()) + " to " + shown(allowed.most());
+  /** A length that is part of what was typed into a field. */
+  Optional<Length> length(Field field, String text, Band allowed) {
+    var range = shown(allowed.least()) + " to " + shown(allowed.most());
     try {
       var length = Length.parse(text, unit);
       if (allowed.contains(length)) {
         return Optional.of(length);
       }
-      problems.add(stops(field, "That is " + shown(length), example));
+      wrong(field, "That is " + shown(length), range, ToType.length(allowed, unit));
     } catch (LengthFormatException e) {
       var what = text.isBlank() ? "Nothing was entered" : "\"" + e.text() + "\": " + e.reason();
-      problems.add(
-          stops(field, what, example + ", written like " + LengthFormatException.EXAMPLES));
+      wrong(
+          field,
+          what,
+          range + ", written like " + LengthFormatException.EXAMPLES,
+          ToType.length(allowed, unit));
     }
     return Optional.empty();
   }
@@ -120,16 +121,20 @@ final class FormReader {
 
   private Optional<Angle> readAngle(Field field, Angle least, Angle most) {
     var text = raw(field.name());
-    var example = least + " to " + most;
+    var range = least + " to " + most;
     try {
       var angle = Angle.parse(text);
       if (!angle.isLessThan(least) && !angle.isGreaterThan(most)) {
         return Optional.of(angle);
       }
-      problems.add(stops(field, "That is " + angle, example));
+      wrong(field, "That is " + angle, range, ToType.angle(least, most));
     } catch (AngleFormatException e) {
       var what = text.isBlank() ? "Nothing was entered" : "\"" + e.text() + "\": " + e.reason();
-      problems.add(stops(field, what, example + ", written like " + AngleFormatException.EXAMPLES));
+      wrong(
+          field,
+          what,
+          range + ", written like " + AngleFormatException.EXAMPLES,
+          ToType.angle(least, most));
     }
     return Optional.empty();
   }
@@ -145,7 +150,7 @@ final class FormReader {
 
   private Optional<Amount> readWeight(Field field, Amount least, Amount most) {
     var text = raw(field.name());
-    var example = least + " to " + most + ", written like " + WeightText.EXAMPLES;
+    var range = inUnit(least, RoundingMode.UP) + " to " + inUnit(most, RoundingMode.DOWN);
     try {
       var weight = WeightText.parse(text, unit);
       var kilograms = WeightUnit.KILOGRAM.of(weight);
@@ -153,25 +158,35 @@ final class FormReader {
           && kilograms.compareTo(WeightUnit.KILOGRAM.of(most)) <= 0) {
         return Optional.of(weight);
       }
-      problems.add(stops(field, "That is " + weight, example));
+      wrong(field, "That is " + weight, range, ToType.weight(least, most, unit));
     } catch (WeightText.Unreadable e) {
-      problems.add(stops(field, unreadable(text, e), example));
+      wrong(
+          field,
+          unreadable(text, e),
+          range + ", written like " + WeightText.EXAMPLES,
+          ToType.weight(least, most, unit));
     }
     return Optional.empty();
+  }
+
+  /** In the unit that goes with that of lengths; an end of a range is rounded into it. */
+  private Amount inUnit(Amount weight, RoundingMode rounding) {
+    var in = WeightUnit.beside(unit).amount(weight, 3, rounding);
+    return new Amount(new BigDecimal(in.value().stripTrailingZeros().toPlainString()), in.unit());
   }
 
   /** A number that may have decimals, from one to another, both allowed. */
   BigDecimal number(Field field, BigDecimal least, BigDecimal most) {
     var text = raw(field.name());
-    var example = least + " to " + most;
+    var range = least + " to " + most;
     try {
       var number = WeightText.number(text);
       if (number.compareTo(least) >= 0 && number.compareTo(most) <= 0) {
         return number;
       }
-      problems.add(stops(field, "That is " + number.toPlainString(), example));
+      wrong(field, "That is " + number.toPlainString(), range, ToType.number(least, most));
     } catch (WeightText.Unreadable e) {
-      problems.add(stops(field, unreadable(text, e), example));
+      wrong(field, unreadable(text, e), range, ToType.number(least, most));
     }
     return least;
   }
@@ -187,7 +202,11 @@ final class FormReader {
         .orElseGet(
             () -> {
               if (isBlank(field.name())) {
-                problems.add(stops(field, "Nothing was entered", least + " to " + most));
+                wrong(
+                    field,
+                    "Nothing was entered",
+                    least + " to " + most,
+                    ToType.number(least, most));
               }
               return least;
             });
@@ -206,11 +225,11 @@ final class FormReader {
         return Optional.of(count);
       }
     }
-    problems.add(
-        stops(
-            field,
-            "\"" + shortened(text) + "\" is no such number",
-            "a whole number from " + least + " to " + most + ", digits only"));
+    wrong(
+        field,
+        "\"" + shortened(text) + "\" is no such number",
+        "a whole number from " + least + " to " + most + ", digits only",
+        ToType.number(least, most));
     return Optional.empty();
   }
 
@@ -220,11 +239,11 @@ final class FormReader {
     }
     var day = DateText.read(raw(field.name()));
     if (day.isEmpty()) {
-      problems.add(
-          stops(
-              field,
-              "\"" + shortened(raw(field.name()).strip()) + "\" is not surely one day",
-              DateText.ALLOWED));
+      wrong(
+          field,
+          "\"" + shortened(raw(field.name()).strip()) + "\" is not surely one day",
+          DateText.ALLOWED,
+          ToType.day());
     }
     return day;
   }
@@ -243,11 +262,11 @@ final class FormReader {
         return Optional.of(number);
       }
     }
-    problems.add(
-        stops(
-            field,
-            "\"" + shortened(text) + "\" is no such number",
-            "a number from " + least + " to " + most + ", with one decimal at most"));
+    wrong(
+        field,
+        "\"" + shortened(text) + "\" is no such number",
+        "a number from " + least + " to " + most + ", with one decimal at most",
+        ToType.number(least, most));
     return Optional.empty();
   }
 
@@ -262,11 +281,11 @@ final class FormReader {
     }
     var words = field.choices().stream().map(Field.Choice::words).toList();
     if (field.choices().stream().noneMatch(choice -> choice.value().equals(text))) {
-      problems.add(
-          stops(
-              field,
-              text.isEmpty() ? "Nothing was chosen" : "\"" + shortened(text) + "\" is no choice",
-              words.isEmpty() ? "something to choose from, entered first" : told(words)));
+      wrong(
+          field,
+          text.isEmpty() ? "Nothing was chosen" : "\"" + shortened(text) + "\" is no choice",
+          words.isEmpty() ? "something to choose from, entered first" : told(words),
+          ToType.choose(field));
     }
     return text;
   }
@@ -278,100 +297,19 @@ final class FormReader {
         : String.join(words.stream().anyMatch(one -> one.contains(",")) ? "; " : ", ", words);
   }
 
-  /** {@code 1: 8000, 2: 12000}; a number alone is a machine with one speed. */
-  List<SpeedStep> speeds(Field field) {
-    var allowed = "like 1: 8000, 2: 12000, or one number for a single speed; slowest first";
-    var steps = new ArrayList<SpeedStep>();
-    var marks = new LinkedHashSet<String>();
-    var text = raw(field.name()).strip();
-    if (text.isEmpty()) {
-      problems.add(stops(field, "Nothing was entered", allowed));
-      return List.of();
-    }
-    int before = 0;
-    for (var part : text.split(",", -1)) {
-      var both = part.split(":", -1);
-      var mark = both.length == 2 ? both[0].strip() : "fixed";
-      var speed = both[both.length - 1].strip();
-      boolean wrong =
-          both.length > 2
-              || mark.isEmpty()
-              || mark.length() > 12
-              || !marks.add(mark)
-              || !speed.matches("[0-9]{1,5}");
-      int perMinute = wrong ? 0 : Integer.parseInt(speed);
-      if (wrong || perMinute <= before || perMinute > FASTEST) {
-        problems.add(
-            stops(field, "\"" + shortened(part.strip()) + "\" is no step of a dial", allowed));
-        return List.of();
-      }
-      before = perMinute;
-      steps.add(new SpeedStep(mark, perMinute));
-    }
-    return steps;
-  }
-
   /** Whether nothing was wrong with these fields so far, so that they may be judged together. */
   boolean isSound(Field... fields) {
     var names = Stream.of(fields).map(Field::name).toList();
     return problems.stream().noneMatch(problem -> names.contains(problem.where()));
   }
 
-  /**
-   * {@code 3.2 mm x 3, 1.6 mm x 1}: thicknesses, each with how many there are. The count ends an
-   * entry, so that a comma may stand in a number, too.
-   */
-  List<Layer> layers(Field field, Band allowed) {
-    int before = problems.size();
-    var text = text(field);
-    if (text.isEmpty() || problems.size() > before) {
-      return List.of();
-    }
-    var layers = new ArrayList<Layer>();
-    int read = 0;
-    var entry = LAYER.matcher(text);
-    while (entry.lookingAt()) {
-      var thickness = length(field, entry.group("thickness").strip(), allowed);
-      int count = Integer.parseInt(entry.group("count"));
-      if (count < 1 || count > MOST_OF_A_LAYER) {
-        problems.add(
-            stops(
-                field,
-                "\"" + shortened(entry.group().strip()) + "\": " + count + " of them",
-                "1 to " + MOST_OF_A_LAYER + " of a thickness"));
-      } else {
-        thickness.ifPresent(one -> layers.add(new Layer(one, count)));
-      }
-      read = entry.end();
-      entry.region(read, text.length());
-    }
-    if (read < text.length()) {
-      problems.add(
-          stops(
-              field,
-              "\"" + shortened(text.substring(read).strip()) + "\" does not say how many there are",
-              "like 3.2 mm x 3, 1.6 mm x 1: a thickness, x, and how many"));
-    } else if (layers.size() > MOST_LAYERS) {
-      problems.add(
-          stops(
-              field,
-              "That is " + layers.size() + " thicknesses",
-              "at most " + MOST_LAYERS + "; leave out what is never used"));
-    }
-    return layers;
-  }
-
+  /** What is wrong beside other fields, or in a way of its own. */
   void problem(Field field, String what, String allowed) {
-    problems.add(stops(field, what, allowed));
+    wrong(field, what, allowed, ToType.instead(field, isBlank(field.name()), unit));
   }
 
-  private Problem stops(Field field, String what, String allowed) {
-    var hint = field.hint().isEmpty() ? "" : ": " + field.hint();
-    return Problem.stops(
-        field.name(),
-        field.label() + ": " + what,
-        allowed,
-        field.choices().isEmpty() ? "Enter it again" + hint : "Choose again");
+  void wrong(Field field, String what, String allowed, String doThis) {
+    problems.add(Problem.stops(field.name(), field.label() + ": " + what, allowed, doThis));
   }
 
   String shown(Length length) {

@@ -72,7 +72,7 @@ final class RouterForms {
             NAME, SPEEDS, ROUTER_REACH, FENCE_STEP, HEIGHT_STEP, LARGEST_CUTTER, GUARD, EXTRACTION),
         (id, form) -> {
           var name = form.text(NAME);
-          var speeds = form.speeds(SPEEDS);
+          var speeds = SeveralIn.speeds(form, SPEEDS);
           var reach = form.length(ROUTER_REACH, REACHES);
           var fenceStep = form.length(FENCE_STEP, STEPS);
           var heightStep = form.length(HEIGHT_STEP, STEPS);
@@ -93,7 +93,7 @@ final class RouterForms {
         List.of(NAME, SPEEDS, BASE, DEPTH_STEP, LARGEST_CUTTER, GUARD, EXTRACTION),
         (id, form) -> {
           var name = form.text(NAME);
-          var speeds = form.speeds(SPEEDS);
+          var speeds = SeveralIn.speeds(form, SPEEDS);
           var base = form.length(BASE, band("20 mm", "300 mm"));
           var step = form.length(DEPTH_STEP, STEPS);
           var largest = form.length(LARGEST_CUTTER, CUTTERS);

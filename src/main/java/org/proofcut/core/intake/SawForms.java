@@ -220,7 +220,7 @@ final class SawForms {
             GAUGE_WIDTH),
         (id, form) -> {
           var name = form.text(NAME);
-          var speeds = form.speeds(SPEED);
+          var speeds = SeveralIn.speeds(form, SPEED);
           var reach = form.length(SAW_REACH, REACHES);
           var fenceStep = form.length(FENCE_STEP, STEPS);
           var heightStep = form.length(HEIGHT_STEP, STEPS);
@@ -306,7 +306,7 @@ final class SawForms {
             BEVEL_STEP),
         (id, form) -> {
           var name = form.text(NAME);
-          var speeds = form.speeds(SPEED);
+          var speeds = SeveralIn.speeds(form, SPEED);
           var track = form.length(TRACK_LENGTH, band("300 mm", "6000 mm"));
           var step = form.length(DEPTH_STEP, STEPS);
           var depth = form.length(TRACK_DEPTH, HEIGHTS);
@@ -355,7 +355,7 @@ final class SawForms {
             EXTRACTION),
         (id, form) -> {
           var name = form.text(NAME);
-          var speeds = form.speeds(SPEED);
+          var speeds = SeveralIn.speeds(form, SPEED);
           var mitre = form.angle(GREATEST_MITRE, Angle.ZERO, Angle.ofDegrees(75));
           var mitreStep = form.angle(MITRE_STEP, ANGLE_STEP, Angle.ofDegrees(5));
           var tilt = tilt(form, form.choice(TILTS));
@@ -416,8 +416,8 @@ final class SawForms {
           var diameter = form.length(DIAMETER, BLADES);
           var kerf = form.length(OUTER_KERF, band("0.8 mm", "8 mm"));
           int teeth = form.count(OUTER_TEETH, 4, 200);
-          var chippers = form.layers(CHIPPERS, band("0.5 mm", "10 mm"));
-          var shims = form.layers(SHIMS, band("0.01 mm", "2 mm"));
+          var chippers = SeveralIn.layers(form, CHIPPERS, band("0.5 mm", "10 mm"));
+          var shims = SeveralIn.layers(form, SHIMS, band("0.01 mm", "2 mm"));
           var top = form.optionalCount(TOP_SPEED, 1_000, 30_000);
           return form.result(
               () -> new StackedCutter(id, name, diameter, teeth, kerf, chippers, shims, top));

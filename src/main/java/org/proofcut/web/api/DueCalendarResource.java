@@ -6,6 +6,7 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.Response;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
+import java.util.Optional;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.proofcut.bench.ShopFloor;
 import org.proofcut.bench.StorageDesk;
@@ -32,7 +33,10 @@ class DueCalendarResource {
   @Operation(hidden = true)
   public Response due() {
     var name = "Gear, " + floor.about().getOrDefault("name", "my shop");
-    var text = DueCalendar.text(name, desk.due(), clock.instant(), desk::placeOf);
+    var places = desk.places();
+    var text =
+        DueCalendar.text(
+            name, desk.due(), clock.instant(), thing -> Optional.ofNullable(places.get(thing)));
     return Response.ok(text.getBytes(StandardCharsets.UTF_8), CALENDAR)
         .header("Content-Disposition", "inline; filename=\"due.ics\"")
         .build();

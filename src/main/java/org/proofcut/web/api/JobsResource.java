@@ -21,6 +21,7 @@ import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.proofcut.bench.JobDesk;
 import org.proofcut.bench.WorkBench;
+import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.intake.JobForm;
 import org.proofcut.logbook.JobRecord;
 
@@ -111,6 +112,19 @@ class JobsResource {
     return desk.job(id)
         .orElseThrow(
             () -> ProblemDetail.notThere("There is no such job", "Look at the list of jobs"));
+  }
+
+  /** What follows from the design of a job; ends the request where it can't be put together. */
+  static <T> T sound(Optional<T> made) {
+    return made.orElseThrow(
+        () ->
+            ProblemDetail.refusal(
+                ProblemKind.NOT_NOW,
+                Problem.stops(
+                    "design",
+                    "The design of this job can't be put together",
+                    "a design with nothing to mend",
+                    "Mend the design first")));
   }
 
   private JobJson.Kept kept(JobRecord job) {

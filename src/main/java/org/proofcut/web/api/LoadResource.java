@@ -9,7 +9,6 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
@@ -17,7 +16,6 @@ import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
 import org.proofcut.bench.JobDesk;
 import org.proofcut.bench.LoadDesk;
 import org.proofcut.bench.StandDraft;
-import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.intake.Field;
 import org.proofcut.core.intake.LiftForm;
 
@@ -58,14 +56,14 @@ class LoadResource {
   @Path("/jobs/{id}/weights")
   @Operation(summary = "What the parts, the sheets and the case of a job weigh")
   public LoadJson.Weights weights(@PathParam("id") String id) {
-    return LoadJson.weights(sound(desk.weights(JobsResource.require(jobs, id))));
+    return LoadJson.weights(JobsResource.sound(desk.weights(JobsResource.require(jobs, id))));
   }
 
   @GET
   @Path("/jobs/{id}/standing")
   @Operation(summary = "The fields of the finished case of a job on the floor")
   public List<ShopJson.Input> standForm(@PathParam("id") String id) {
-    var draft = sound(desk.stand(JobsResource.require(jobs, id), Map.of()));
+    var draft = JobsResource.sound(desk.stand(JobsResource.require(jobs, id), Map.of()));
     return ShopJson.inputs(fields(draft));
   }
 
@@ -78,23 +76,11 @@ class LoadResource {
       content = @Content(schema = @Schema(implementation = LoadJson.Typed.class)))
   public LoadJson.Stood stand(@PathParam("id") String id, byte[] sent) {
     var job = JobsResource.require(jobs, id);
-    var form = sound(desk.stand(job, Map.of()));
-    return LoadJson.stood(sound(desk.stand(job, Body.form(sent, fields(form)))));
+    var form = JobsResource.sound(desk.stand(job, Map.of()));
+    return LoadJson.stood(JobsResource.sound(desk.stand(job, Body.form(sent, fields(form)))));
   }
 
   private static List<Field> fields(StandDraft draft) {
     return draft.groups().stream().flatMap(group -> group.fields().stream()).toList();
-  }
-
-  private static <T> T sound(Optional<T> made) {
-    return made.orElseThrow(
-        () ->
-            ProblemDetail.refusal(
-                ProblemKind.NOT_NOW,
-                Problem.stops(
-                    "design",
-                    "The design of this job can't be put together",
-                    "a design with nothing to mend",
-                    "Mend the design first")));
   }
 }

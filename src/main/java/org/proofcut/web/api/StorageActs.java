@@ -1,10 +1,12 @@
 package org.proofcut.web.api;
 
-import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
+import org.proofcut.core.intake.DateText;
 import org.proofcut.core.storage.GearAct;
 
 /** Acts on gear as they are sent: a word, and what goes with it. */
@@ -24,6 +26,15 @@ final class StorageActs {
           GearAct.Mended.class, "mended",
           GearAct.Replaced.class, "replaced");
 
+  /** What goes with each word, beside its id. */
+  private static final Map<String, List<String>> FIELDS =
+      Map.of(
+          "taken-out", List.of("who"),
+          "put-back", List.of("who"),
+          "looked-at", List.of("ageing", "result", "note", "next"),
+          "mended", List.of("note"),
+          "replaced", List.of("note", "goodUntil"));
+
   private StorageActs() {}
 
   /**
@@ -39,10 +50,13 @@ final class StorageActs {
 
   /** Reads an act; ends the request where it can't be read. */
   static Sent read(byte[] sent) {
-    var body =
-        Body.of(sent).only("id", "act", "who", "ageing", "result", "note", "next", "goodUntil");
+    var body = Body.of(sent);
     var id = body.text("id", LONGEST_ID);
-    var word = body.word("act", Set.copyOf(WORDS.values()));
+    var word = body.word("act", FIELDS.keySet());
+    if (!word.isEmpty()) {
+      body.only(
+          Stream.concat(Stream.of("id", "act"), FIELDS.get(word).stream()).toArray(String[]::new));
+    }
     var act =
         switch (word) {
           case "taken-out" -> new GearAct.TakenOut(body.text("who", LONGEST_TEXT));
@@ -68,11 +82,12 @@ final class StorageActs {
     if (!body.has(field)) {
       return Optional.empty();
     }
-    try {
-      return Optional.of(LocalDate.parse(body.text(field, LONGEST_TEXT)));
-    } catch (DateTimeException e) {
-      body.wrong(body.at(field), "That is no day", "a day such as 2027-11-03", "Send it so");
-      return Optional.empty();
+    // As the shop's form reads it: it is kept there, and has to be read again.
+    var text = body.text(field, LONGEST_TEXT);
+    var day = DateText.read(text);
+    if (day.isEmpty() && !text.isEmpty()) {
+      body.wrong(body.at(field), "That is no such day", DateText.ALLOWED, "Send it as 2027-11-03");
     }
+    return day;
   }
 }

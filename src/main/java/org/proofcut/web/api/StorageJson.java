@@ -67,14 +67,17 @@ final class StorageJson {
       name = "GearActSent",
       requiredProperties = {"id", "act"})
   record ActSent(
-      @Schema(description = "made where the act happened; the same again does nothing") String id,
+      @Schema(description = "made where the act happened; the same act again does nothing")
+          String id,
       @Schema(description = "taken-out, put-back, looked-at, mended or replaced") String act,
       @Schema(description = "of taken-out and put-back") String who,
       @Schema(description = "of looked-at: id of what fell due") String ageing,
       @Schema(description = "of looked-at: good or failed") String result,
       @Schema(description = "of looked-at, mended and replaced; may be left out") String note,
-      @Schema(description = "of looked-at a marked day: the next one") String next,
-      @Schema(description = "of replaced: the last day marked on the new one") String goodUntil) {}
+      @Schema(description = "of looked-at a marked day: the next one, from 2000 to 2099")
+          String next,
+      @Schema(description = "of replaced: the last day marked on the new one, from 2000 to 2099")
+          String goodUntil) {}
 
   /** A cabinet. */
   @Schema(name = "GearCabinet")
@@ -175,7 +178,12 @@ final class StorageJson {
 
   /** One shelf of a job. */
   @Schema(name = "GearShelfHeight")
-  record Shelf(String field, String name, String was, String is) {}
+  record Shelf(
+      @Schema(description = "of the job's form") String field,
+      String name,
+      @Schema(description = "from the floor to its underside by the design, as it would be typed")
+          String was,
+      @Schema(description = "the same as found") String is) {}
 
   /** A thing of the shop. */
   @Schema(name = "GearThing")

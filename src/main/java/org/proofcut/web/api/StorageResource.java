@@ -8,15 +8,13 @@ import jakarta.ws.rs.PUT;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.WebApplicationException;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.net.URI;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
@@ -28,7 +26,6 @@ import org.proofcut.bench.PlannedCabinet;
 import org.proofcut.bench.StorageDesk;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.intake.CabinetForm;
-import org.proofcut.core.intake.Field;
 
 /** Cabinets for gear, and their plans. */
 @Path("/api/storage")
@@ -37,9 +34,6 @@ import org.proofcut.core.intake.Field;
 class StorageResource {
 
   private static final int LONGEST = 100;
-  private static final Set<String> FIELDS =
-      Stream.concat(CabinetForm.fields().stream().map(Field::name), Stream.of(CabinetForm.JOB))
-          .collect(Collectors.toUnmodifiableSet());
 
   private final StorageDesk desk;
   private final JobDesk jobs;
@@ -74,17 +68,7 @@ class StorageResource {
   @Path("/cabinets/of-job/{id}")
   @Operation(summary = "What to begin a cabinet with that is the case of a job")
   public StorageJson.Typed ofJob(@PathParam("id") String id) {
-    return desk.ofJob(JobsResource.require(jobs, id))
-        .map(StorageJson.Typed::new)
-        .orElseThrow(
-            () ->
-                ProblemDetail.refusal(
-                    ProblemKind.NOT_NOW,
-                    Problem.stops(
-                        "design",
-                        "The design of this job can't be put together",
-                        "a design with nothing to mend",
-                        "Mend the design first")));
+    return new StorageJson.Typed(JobsResource.sound(desk.ofJob(JobsResource.require(jobs, id))));
   }
 
   @POST
@@ -154,7 +138,7 @@ class StorageResource {
       required = true,
       content = @Content(schema = @Schema(implementation = StorageJson.Taken.class)))
   public StorageJson.Plan take(@PathParam("id") String id, byte[] sent) {
-    require(id);
+    requireSound(id);
     var body = Body.of(sent).only("mark");
     var mark = body.text("mark", LONGEST);
     body.check();
@@ -166,7 +150,7 @@ class StorageResource {
   @Path("/cabinets/{id}/changed")
   @Operation(summary = "The smallest change that gives all a place, and the cabinet with it")
   public StorageJson.Changed changed(@PathParam("id") String id) {
-    require(id);
+    requireSound(id);
     return StorageJson.Changed.of(desk.change(id), desk.changed(id));
   }
 
@@ -174,20 +158,15 @@ class StorageResource {
   @Path("/cabinets/{id}/shelf-heights")
   @Operation(summary = "Shelf heights of a job's case that suit the gear best")
   public StorageJson.Heights heights(@PathParam("id") String id) {
-    require(id);
-    return desk.shelfHeights(id)
-        .map(StorageJson::heights)
-        .orElseThrow(
-            () ->
-                ProblemDetail.notThere(
-                    "This cabinet is no case of a job", "Move its shelves in its own fields"));
+    requireCase(id);
+    return desk.shelfHeights(id).map(StorageJson::heights).orElseThrow(StorageResource::notThere);
   }
 
   @PUT
   @Path("/cabinets/{id}/shelf-heights")
   @Operation(summary = "Takes those heights over into the job")
   public StorageJson.Heights takeHeights(@PathParam("id") String id) {
-    heights(id);
+    requireCase(id);
     refuse(desk.takeHeights(id).stream().findFirst(), ProblemKind.NOT_NOW);
     return heights(id);
   }
@@ -213,7 +192,7 @@ class StorageResource {
   @Path("/pins/{thing}")
   @Operation(summary = "Lets a thing go wherever is best")
   public void unpin(@PathParam("thing") String thing) {
-    desk.unpin(thing);
+    desk.unpin(ThingsResource.require(desk, thing).thing().id());
   }
 
   static void refuse(Optional<Problem> problem, ProblemKind kind) {
@@ -224,16 +203,32 @@ class StorageResource {
   }
 
   private PlannedCabinet planned(String id) {
+    requireSound(id);
+    return desk.plan(id).orElseThrow(StorageResource::notThere);
+  }
+
+  /** One that can be read; else the problems say what is to be mended in it. */
+  private GearCabinet requireSound(String id) {
     var kept = require(id);
-    return desk.plan(id)
-        .orElseThrow(() -> ProblemDetail.refusal(ProblemKind.NOT_NOW, kept.problems()));
+    if (kept.cabinet().isEmpty()) {
+      throw ProblemDetail.refusal(ProblemKind.NOT_NOW, kept.problems());
+    }
+    return kept;
+  }
+
+  private void requireCase(String id) {
+    if (requireSound(id).job().isEmpty()) {
+      throw ProblemDetail.notThere(
+          "This cabinet is not the case of a job", "Move its shelves in its own fields");
+    }
   }
 
   private GearCabinet require(String id) {
-    return desk.cabinet(id)
-        .orElseThrow(
-            () ->
-                ProblemDetail.notThere("There is no such cabinet", "Look at the list of cabinets"));
+    return desk.cabinet(id).orElseThrow(StorageResource::notThere);
+  }
+
+  private static WebApplicationException notThere() {
+    return ProblemDetail.notThere("There is no such cabinet", "Look at the list of cabinets");
   }
 
   private GearCabinet keep(Optional<String> id, Map<String, String> typed) {
@@ -243,9 +238,6 @@ class StorageResource {
   }
 
   private static Map<String, String> read(byte[] sent) {
-    var body = Body.of(sent).only("typed");
-    var typed = body.typed("typed", FIELDS);
-    body.check();
-    return typed;
+    return Body.form(sent, CabinetForm.fields(), CabinetForm.JOB);
   }
 }

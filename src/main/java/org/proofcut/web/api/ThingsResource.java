@@ -14,9 +14,6 @@ import java.net.URI;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
@@ -26,7 +23,6 @@ import org.proofcut.bench.KeptPerson;
 import org.proofcut.bench.ShopFloor;
 import org.proofcut.bench.StorageDesk;
 import org.proofcut.bench.StoredThing;
-import org.proofcut.core.intake.Field;
 import org.proofcut.core.intake.JobForm;
 import org.proofcut.core.intake.PersonForm;
 
@@ -35,11 +31,6 @@ import org.proofcut.core.intake.PersonForm;
 @Produces(MediaType.APPLICATION_JSON)
 @Faults.Told
 class ThingsResource {
-
-  private static final Set<String> FIELDS =
-      Stream.concat(PersonForm.fields().stream(), Stream.of(JobForm.UNIT))
-          .map(Field::name)
-          .collect(Collectors.toUnmodifiableSet());
 
   private final StorageDesk desk;
   private final ShopFloor floor;
@@ -151,13 +142,14 @@ class ThingsResource {
   }
 
   private static Map<String, String> read(byte[] sent) {
-    var body = Body.of(sent).only("typed");
-    var typed = body.typed("typed", FIELDS);
-    body.check();
-    return typed;
+    return Body.form(sent, PersonForm.fields(), JobForm.UNIT.name());
   }
 
   private StoredThing require(String id) {
+    return require(desk, id);
+  }
+
+  static StoredThing require(StorageDesk desk, String id) {
     return desk.thing(id)
         .orElseThrow(
             () ->

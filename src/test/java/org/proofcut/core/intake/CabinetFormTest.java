@@ -57,6 +57,35 @@ class CabinetFormTest {
   }
 
   @Test
+  void cabinet_ofAnInchShop_isWrittenInInches_whereThatIsExact() {
+    var typed = CabinetsTyped.full();
+    typed.put("unit", "in");
+    typed.putAll(Map.of("width", "32 1/4", "bay-1", "15 3/4", "upright", "3/4", "back", "8 mm"));
+    for (var one : List.of("height", "depth", "raised", "side", "upright-depth", "door")) {
+      typed.put(one, typed.get(one) + " mm");
+    }
+    typed.replaceAll(
+        (field, text) ->
+            field.startsWith("fitting-") && text.matches("[0-9]+") && isLength(field)
+                ? text + " mm"
+                : text);
+    typed.put("fitting-1-at", "11 13/16");
+    var cabinet = read(typed).value().orElseThrow();
+    var written = CabinetForm.typed(cabinet, LengthUnit.INCH);
+    assertEquals("32 1/4 in", written.get("width"));
+    assertEquals("3/4 in", written.get("upright"));
+    assertEquals("15 3/4 in", written.get("bay-2"), "what is left");
+    assertEquals("11 13/16 in", written.get("fitting-1-at"));
+    assertEquals("8 mm", written.get("back"));
+    assertEquals(cabinet, CabinetForm.read("id", written, Optional.empty()).value().orElseThrow());
+  }
+
+  private static boolean isLength(String field) {
+    return CabinetForm.fields().stream()
+        .anyMatch(one -> one.name().equals(field) && one.entry() == Field.Entry.LENGTH);
+  }
+
+  @Test
   void everyField_thatWasWritten_isAFieldOfTheForm() {
     var names = new HashSet<>(CabinetForm.fields().stream().map(Field::name).toList());
     for (long seed = 0; seed < 50; seed++) {

@@ -150,8 +150,10 @@ class StorageResourceTest {
     Api.put("/api/storage/pins", Map.of("thing", id, "cabinet", cabinet, "place", "cellar"))
         .then()
         .statusCode(422)
-        .body("problems.where", contains("cabinet"));
+        .body("problems.where", contains("place"));
     given().delete("/api/storage/pins/" + id).then().statusCode(204);
+    given().delete("/api/storage/pins/" + id).then().statusCode(204);
+    given().delete("/api/storage/pins/nothing").then().statusCode(404);
     Api.post(address, Map.of("mark", "0000")).then().statusCode(409);
     var mark = Api.get(address).getString("mark");
     Api.post(address, Map.of("mark", mark)).then().statusCode(200).body("taken", equalTo(true));
@@ -179,6 +181,20 @@ class StorageResourceTest {
     assertEquals(0, after.getInt("withoutBefore"));
     assertFalse(after.getBoolean("better"));
     made.add("/api/storage/cabinets/" + id);
+
+    given().delete(job).then().statusCode(204);
+    for (var of : List.of("plan", "changed", "shelf-heights")) {
+      given()
+          .get("/api/storage/cabinets/" + id + "/" + of)
+          .then()
+          .statusCode(409)
+          .body("problems.where", contains("job"));
+    }
+    Api.put(address, Map.of()).then().statusCode(409);
+    Api.post("/api/storage/cabinets/" + id + "/plan", Map.of("mark", "0"))
+        .then()
+        .statusCode(409)
+        .body("problems.where", contains("job"));
   }
 
   private static org.hamcrest.Matcher<Map<?, ?>> anEmpty() {
@@ -192,6 +208,10 @@ class StorageResourceTest {
     var out = Map.of("id", UUID.randomUUID().toString(), "act", "taken-out", "who", "Ola");
     Api.post(address, out).then().statusCode(200).body("with", equalTo("Ola"));
     Api.post(address, out).then().statusCode(200);
+    Api.post(address, Map.of("id", out.get("id"), "act", "put-back"))
+        .then()
+        .statusCode(409)
+        .body("problems.where", contains("id"));
     Api.post(address, act("act", "taken-out", "who", "Ida"))
         .then()
         .statusCode(409)
@@ -238,7 +258,30 @@ class StorageResourceTest {
         .then()
         .statusCode(422)
         .body("problems.where", contains("goodUntil"));
+    Api.post(address, act("act", "taken-out", "who", "Ola", "note", "lent"))
+        .then()
+        .statusCode(422)
+        .body("problems.where", contains("note"));
     Api.post("/api/gear/things/nothing/acts", act("act", "mended")).then().statusCode(404);
+  }
+
+  /** A day that the shop's own form can't read would take the piece out of the shop. */
+  @Test
+  void acts_withDaysThatCannotBeKept_areRefused_andThePieceStays() {
+    var id = thing("");
+    var address = "/api/gear/things/" + id + "/acts";
+    for (var day : List.of("2100-01-01", "9999-12-31", "+999999999-12-31", "3/11/2027")) {
+      Api.post(address, act("act", "replaced", "goodUntil", day))
+          .then()
+          .statusCode(422)
+          .body("problems.where", contains("goodUntil"));
+      Api.post(address, act("act", "looked-at", "ageing", "marked", "result", "good", "next", day))
+          .then()
+          .statusCode(422)
+          .body("problems.where", contains("next"));
+    }
+    Api.post(address, act("act", "replaced", "goodUntil", "2099-12-31")).then().statusCode(200);
+    given().get("/api/gear/things/" + id).then().statusCode(200);
   }
 
   @Test

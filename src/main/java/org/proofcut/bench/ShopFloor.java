@@ -1,6 +1,8 @@
 package org.proofcut.bench;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Clock;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,9 +25,12 @@ import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.shop.Cutter;
 import org.proofcut.core.shop.Liquid;
 import org.proofcut.core.shop.Machine;
+import org.proofcut.core.shop.OwnedAid;
 import org.proofcut.core.shop.OwnedGear;
 import org.proofcut.core.shop.Shop;
+import org.proofcut.core.storage.OwnedKit;
 import org.proofcut.core.storage.ThingKind;
+import org.proofcut.logbook.GearHome;
 import org.proofcut.logbook.Logbook;
 import org.proofcut.logbook.ShopItem;
 import org.proofcut.logbook.ShopItem.Shelf;
@@ -48,11 +53,13 @@ public class ShopFloor {
   private final Logbook logbook;
   private final StorageLog storage;
   private final House house;
+  private final Clock clock;
 
-  ShopFloor(Logbook logbook, StorageLog storage, House house) {
+  ShopFloor(Logbook logbook, StorageLog storage, House house, Clock clock) {
     this.logbook = logbook;
     this.storage = storage;
     this.house = house;
+    this.clock = clock;
   }
 
   /** Everything in the shop, as typed, in the order entered. */
@@ -103,6 +110,7 @@ public class ShopFloor {
     var gear = new ArrayList<OwnedGear>();
     var aids = new ArrayList<String>();
     var liquids = new ArrayList<Liquid>();
+    var ownedAids = new ArrayList<OwnedAid>();
     var lived = new Lived(storage);
     for (var item : items()) {
       switch (item.shelf()) {
@@ -111,8 +119,8 @@ public class ShopFloor {
         case GEAR -> readKept(item, OwnedGear.class).map(lived::with).ifPresent(gear::add);
         case AID -> aids.add(item.kind());
         case LIQUID -> readKept(item, Liquid.class).ifPresent(liquids::add);
-        // No cut asks for what nobody wears; aids are ticked.
-        case SHOP, KIT -> {}
+        case KIT -> ownedAid(item, lived).ifPresent(ownedAids::add);
+        case SHOP -> {}
       }
     }
     var about = about();
@@ -127,7 +135,26 @@ public class ShopFloor {
         gear,
         aids,
         about.getOrDefault(BEARD, "no").equals("yes"),
-        liquids);
+        liquids,
+        ownedAids);
+  }
+
+  /** A piece that cuts ask for, though nobody wears it. */
+  private Optional<OwnedAid> ownedAid(ShopItem item, Lived lived) {
+    return kit(item.kind())
+        .flatMap(ThingKind::asAid)
+        .flatMap(
+            as ->
+                readKept(item, OwnedKit.class)
+                    .map(lived::with)
+                    .map(
+                        piece ->
+                            as.of(
+                                piece,
+                                lived.home(piece.id()).map(GearHome::words).orElse(""),
+                                piece.idleOn(LocalDate.now(clock)),
+                                KeptForm.known(List.of()).kept(item.typed(), unitOf(item)),
+                                unit())));
   }
 
   /** What the shop's meter showed at its machines, by the id of each. */

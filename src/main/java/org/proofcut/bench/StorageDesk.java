@@ -399,6 +399,16 @@ public class StorageDesk {
     }
   }
 
+  /**
+   * Who has each piece that is out of its place, and since when: {@code with Ash, since yesterday}.
+   */
+  public Map<String, String> outInWords() {
+    var today = today();
+    return things().stream()
+        .filter(one -> one.out().isPresent())
+        .collect(Collectors.toMap(one -> one.thing().id(), one -> one.out().get().words(today)));
+  }
+
   /** Where a thing lives, as prompts say it: "Gear cabinet: bay 1, hooks". */
   public Optional<String> placeOf(String thing) {
     return new Lived(storage).home(thing).map(GearHome::words);

@@ -182,7 +182,7 @@ public final class DemoGear {
         kit("sleeves", "waxed sleeves", 110, 330, 40, 90),
         kit("knee-pads", "knee pads", 190, 220, 110, 380),
         kit("hair-ties", "tin of hair ties", 110, 60, 110, 70),
-        kit("push-stick", "long push stick", 70, 330, 20, 120),
+        kit("push-stick", "long push stick", 70, 470, 20, 160),
         kit("push-stick", "short push stick", 60, 270, 20, 90),
         kit("push-block", "push block with a heel", 100, 140, 180, 450),
         kit("featherboard", "ash featherboard", 100, 260, 25, 240),

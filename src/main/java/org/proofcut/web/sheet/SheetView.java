@@ -76,11 +76,16 @@ record SheetView(
       List<Carried> carries,
       String undo) {}
 
-  /** One item of the pause that is open. */
+  /**
+   * One item of the pause that is open.
+   *
+   * @param where the things are that it is about; where none will do, why
+   */
   record ItemView(
       int number,
       String ask,
       String answer,
+      List<String> where,
       Boolean done,
       Boolean now,
       String action,

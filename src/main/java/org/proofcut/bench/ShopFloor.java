@@ -9,10 +9,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.proofcut.core.evidence.Amount;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.evidence.Worked;
+import org.proofcut.core.intake.CabinetForm;
 import org.proofcut.core.intake.Demo;
 import org.proofcut.core.intake.DemoGear;
 import org.proofcut.core.intake.Field;
@@ -29,6 +31,9 @@ import org.proofcut.core.shop.OwnedAid;
 import org.proofcut.core.shop.OwnedGear;
 import org.proofcut.core.shop.Shop;
 import org.proofcut.core.storage.OwnedKit;
+import org.proofcut.core.storage.Place;
+import org.proofcut.core.storage.Places;
+import org.proofcut.core.storage.StorageLimits;
 import org.proofcut.core.storage.ThingKind;
 import org.proofcut.logbook.GearHome;
 import org.proofcut.logbook.Logbook;
@@ -45,6 +50,8 @@ public class ShopFloor {
 
   /** What the ids of the demo's things begin with. */
   private static final String DEMO = "demo-";
+
+  private static final String DEMO_CABINET = DEMO + "cabinet";
 
   private static final String UNIT = JobForm.UNIT.name();
   private static final String REGION = "region";
@@ -326,11 +333,32 @@ public class ShopFloor {
               thing.typed()));
     }
     logbook.keep(items);
-    storage.keep(new StorageItem(DEMO + "cabinet", StorageItem.Sort.CABINET, DemoGear.cabinet()));
+    storage.keep(new StorageItem(DEMO_CABINET, StorageItem.Sort.CABINET, DemoGear.cabinet()));
+    storage.settle(DEMO_CABINET, demoHomes(items));
     for (var person : DemoGear.people()) {
       storage.keep(
           new StorageItem(DEMO + "person-" + person.get("name"), StorageItem.Sort.PERSON, person));
     }
+  }
+
+  /** So that its sheets name places of the cabinet from the first look on. */
+  private List<GearHome> demoHomes(List<ShopItem> items) {
+    var cabinet =
+        CabinetForm.read(DEMO_CABINET, DemoGear.cabinet(), Optional.empty()).value().orElseThrow();
+    var limits = house.content().limits(StorageLimits.class);
+    var places =
+        Places.of(cabinet, limits).stream()
+            .collect(Collectors.toMap(Place::id, place -> Lived.words(cabinet, place)));
+    var lives = DemoGear.homes();
+    return items.stream()
+        .filter(item -> item.shelf() == Shelf.GEAR || item.shelf() == Shelf.KIT)
+        .filter(item -> lives.containsKey(nameOf(item)))
+        .map(
+            item -> {
+              var place = lives.get(nameOf(item));
+              return new GearHome(item.id(), DEMO_CABINET, place, places.get(place));
+            })
+        .toList();
   }
 
   /** Whether anything of the demo shop is still there. */

@@ -130,7 +130,7 @@ public class StorageDesk {
   private boolean follow(String id, Cabinet cabinet) {
     var places =
         Places.of(cabinet, shelf.limits()).stream()
-            .collect(Collectors.toMap(Place::id, place -> words(cabinet, place)));
+            .collect(Collectors.toMap(Place::id, place -> Lived.words(cabinet, place)));
     var before = homesIn(id);
     var after =
         before.stream()
@@ -146,15 +146,6 @@ public class StorageDesk {
 
   private List<GearHome> homesIn(String cabinet) {
     return storage.homes().stream().filter(home -> home.cabinet().equals(cabinet)).toList();
-  }
-
-  /** {@code Gear cabinet: bay 1, hooks}. */
-  private static String words(Cabinet cabinet, Place place) {
-    var name = cabinet.name();
-    return name.substring(0, 1).toUpperCase(java.util.Locale.ROOT)
-        + name.substring(1)
-        + ": "
-        + place.name();
   }
 
   /** Takes a cabinet out; what lived there lives nowhere from then on. */
@@ -391,7 +382,8 @@ public class StorageDesk {
       var homes = new ArrayList<GearHome>();
       for (var put : planned.get().plan().puts()) {
         homes.add(
-            new GearHome(put.thing().id(), cabinet, put.place().id(), words(made, put.place())));
+            new GearHome(
+                put.thing().id(), cabinet, put.place().id(), Lived.words(made, put.place())));
       }
       storage.settle(cabinet, homes);
       bench.planAllAgain();

@@ -17,6 +17,7 @@ import java.util.UUID;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.proofcut.bench.DemoShop;
 import org.proofcut.bench.Hand;
 import org.proofcut.bench.JobDesk;
 import org.proofcut.bench.ShopFloor;
@@ -25,7 +26,6 @@ import org.proofcut.bench.WorkBench;
 import org.proofcut.core.operation.OperationKind;
 import org.proofcut.core.run.Stage;
 import org.proofcut.core.storage.GearAct;
-import org.proofcut.logbook.Logbook;
 import org.proofcut.logbook.ShopItem;
 import org.proofcut.logbook.ShopItem.Shelf;
 import org.proofcut.web.Rubbish;
@@ -41,7 +41,6 @@ class AidsOnSheetTest {
   @Inject ShopFloor floor;
   @Inject StorageDesk storage;
   @Inject WorkBench bench;
-  @Inject Logbook logbook;
 
   private String job;
   private List<ShopItem> before;
@@ -50,6 +49,7 @@ class AidsOnSheetTest {
 
   @BeforeEach
   void oneStick() {
+    DemoShop.putBack(floor);
     before = floor.items();
     before.stream()
         .filter(item -> item.kind().equals("push-stick"))
@@ -64,7 +64,7 @@ class AidsOnSheetTest {
     bench.discard(job);
     floor.items().stream().filter(it -> !before.contains(it)).forEach(it -> floor.remove(it.id()));
     cabinets.forEach(storage::discard);
-    logbook.keep(before);
+    DemoShop.putBack(floor);
     bench.planAllAgain();
   }
 

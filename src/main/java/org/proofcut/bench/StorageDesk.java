@@ -3,6 +3,7 @@ package org.proofcut.bench;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -391,14 +392,17 @@ public class StorageDesk {
     }
   }
 
-  /**
-   * Who has each piece that is out of its place, and since when: {@code with Ash, since yesterday}.
-   */
-  public Map<String, String> outInWords() {
+  /** What is out of its place, longest out first. */
+  public List<OutOfPlace> out() {
     var today = today();
     return things().stream()
         .filter(one -> one.out().isPresent())
-        .collect(Collectors.toMap(one -> one.thing().id(), one -> one.out().get().words(today)));
+        .sorted(
+            Comparator.comparing((StoredThing one) -> one.out().orElseThrow().since())
+                .thenComparing(one -> one.thing().name())
+                .thenComparing(one -> one.thing().id()))
+        .map(one -> OutOfPlace.of(one, today))
+        .toList();
   }
 
   /** Where a thing lives, as prompts say it: "Gear cabinet: bay 1, hooks". */

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import org.proofcut.bench.HandDesk;
 import org.proofcut.bench.House;
+import org.proofcut.bench.OutOfPlace;
 import org.proofcut.bench.StorageDesk;
 import org.proofcut.core.intake.HandForm;
 import org.proofcut.web.part.LiveForm;
@@ -77,6 +78,6 @@ public class HandPages {
         form,
         desk.draft(form, typed),
         house.content().wording(),
-        new Today(storage.today(), storage.outInWords()));
+        new Today(storage.today(), OutOfPlace.inWords(storage.out())));
   }
 }

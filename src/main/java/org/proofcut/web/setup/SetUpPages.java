@@ -18,6 +18,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.proofcut.bench.House;
+import org.proofcut.bench.OutOfPlace;
 import org.proofcut.bench.SetUpDesk;
 import org.proofcut.bench.StorageDesk;
 import org.proofcut.bench.WorkBench;
@@ -118,6 +119,6 @@ public class SetUpPages {
         desk.draft(form, typed),
         house.content(),
         typed.containsKey("kept"),
-        new Today(storage.today(), storage.outInWords()));
+        new Today(storage.today(), OutOfPlace.inWords(storage.out())));
   }
 }

@@ -71,7 +71,9 @@ public class SheetPages {
   public Response list(@PathParam("job") String job, @CookieParam(TABLET) String tablet) {
     return bench
         .work(job)
-        .map(work -> page(Templates.list(SheetList.of(work, shows(work))), OK, tablet))
+        .map(
+            work ->
+                page(Templates.list(SheetList.of(work, shows(work), storage.out())), OK, tablet))
         .orElseGet(() -> noWork(tablet));
   }
 
@@ -164,13 +166,7 @@ public class SheetPages {
   private Response show(Work work, SheetProgress progress, Typed typed, int status, String tablet) {
     var view =
         new SheetViews(
-                house.content(),
-                work,
-                progress,
-                shows(work),
-                typed,
-                clock.instant(),
-                storage.outInWords())
+                house.content(), work, progress, shows(work), typed, clock.instant(), storage.out())
             .view();
     return page(Templates.sheet(view), status, tablet);
   }

@@ -5,8 +5,8 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
+import org.proofcut.bench.OutOfPlace;
 import org.proofcut.bench.Work;
 import org.proofcut.bench.WorkBench;
 import org.proofcut.content.Content;
@@ -46,6 +46,7 @@ final class SheetViews {
   private final Typed typed;
   private final Instant now;
   private final Today today;
+  private final List<OutOfPlace> out;
 
   SheetViews(
       Content content,
@@ -54,7 +55,7 @@ final class SheetViews {
       Shows shows,
       Typed typed,
       Instant now,
-      Map<String, String> out) {
+      List<OutOfPlace> out) {
     this.content = content;
     this.work = work;
     this.progress = progress;
@@ -62,7 +63,8 @@ final class SheetViews {
     this.shows = shows;
     this.typed = typed;
     this.now = now;
-    this.today = new Today(progress.today(), out);
+    this.today = new Today(progress.today(), OutOfPlace.inWords(out));
+    this.out = out;
   }
 
   SheetView view() {
@@ -88,6 +90,7 @@ final class SheetViews {
         gear(),
         GearReads.together(sheet, content.wording()),
         !progress.lacking().isEmpty(),
+        work.progress().current().isEmpty() && progress.isDone() ? out : List.of(),
         parts(),
         wording.steps(),
         now,

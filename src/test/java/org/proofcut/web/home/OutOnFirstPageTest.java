@@ -65,7 +65,7 @@ class OutOnFirstPageTest {
     out(1);
     var html = get("/").asString();
     assertTrue(html.contains("<b>still out</b>, with Ash, since yesterday"), html);
-    get("/api/storage/things/" + muffs)
+    get("/api/gear/things/" + muffs)
         .then()
         .body("with", equalTo("Ash"))
         .body("since", equalTo(desk.today().minusDays(1).toString()));

@@ -166,7 +166,7 @@ class StorageLookTest {
         new GearEntry(
             "out-" + stick, stick, desk.today().minusDays(1), new GearAct.TakenOut("Ilse")));
     var faults = new ArrayList<String>();
-    try (var tablet = Tablet.of(Size.PORTRAIT, Script.OFF)) {
+    try (var tablet = Tablet.of(Size.PORTRAIT, Script.ON)) {
       var page = tablet.open(home.toString());
       for (var size : Size.values()) {
         Tablet.resize(page, size);

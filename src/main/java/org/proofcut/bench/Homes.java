@@ -3,7 +3,6 @@ package org.proofcut.bench;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import org.proofcut.core.storage.Cabinet;
 import org.proofcut.core.storage.Place;
@@ -43,7 +42,7 @@ class Homes {
                         put.thing().id(),
                         cabinet.id(),
                         put.place().id(),
-                        words(cabinet, put.place())))
+                        Lived.words(cabinet, put.place())))
             .toList());
   }
 
@@ -69,7 +68,7 @@ class Homes {
     var id = cabinet.id();
     var places =
         Places.of(cabinet, shelf.limits()).stream()
-            .collect(Collectors.toMap(Place::id, place -> words(cabinet, place)));
+            .collect(Collectors.toMap(Place::id, place -> Lived.words(cabinet, place)));
     storage.pins().stream()
         .filter(pin -> pin.cabinet().equals(id) && !places.containsKey(pin.place()))
         .forEach(pin -> storage.unpin(pin.thing()));
@@ -84,11 +83,5 @@ class Homes {
     }
     storage.settle(id, after);
     return true;
-  }
-
-  /** {@code Gear cabinet: bay 1, hooks}. */
-  private static String words(Cabinet cabinet, Place place) {
-    var name = cabinet.name();
-    return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1) + ": " + place.name();
   }
 }

@@ -1,11 +1,14 @@
 package org.proofcut.bench;
 
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.proofcut.core.shop.OwnedGear;
+import org.proofcut.core.storage.Cabinet;
 import org.proofcut.core.storage.GearState;
 import org.proofcut.core.storage.OwnedKit;
+import org.proofcut.core.storage.Place;
 import org.proofcut.logbook.GearHome;
 import org.proofcut.logbook.StorageLog;
 
@@ -18,6 +21,12 @@ final class Lived {
   Lived(StorageLog storage) {
     homes = storage.homes().stream().collect(Collectors.toMap(GearHome::thing, home -> home));
     states = GearState.of(storage.acts());
+  }
+
+  /** Where things in a place are, as prompts say it: {@code Gear cabinet: bay 1, hooks}. */
+  static String words(Cabinet cabinet, Place place) {
+    var name = cabinet.name();
+    return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1) + ": " + place.name();
   }
 
   GearState state(String thing) {

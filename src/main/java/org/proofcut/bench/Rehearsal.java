@@ -1,6 +1,7 @@
 package org.proofcut.bench;
 
 import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.proofcut.content.Content;
@@ -8,12 +9,16 @@ import org.proofcut.content.Faulty;
 import org.proofcut.core.intake.Demo;
 import org.proofcut.core.intake.ItemForm;
 import org.proofcut.core.intake.JobForm;
+import org.proofcut.core.intake.KeptForm;
 import org.proofcut.core.intake.ShopForms;
 import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.shop.Cutter;
 import org.proofcut.core.shop.Machine;
+import org.proofcut.core.shop.OwnedAid;
 import org.proofcut.core.shop.OwnedGear;
 import org.proofcut.core.shop.Shop;
+import org.proofcut.core.storage.OwnedKit;
+import org.proofcut.core.storage.ThingKind;
 
 /**
  * The demo's job, planned with content that is not in force yet: what makes the program fail there
@@ -40,22 +45,39 @@ final class Rehearsal {
     }
   }
 
-  private static Shop shop(Content content) {
+  /** The demo's shop as it is entered, with the id of each thing its name. */
+  static Shop shop(Content content) {
     var machines = new ArrayList<Machine>();
     var cutters = new ArrayList<Cutter>();
     var gear = new ArrayList<OwnedGear>();
     var aids = new ArrayList<String>();
+    var ownedAids = new ArrayList<OwnedAid>();
     for (var thing : Demo.things()) {
       switch (thing.group()) {
         case MACHINE -> machines.add((Machine) made(ShopForms.of(thing.kind()), thing.typed()));
         case CUTTER -> cutters.add((Cutter) made(ShopForms.of(thing.kind()), thing.typed()));
         case GEAR -> gear.add((OwnedGear) made(gear(thing.kind(), content), thing.typed()));
         case AID -> aids.add(thing.kind());
-        // No sheet of a case asks for a finish, or for what nobody wears.
-        case LIQUID, KIT -> {}
+        case KIT -> aid(thing, content).ifPresent(ownedAids::add);
+        // No sheet of a case asks for a finish.
+        case LIQUID -> {}
       }
     }
-    return new Shop("demo", machines, cutters, gear, aids);
+    return new Shop(
+        "demo", Shop.ELSEWHERE, machines, cutters, gear, aids, false, List.of(), ownedAids);
+  }
+
+  private static Optional<OwnedAid> aid(Demo.Thing thing, Content content) {
+    var kind = Optional.ofNullable(content.storage().get(thing.kind()));
+    return kind.flatMap(ThingKind::asAid)
+        .map(
+            as ->
+                as.of(
+                    (OwnedKit) made(kind.map(ShopForms::kit), thing.typed()),
+                    "",
+                    Optional.empty(),
+                    KeptForm.known(List.of()).kept(thing.typed(), LengthUnit.MILLIMETRE),
+                    LengthUnit.MILLIMETRE));
   }
 
   private static Optional<ItemForm<?>> gear(String kind, Content content) {

@@ -1,16 +1,20 @@
 package org.proofcut.bench;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Clock;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.proofcut.core.evidence.Amount;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.evidence.Worked;
+import org.proofcut.core.intake.CabinetForm;
 import org.proofcut.core.intake.Demo;
 import org.proofcut.core.intake.DemoGear;
 import org.proofcut.core.intake.Field;
@@ -23,9 +27,15 @@ import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.shop.Cutter;
 import org.proofcut.core.shop.Liquid;
 import org.proofcut.core.shop.Machine;
+import org.proofcut.core.shop.OwnedAid;
 import org.proofcut.core.shop.OwnedGear;
 import org.proofcut.core.shop.Shop;
+import org.proofcut.core.storage.OwnedKit;
+import org.proofcut.core.storage.Place;
+import org.proofcut.core.storage.Places;
+import org.proofcut.core.storage.StorageLimits;
 import org.proofcut.core.storage.ThingKind;
+import org.proofcut.logbook.GearHome;
 import org.proofcut.logbook.Logbook;
 import org.proofcut.logbook.ShopItem;
 import org.proofcut.logbook.ShopItem.Shelf;
@@ -41,6 +51,8 @@ public class ShopFloor {
   /** What the ids of the demo's things begin with. */
   private static final String DEMO = "demo-";
 
+  private static final String DEMO_CABINET = DEMO + "cabinet";
+
   private static final String UNIT = JobForm.UNIT.name();
   private static final String REGION = "region";
   private static final String BEARD = ShopForms.BEARD.name();
@@ -48,11 +60,13 @@ public class ShopFloor {
   private final Logbook logbook;
   private final StorageLog storage;
   private final House house;
+  private final Clock clock;
 
-  ShopFloor(Logbook logbook, StorageLog storage, House house) {
+  ShopFloor(Logbook logbook, StorageLog storage, House house, Clock clock) {
     this.logbook = logbook;
     this.storage = storage;
     this.house = house;
+    this.clock = clock;
   }
 
   /** Everything in the shop, as typed, in the order entered. */
@@ -103,6 +117,7 @@ public class ShopFloor {
     var gear = new ArrayList<OwnedGear>();
     var aids = new ArrayList<String>();
     var liquids = new ArrayList<Liquid>();
+    var ownedAids = new ArrayList<OwnedAid>();
     var lived = new Lived(storage);
     for (var item : items()) {
       switch (item.shelf()) {
@@ -111,8 +126,8 @@ public class ShopFloor {
         case GEAR -> readKept(item, OwnedGear.class).map(lived::with).ifPresent(gear::add);
         case AID -> aids.add(item.kind());
         case LIQUID -> readKept(item, Liquid.class).ifPresent(liquids::add);
-        // No cut asks for what nobody wears; aids are ticked.
-        case SHOP, KIT -> {}
+        case KIT -> ownedAid(item, lived).ifPresent(ownedAids::add);
+        case SHOP -> {}
       }
     }
     var about = about();
@@ -127,7 +142,26 @@ public class ShopFloor {
         gear,
         aids,
         about.getOrDefault(BEARD, "no").equals("yes"),
-        liquids);
+        liquids,
+        ownedAids);
+  }
+
+  /** A piece that cuts ask for, though nobody wears it. */
+  private Optional<OwnedAid> ownedAid(ShopItem item, Lived lived) {
+    return kit(item.kind())
+        .flatMap(ThingKind::asAid)
+        .flatMap(
+            as ->
+                readKept(item, OwnedKit.class)
+                    .map(lived::with)
+                    .map(
+                        piece ->
+                            as.of(
+                                piece,
+                                lived.home(piece.id()).map(GearHome::words).orElse(""),
+                                piece.idleOn(LocalDate.now(clock)),
+                                KeptForm.known(List.of()).kept(item.typed(), unitOf(item)),
+                                unit())));
   }
 
   /** What the shop's meter showed at its machines, by the id of each. */
@@ -299,11 +333,32 @@ public class ShopFloor {
               thing.typed()));
     }
     logbook.keep(items);
-    storage.keep(new StorageItem(DEMO + "cabinet", StorageItem.Sort.CABINET, DemoGear.cabinet()));
+    storage.keep(new StorageItem(DEMO_CABINET, StorageItem.Sort.CABINET, DemoGear.cabinet()));
+    storage.settle(DEMO_CABINET, demoHomes(items));
     for (var person : DemoGear.people()) {
       storage.keep(
           new StorageItem(DEMO + "person-" + person.get("name"), StorageItem.Sort.PERSON, person));
     }
+  }
+
+  /** So that its sheets name places of the cabinet from the first look on. */
+  private List<GearHome> demoHomes(List<ShopItem> items) {
+    var cabinet =
+        CabinetForm.read(DEMO_CABINET, DemoGear.cabinet(), Optional.empty()).value().orElseThrow();
+    var limits = house.content().limits(StorageLimits.class);
+    var places =
+        Places.of(cabinet, limits).stream()
+            .collect(Collectors.toMap(Place::id, place -> Lived.words(cabinet, place)));
+    var lives = DemoGear.homes();
+    return items.stream()
+        .filter(item -> item.shelf() == Shelf.GEAR || item.shelf() == Shelf.KIT)
+        .filter(item -> lives.containsKey(nameOf(item)))
+        .map(
+            item -> {
+              var place = lives.get(nameOf(item));
+              return new GearHome(item.id(), DEMO_CABINET, place, places.get(place));
+            })
+        .toList();
   }
 
   /** Whether anything of the demo shop is still there. */

@@ -3,6 +3,7 @@ package org.proofcut.bench;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -333,6 +334,19 @@ public class StorageDesk {
           homes.settle(planned.get());
           return Done.made(true);
         });
+  }
+
+  /** What is out of its place, longest out first. */
+  public List<OutOfPlace> out() {
+    var today = today();
+    return things().stream()
+        .filter(one -> one.out().isPresent())
+        .sorted(
+            Comparator.comparing((StoredThing one) -> one.out().orElseThrow().since())
+                .thenComparing(one -> one.thing().name())
+                .thenComparing(one -> one.thing().id()))
+        .map(one -> OutOfPlace.of(one, today))
+        .toList();
   }
 
   /** Where a thing lives, as prompts say it: "Gear cabinet: bay 1, hooks". */

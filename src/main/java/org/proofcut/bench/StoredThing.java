@@ -2,6 +2,7 @@ package org.proofcut.bench;
 
 import java.util.List;
 import java.util.Optional;
+import org.proofcut.core.storage.Out;
 import org.proofcut.core.storage.Thing;
 
 /**
@@ -14,7 +15,7 @@ import org.proofcut.core.storage.Thing;
  * @param cabinet id of the cabinet that it is to be kept in; empty while there is none
  * @param home where it lives; empty where no plan with it was taken
  * @param pin where it is to stay; empty where it may go anywhere
- * @param with who has it now; empty where it is in its place
+ * @param out who has it now, and since when; empty where it is in its place
  * @param idle why it is not used today: out of use, or its day has passed
  */
 public record StoredThing(
@@ -24,7 +25,7 @@ public record StoredThing(
     Optional<String> cabinet,
     Optional<Home> home,
     Optional<Pin> pin,
-    Optional<String> with,
+    Optional<Out> out,
     Optional<String> idle) {
 
   /**
@@ -40,5 +41,10 @@ public record StoredThing(
   public StoredThing {
     assumed = List.copyOf(assumed);
     warnings = List.copyOf(warnings);
+  }
+
+  /** Who has it now; empty where it is in its place. */
+  public Optional<String> with() {
+    return out.map(Out::who);
   }
 }

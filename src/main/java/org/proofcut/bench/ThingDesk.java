@@ -90,7 +90,7 @@ class ThingDesk {
                               kept.cabinet().or(() -> cabinets.stream().findFirst()),
                               lived.home(item.id()).map(ThingDesk::home),
                               Optional.ofNullable(pins.get(item.id())).map(ThingDesk::pin),
-                              lived.state(item.id()).with(),
+                              lived.state(item.id()).out(),
                               idle)));
             });
   }

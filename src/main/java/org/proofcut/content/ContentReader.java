@@ -35,6 +35,7 @@ import org.proofcut.core.exposure.NoiseLaw;
 import org.proofcut.core.exposure.PanelMark;
 import org.proofcut.core.exposure.Wood;
 import org.proofcut.core.operation.Ways;
+import org.proofcut.core.safety.Check;
 import org.proofcut.core.safety.Fact;
 import org.proofcut.core.shop.GearKind;
 import org.proofcut.core.shop.GearPair;
@@ -53,6 +54,7 @@ import org.proofcut.rulebook.Vocabulary;
 final class ContentReader {
 
   private static final String GEAR = "shop/gear.yaml";
+  private static final String AIDS = "shop/aids.yaml";
 
   private final Faults faults = new Faults();
   private final Binder binder;
@@ -87,7 +89,7 @@ final class ContentReader {
     paths.addAll(own.files().keySet());
     marks = new OwnMarks(own.files().keySet(), below.files().keySet());
     sources = new SourceReader(faults, marks);
-    binder = binder(faults, sources::resolve);
+    binder = binder(faults, sources::resolve, entry -> entry.value().check(keys(AIDS), faults));
     limitReader = new LimitReader(binder, faults);
     marks.refuse(faults);
     below.files().forEach((path, bytes) -> open(path, marks.shown(path), bytes));
@@ -101,8 +103,11 @@ final class ContentReader {
     files.putAll(laid);
   }
 
-  /** Knows every type that content is written in, and resolves sources as told. */
-  static Binder binder(Faults faults, Function<Located<Because.Entry>, Optional<Because>> resolve) {
+  /** Knows every type that content is written in; resolves sources and reads checks as told. */
+  static Binder binder(
+      Faults faults,
+      Function<Located<Because.Entry>, Optional<Because>> resolve,
+      Function<Located<CheckEntry>, Check> check) {
     return new Binder(faults)
         .names(
             Fact.class,
@@ -120,6 +125,7 @@ final class ContentReader {
             Because.Entry.class,
             Citation.class,
             entry -> resolve.apply(entry).map(Because::citation))
+        .via(CheckEntry.class, Check.class, check.andThen(Optional::of))
         .via(Quantity.Entry.class, Limit.class, entry -> Optional.of(entry.value().limit()));
   }
 
@@ -143,7 +149,7 @@ final class ContentReader {
     var law = new LawOfOurs(ours, regions, marks);
     var gear = byId(GEAR, GearKind.class);
     var pairs = gearPairs(gear);
-    var aids = byId("shop/aids.yaml", WorkAid.class);
+    var aids = byId(AIDS, WorkAid.class);
     var changes = byId("shop/cutter-change.yaml", CutterChange.class);
     var liquids = byId("stock/liquids.yaml", LiquidKind.class);
     var trouble = byId("trouble.yaml", Trouble.class);
@@ -281,13 +287,17 @@ final class ContentReader {
 
   private Map<String, ThingKind> storage() {
     var kinds = byId(StorageReader.KINDS, ThingKind.class);
-    var gear = Optional.ofNullable(files.get(GEAR)).map(YamlFile::keys).orElse(Map.of());
     Optional.ofNullable(files.get(StorageReader.KINDS))
         .ifPresent(
             file ->
-                new StorageReader(file, gear, faults)
+                new StorageReader(file, keys(GEAR), keys(AIDS), faults)
                     .judge(kinds, ours.map(Content::storage).orElse(Map.of())));
     return Collections.unmodifiableMap(kinds);
+  }
+
+  /** The ids that stand in a file, whether what stands under them can be read or not. */
+  private Map<String, Spot> keys(String path) {
+    return Optional.ofNullable(files.get(path)).map(YamlFile::keys).orElse(Map.of());
   }
 
   private Map<String, OperationWording> operations() {

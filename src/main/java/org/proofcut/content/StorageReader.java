@@ -12,6 +12,7 @@ import org.proofcut.content.yaml.YamlFile;
 import org.proofcut.core.evidence.Citation;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.storage.Ageing;
+import org.proofcut.core.storage.AsAid;
 import org.proofcut.core.storage.Due;
 import org.proofcut.core.storage.Keeping;
 import org.proofcut.core.storage.Mounting;
@@ -29,16 +30,21 @@ final class StorageReader {
 
   static final String KINDS = "storage/kinds.yaml";
 
+  private static final String AS_AID = "as-aid";
+
   private final YamlFile file;
   private final Map<String, Spot> gear;
+  private final Map<String, Spot> aids;
   private final Faults faults;
 
   /**
    * @param gear the ids of all kinds of gear, with their places
+   * @param aids the same of work aids
    */
-  StorageReader(YamlFile file, Map<String, Spot> gear, Faults faults) {
+  StorageReader(YamlFile file, Map<String, Spot> gear, Map<String, Spot> aids, Faults faults) {
     this.file = file;
     this.gear = gear;
+    this.aids = aids;
     this.faults = faults;
   }
 
@@ -51,6 +57,7 @@ final class StorageReader {
     for (var kind : kinds.values()) {
       sizes(kind);
       worn(kind);
+      kind.asAid().ifPresent(as -> asAid(kind, as));
       keeping(kind);
       kind.mounting().ifPresent(mounting -> mounting(kind, mounting));
       ages(kind);
@@ -130,6 +137,27 @@ final class StorageReader {
         "Write a number from 1.");
   }
 
+  private void asAid(ThingKind kind, AsAid as) {
+    if (!aids.containsKey(as.aid())) {
+      faults.addUnknown(spot(kind, AS_AID), "work aid", as.aid(), aids.keySet());
+    }
+    refuse(
+        kind.gear().isPresent(),
+        kind,
+        AS_AID,
+        "is worn, and holds or pushes work",
+        "one of the two: gear, or as-aid",
+        "Take one of them out.");
+    var longest = kind.most().wide().max(kind.most().high()).max(kind.most().deep());
+    refuse(
+        as.longAtLeast().filter(longest::isLessThan).isPresent(),
+        kind,
+        AS_AID,
+        "is never long enough to be the work aid: at most " + mm(longest),
+        "a length that one of its kind has",
+        "Mend the length, or the greatest size.");
+  }
+
   private void keeping(ThingKind kind) {
     var needs = kind.keeping().stream().map(Keeping::need).toList();
     refuse(
@@ -175,11 +203,14 @@ final class StorageReader {
         "elsewhere alone",
         "Take out the other needs, or elsewhere.");
     refuse(
-        kind.gear().isPresent() || kind.dressing().isPresent() || kind.mounting().isPresent(),
+        kind.gear().isPresent()
+            || kind.asAid().isPresent()
+            || kind.dressing().isPresent()
+            || kind.mounting().isPresent(),
         kind,
         "keeping",
-        "is never kept here, and is worn or hung here",
-        "elsewhere without gear, dressing and mounting",
+        "is never kept here, and is worn, hung or worked with here",
+        "elsewhere without gear, as-aid, dressing and mounting",
         "Take those out, or elsewhere.");
   }
 

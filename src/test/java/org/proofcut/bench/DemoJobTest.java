@@ -3,7 +3,6 @@ package org.proofcut.bench;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -13,19 +12,13 @@ import org.proofcut.core.casework.CaseLimits;
 import org.proofcut.core.checklist.PauseCautions;
 import org.proofcut.core.fit.FitLimits;
 import org.proofcut.core.intake.Demo;
-import org.proofcut.core.intake.ItemForm;
 import org.proofcut.core.intake.JobForm;
-import org.proofcut.core.intake.ShopForms;
-import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.operation.OperationLimits;
 import org.proofcut.core.plan.Book;
 import org.proofcut.core.plan.Plan;
 import org.proofcut.core.plan.Planner;
 import org.proofcut.core.safety.Check.Pause;
 import org.proofcut.core.safety.SignalWord;
-import org.proofcut.core.shop.Cutter;
-import org.proofcut.core.shop.Machine;
-import org.proofcut.core.shop.OwnedGear;
 import org.proofcut.core.shop.Shop;
 
 /** The demo job with the content that the service runs on. */
@@ -88,34 +81,6 @@ class DemoJobTest {
   }
 
   static Shop shop() {
-    var machines = new ArrayList<Machine>();
-    var cutters = new ArrayList<Cutter>();
-    var gear = new ArrayList<OwnedGear>();
-    var aids = new ArrayList<String>();
-    int number = 0;
-    for (var thing : Demo.things()) {
-      var id = "demo-" + number++;
-      switch (thing.group()) {
-        case MACHINE ->
-            machines.add((Machine) made(ShopForms.of(thing.kind()).orElseThrow(), id, thing));
-        case CUTTER ->
-            cutters.add((Cutter) made(ShopForms.of(thing.kind()).orElseThrow(), id, thing));
-        case GEAR ->
-            gear.add(
-                (OwnedGear)
-                    made(
-                        ShopForms.gear(Content.bundled().wording().gear().get(thing.kind())),
-                        id,
-                        thing));
-        case AID -> aids.add(thing.kind());
-        case LIQUID -> {}
-      }
-    }
-    return new Shop("demo", machines, cutters, gear, aids);
-  }
-
-  private static Object made(ItemForm<?> form, String id, Demo.Thing thing) {
-    var read = form.read(id, thing.typed(), LengthUnit.MILLIMETRE);
-    return read.value().orElseThrow(() -> new AssertionError(read.problems().toString()));
+    return Rehearsal.shop(Content.bundled());
   }
 }

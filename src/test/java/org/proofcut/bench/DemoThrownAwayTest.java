@@ -49,7 +49,7 @@ class DemoThrownAwayTest {
 
     var asked = get("/demo/discard").asString();
     assertTrue(asked.contains("Seed cupboard for the allotment hut"), asked);
-    assertTrue(things.contains("push stick") && things.contains("table saw"), things.toString());
+    assertTrue(things.contains("sled") && things.contains("table saw"), things.toString());
     things.forEach(name -> assertTrue(asked.contains("<li>" + name + "</li>"), name));
     assertEquals(things, floor.demoNames(), "only asked");
 

@@ -179,7 +179,9 @@ class GearLockTest {
 
   @Test
   void stoppedSheet_noActOpensIt() {
-    removeAid("push-stick");
+    floor.items().stream()
+        .filter(item -> item.kind().equals("push-stick"))
+        .forEach(item -> floor.remove(item.id()));
     new Hand(bench, job, TABLET);
     var rip =
         bench.work(job).orElseThrow().progress().sheets().stream()
@@ -355,10 +357,6 @@ class GearLockTest {
     floor.items().stream()
         .filter(item -> item.shelf() == Shelf.GEAR && item.kind().equals(kind))
         .forEach(item -> floor.remove(item.id()));
-  }
-
-  private void removeAid(String kind) {
-    floor.keepAid(kind, false);
   }
 
   private void keep(String kind, Map<String, String> typed) {

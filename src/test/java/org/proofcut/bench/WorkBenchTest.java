@@ -3,11 +3,13 @@ package org.proofcut.bench;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.proofcut.logbook.ShopItem.Shelf.KIT;
 
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -20,6 +22,7 @@ import org.proofcut.core.run.Act;
 import org.proofcut.core.run.SheetProgress;
 import org.proofcut.core.run.Stage;
 import org.proofcut.logbook.Logbook;
+import org.proofcut.logbook.ShopItem;
 
 @QuarkusTest
 class WorkBenchTest {
@@ -43,14 +46,14 @@ class WorkBenchTest {
   void discardJob() {
     bench.discard(job);
     // As the demo has it, for other tests.
-    floor.keepAid("push-stick", false);
+    pushSticks().forEach(floor::remove);
     floor.keepDemo();
     bench.planAllAgain();
   }
 
   @Test
   void sheetStoppedByARule_isToldOnTheJob_andOpensWhenTheShopIsPutRight() {
-    floor.keepAid("push-stick", false);
+    pushSticks().forEach(floor::remove);
     var told = desk.draft(desk.job(job).orElseThrow().typed());
     assertTrue(told.isSound(), "work can begin");
     assertTrue(
@@ -62,10 +65,22 @@ class WorkBenchTest {
     assertEquals("A rule stops this operation as planned", rip().lockedBecause());
     assertTrue(refused(hand.current().orElseThrow(), new Act.Held()).isEmpty());
 
-    floor.keepAid("push-stick", true);
+    var typed = Map.of("name", "new stick", "kept-height", "450 mm");
+    var tooShort = Map.of("name", "bird's mouth", "kept-height", "300", "kept-width", "60");
+    assertEquals(List.of(), floor.keep(Optional.empty(), KIT, "push-stick", tooShort).problems());
+    assertTrue(bench.planAgain(job).isEmpty());
+    assertTrue(rip().sheet().isStopped(), "that is shorter than 450 mm, or not known to be longer");
+    assertEquals(List.of(), floor.keep(Optional.empty(), KIT, "push-stick", typed).problems());
     bench.planAllAgain();
     assertFalse(rip().sheet().isStopped());
     assertEquals(List.of(), desk.draft(desk.job(job).orElseThrow().typed()).problems());
+  }
+
+  private List<String> pushSticks() {
+    return floor.items().stream()
+        .filter(item -> item.shelf() == KIT && item.kind().equals("push-stick"))
+        .map(ShopItem::id)
+        .toList();
   }
 
   private SheetProgress rip() {

@@ -31,7 +31,11 @@ class ContentSchemaTest {
   private static final Path FOLDER = Path.of("docs/schema");
 
   private final JsonSchema schema =
-      new JsonSchema(ContentReader.binder(new Faults(), entry -> Optional.empty()));
+      new JsonSchema(
+          ContentReader.binder(
+              new Faults(),
+              entry -> Optional.empty(),
+              entry -> entry.value().check(Map.of(), new Faults())));
 
   @TestFactory
   Stream<DynamicTest> schemas() {

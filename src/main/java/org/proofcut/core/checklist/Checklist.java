@@ -67,7 +67,7 @@ public record Checklist(List<Item> items, Optional<List<Item.Look>> unasked) {
       Operation operation, List<Finding> findings, Shop shop, Wording wording) {
     var asked = new ArrayList<Item>();
     var unasked = new ArrayList<Item.Look>();
-    var looks = looks(operation, findings, wording);
+    var looks = looks(operation, findings, shop, wording);
     for (var pause : Pause.values()) {
       // What is set and what is worn is always asked; looks, gravest first, as there is room.
       var figures = pause == Pause.SET ? figures(operation) : List.<Item>of();
@@ -110,26 +110,40 @@ public record Checklist(List<Item> items, Optional<List<Item.Look>> unasked) {
   }
 
   private static List<Item.Look> looks(
-      Operation operation, List<Finding> findings, Wording wording) {
+      Operation operation, List<Finding> findings, Shop shop, Wording wording) {
     // The same look asked for by two rules is asked once.
     var byAsk = new LinkedHashMap<String, Item.Look>();
     var kind = operation.kind().id();
     int number = 1;
     for (var check : wording.operations().get(kind).checks()) {
-      put(byAsk, check, "look:" + kind + ":" + number++);
+      put(byAsk, look("look:" + kind + ":" + number++, check, shop, wording));
     }
     for (var finding : findings) {
       number = 1;
       for (var check : finding.checks()) {
-        put(byAsk, check, "look:" + finding.rule() + ":" + number++);
+        put(byAsk, look("look:" + finding.rule() + ":" + number++, check, shop, wording));
       }
     }
     return List.copyOf(byAsk.values());
   }
 
-  private static void put(LinkedHashMap<String, Item.Look> byAsk, Check check, String id) {
-    byAsk.putIfAbsent(
-        check.pause() + check.ask(), new Item.Look(id, check.pause(), check.ask(), check.answer()));
+  private static void put(LinkedHashMap<String, Item.Look> byAsk, Item.Look look) {
+    byAsk.putIfAbsent(look.pause() + look.ask(), look);
+  }
+
+  private static Item.Look look(String id, Check check, Shop shop, Wording wording) {
+    return new Item.Look(
+        id,
+        check.pause(),
+        check.ask(),
+        check.answer(),
+        check
+            .aids()
+            .map(
+                aids ->
+                    aids.stream()
+                        .map(aid -> GearOffer.of(wording.aids().get(aid), shop))
+                        .toList()));
   }
 
   /** Forbidden gear comes off even where another rule wants it on: at a cutter it maims. */

@@ -1,8 +1,11 @@
 package org.proofcut.core.checklist;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.proofcut.core.evidence.Citation;
 import org.proofcut.core.safety.Check.Pause;
 import org.proofcut.core.setup.Setting;
@@ -33,8 +36,42 @@ public sealed interface Item {
     }
   }
 
-  /** Something to look at or touch; confirmed by its answer. */
-  record Look(String id, Pause pause, String ask, String answer) implements Item {}
+  /**
+   * Something to look at or touch; confirmed by its answer.
+   *
+   * @param aids what the shop has of the work aids that are looked for, to be judged on the day:
+   *     any of them will do; empty where none is looked for
+   */
+  record Look(String id, Pause pause, String ask, String answer, Optional<List<GearOffer>> aids)
+      implements Item {
+
+    public Look {
+      aids = aids.map(List::copyOf);
+    }
+
+    /** Something to look at that is no work aid. */
+    public Look(String id, Pause pause, String ask, String answer) {
+      this(id, pause, ask, answer, Optional.empty());
+    }
+
+    /** Whether what is looked for can be there on a day. */
+    public boolean isAtHand(LocalDate day) {
+      return aids.map(all -> all.stream().anyMatch(offer -> offer.best(day).isPresent()))
+          .orElse(true);
+    }
+
+    /** Why each piece that is owned is not used on a day, and of which kind there is none. */
+    public List<String> refused(LocalDate day) {
+      return aids.stream()
+          .flatMap(List::stream)
+          .flatMap(
+              offer ->
+                  offer.pieces().isEmpty()
+                      ? Stream.of(offer.name() + ": none in the shop")
+                      : offer.refused(day).stream())
+          .toList();
+    }
+  }
 
   /**
    * Protective gear to put on or take off; confirmed by its answer.
@@ -104,9 +141,13 @@ public sealed interface Item {
       return offer.map(one -> of(one.heldTo(needed, refused))).orElse(this);
     }
 
-    /** The piece to take on a day; empty where nothing meets the need. */
-    public Optional<GearOffer.Piece> piece(LocalDate day) {
-      return offer.flatMap(one -> one.best(day));
+    /**
+     * The piece to take on a day; empty where nothing meets the need.
+     *
+     * @param out ids of pieces that somebody has
+     */
+    public Optional<GearOffer.Piece> piece(LocalDate day, Set<String> out) {
+      return offer.flatMap(one -> one.best(day, out));
     }
 
     /** Whether it can be put on, or taken off, on a day. */
@@ -114,9 +155,9 @@ public sealed interface Item {
       return offer.map(one -> one.best(day).isPresent()).orElse(atHand);
     }
 
-    /** The piece to take on a day by its name; the kind, where nothing meets the need. */
-    public String called(LocalDate day) {
-      return piece(day).map(GearOffer.Piece::name).orElseGet(this::kindName);
+    /** That piece by its name; the kind, where nothing meets the need. */
+    public String called(LocalDate day, Set<String> out) {
+      return piece(day, out).map(GearOffer.Piece::name).orElseGet(this::kindName);
     }
 
     /** What the kind is called. */

@@ -65,7 +65,7 @@ final class Facts {
             .with(
                 Fact.MACHINE_HAS_EXTRACTION,
                 setup.map(one -> one.machine().hasExtraction()).orElse(false))
-            .with(Fact.AIDS_AT_HAND, shop.aids())
+            .with(Fact.AIDS_AT_HAND, shop.aidsAtHand())
             .with(Fact.GEAR_AT_HAND, gear(shop))
             .with(Fact.GLUE, operation.kind() == OperationKind.FASTEN)
             .with(Fact.SCREWS, operation.kind() == OperationKind.FASTEN);
@@ -104,7 +104,7 @@ final class Facts {
             .with(Fact.MACHINE_HAS_RIVING_KNIFE, false)
             .with(
                 Fact.MACHINE_HAS_EXTRACTION, task instanceof HandTask.Sand sand && sand.extracted())
-            .with(Fact.AIDS_AT_HAND, shop.aids())
+            .with(Fact.AIDS_AT_HAND, shop.aidsAtHand())
             .with(Fact.GEAR_AT_HAND, gear(shop))
             .with(Fact.GLUE, task instanceof HandTask.Fasten fasten && fasten.glue().isPresent())
             .with(Fact.SCREWS, task instanceof HandTask.Fasten fasten && fasten.screws());

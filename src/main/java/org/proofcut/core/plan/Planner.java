@@ -70,7 +70,10 @@ public final class Planner {
                 new Methods(
                     shop,
                     new Conditions(
-                        book.setupLimits(), shop.aids(), design.unit(), learned.apply(operation))));
+                        book.setupLimits(),
+                        shop.aidsAtHand(),
+                        design.unit(),
+                        learned.apply(operation))));
     var sheets = new ArrayList<OperationSheet>();
     for (var operation : operations) {
       problems.addAll(noWay(operation));
@@ -88,7 +91,7 @@ public final class Planner {
 
   /** One cut that belongs to no job, with what proof cuts have taught. */
   public SinglePlan plan(SingleCut cut, Shop shop, LengthUnit unit, Learned learned) {
-    var conditions = new Conditions(book.setupLimits(), shop.aids(), unit, learned);
+    var conditions = new Conditions(book.setupLimits(), shop.aidsAtHand(), unit, learned);
     var operation = cut.by(new Methods(shop, conditions));
     return new SinglePlan(
         sheet(1, operation, shop), stacks(operation, shop, conditions), noWay(operation));

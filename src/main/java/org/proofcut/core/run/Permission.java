@@ -95,6 +95,13 @@ public record Permission(SheetProgress progress, LengthUnit unit) {
 
   /** What nobody has can't be on. */
   private Optional<Problem> notAtHand(Item item) {
+    if (item instanceof Item.Look look && !look.isAtHand(progress.today())) {
+      return no(
+          "answer",
+          "There is none that will do: " + String.join("; ", look.refused(progress.today())),
+          "one that may be used",
+          "Get one and enter it in the shop, or record what is there instead");
+    }
     if (!(item instanceof Item.Gear gear) || !gear.on() || gear.isAtHand(progress.today())) {
       return Optional.empty();
     }

@@ -6,12 +6,13 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * What a shop has of one kind of gear, held against what a step needs of it. Days pass after it was
- * worked out, so what serves is judged on the day.
+ * What a shop has of one kind of gear or work aid, held against what a step needs of it. Days pass
+ * after it was worked out, so what serves is judged on the day.
  *
  * <p>Of several pieces that meet the need the one is offered that exceeds it least; of those, one
  * that has a place before one that has none, then the one whose days end first, so that it is used
@@ -24,17 +25,22 @@ import java.util.stream.Stream;
  */
 public record GearOffer(String kind, String name, Optional<String> needed, List<Piece> pieces) {
 
-  static final String OUT_OF_USE = "out of use";
+  public static final String OUT_OF_USE = "out of use";
 
   /**
    * One owned piece.
    *
-   * @param id of the piece in the shop
+   * @param id of the piece in the shop; empty of a work aid that is at hand and not entered as one
    * @param marked what is marked on it; may be empty
    * @param unfit why it never meets the need as it is; empty where only its days count
    */
   public record Piece(
       String id, String name, String marked, String place, Optional<String> unfit, GearLife life) {
+
+    /** Whether it was entered by itself, and has a place or may get one. */
+    public boolean isEntered() {
+      return !id.isEmpty();
+    }
 
     private Piece refused(String why) {
       return new Piece(id, name, marked, place, Optional.ofNullable(why), life);
@@ -82,6 +88,31 @@ public record GearOffer(String kind, String name, Optional<String> needed, List<
     return new GearOffer(kind.id(), kind.name(), words, pieces);
   }
 
+  /** All that is owned of a kind of work aid; what was only said to be at hand comes last. */
+  public static GearOffer of(WorkAid aid, Shop shop) {
+    var owned =
+        shop.ownedAids().stream()
+            .filter(piece -> piece.kind().equals(aid.id()))
+            .sorted(
+                Comparator.comparing((OwnedAid piece) -> piece.place().isBlank())
+                    .thenComparing(piece -> piece.life().lastDay().orElse(LocalDate.MAX)))
+            .map(
+                piece ->
+                    new Piece(
+                        piece.id(), piece.name(), "", piece.place(), piece.unfit(), piece.life()));
+    var told =
+        shop.aids().stream()
+            .filter(aid.id()::equals)
+            .map(any -> new Piece("", aid.name(), "", "", Optional.empty(), GearLife.UNDATED));
+    return new GearOffer(
+        aid.id(),
+        aid.name(),
+        Optional.empty(),
+        Stream.concat(owned, told)
+            .sorted(Comparator.comparing(piece -> piece.unfit().isPresent()))
+            .toList());
+  }
+
   /**
    * The same, held to more than the step asks for.
    *
@@ -106,6 +137,18 @@ public record GearOffer(String kind, String name, Optional<String> needed, List<
   /** The piece to take on a day; empty where none meets the need. */
   public Optional<Piece> best(LocalDate day) {
     return pieces.stream().filter(piece -> piece.refusedOn(day).isEmpty()).findFirst();
+  }
+
+  /**
+   * The same, of those that are in their places where there is one.
+   *
+   * @param out ids of pieces that somebody has
+   */
+  public Optional<Piece> best(LocalDate day, Set<String> out) {
+    return pieces.stream()
+        .filter(piece -> piece.refusedOn(day).isEmpty() && !out.contains(piece.id()))
+        .findFirst()
+        .or(() -> best(day));
   }
 
   /** Why each piece that is owned is not offered on a day, piece by piece. */

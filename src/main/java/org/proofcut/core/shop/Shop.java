@@ -9,8 +9,10 @@ import java.util.stream.Stream;
  *
  * @param region id of where it stands, as in {@code content/regions.yaml}
  * @param liquids glues, finishes and solvents
- * @param aids ids of the kinds of work aid at hand, such as {@code push-stick}
+ * @param aids ids of the kinds of work aid, such as {@code push-stick}, that are at hand without
+ *     being entered piece by piece
  * @param beard whether whoever works here has a beard where a mask seals
+ * @param ownedAids work aids that are entered piece by piece, whether they will do or not
  */
 public record Shop(
     String name,
@@ -20,12 +22,13 @@ public record Shop(
     List<OwnedGear> gear,
     List<String> aids,
     boolean beard,
-    List<Liquid> liquids) {
+    List<Liquid> liquids,
+    List<OwnedAid> ownedAids) {
 
   /** Where no law is known to us. */
   public static final String ELSEWHERE = "elsewhere";
 
-  /** A shop without glues and finishes, where every mask seals. */
+  /** A shop without glues and finishes, where every mask seals and aids are only ticked. */
   public Shop(
       String name,
       String region,
@@ -33,7 +36,7 @@ public record Shop(
       List<Cutter> cutters,
       List<OwnedGear> gear,
       List<String> aids) {
-    this(name, region, machines, cutters, gear, aids, false, List.of());
+    this(name, region, machines, cutters, gear, aids, false, List.of(), List.of());
   }
 
   /** The same where no law is known to us. */
@@ -52,6 +55,7 @@ public record Shop(
     gear = List.copyOf(gear);
     aids = List.copyOf(aids);
     liquids = List.copyOf(liquids);
+    ownedAids = List.copyOf(ownedAids);
   }
 
   /** The machines of one kind, in the order entered. */
@@ -74,7 +78,8 @@ public record Shop(
         gear,
         aids,
         beard,
-        liquids);
+        liquids,
+        ownedAids);
   }
 
   private static boolean isChosen(Optional<String> chosen, String id) {
@@ -87,7 +92,16 @@ public record Shop(
     return Stream.concat(cutters.stream(), own).filter(one -> one.id().equals(id)).findFirst();
   }
 
+  /** Ids of the kinds of work aid of which there is one that may be used, each once. */
+  public List<String> aidsAtHand() {
+    return Stream.concat(
+            aids.stream(),
+            ownedAids.stream().filter(aid -> aid.unfit().isEmpty()).map(OwnedAid::kind))
+        .distinct()
+        .toList();
+  }
+
   public boolean hasAid(String kind) {
-    return aids.contains(kind);
+    return aidsAtHand().contains(kind);
   }
 }

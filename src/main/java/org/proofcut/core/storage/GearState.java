@@ -10,14 +10,14 @@ import java.util.Optional;
 /**
  * What the record of a piece comes to.
  *
- * @param with who has it; empty where it is in its place
+ * @param out who has it; empty where it is in its place
  * @param failed the day on which it was looked at and not good; empty where it was mended or
  *     replaced since, or never failed
  * @param replaced the day on which this one came in the place of another
  * @param looked the last day on which it was looked at and good, by the id of what fell due
  */
 public record GearState(
-    Optional<String> with,
+    Optional<Out> out,
     Optional<LocalDate> failed,
     Optional<LocalDate> replaced,
     Map<String, LocalDate> looked) {
@@ -30,6 +30,11 @@ public record GearState(
     looked = Map.copyOf(looked);
   }
 
+  /** Who has it; empty where it is in its place. */
+  public Optional<String> with() {
+    return out.map(Out::who);
+  }
+
   /** By the id of each thing that has a record, in the order recorded. */
   public static Map<String, GearState> of(List<GearEntry> entries) {
     var states = new LinkedHashMap<String, GearState>();
@@ -40,8 +45,9 @@ public record GearState(
   }
 
   private GearState after(GearEntry entry) {
-    if (entry.act() instanceof GearAct.TakenOut out) {
-      return new GearState(Optional.of(out.who()), failed, replaced, looked);
+    if (entry.act() instanceof GearAct.TakenOut taken) {
+      return new GearState(
+          Optional.of(new Out(taken.who(), entry.day())), failed, replaced, looked);
     }
     if (entry.act() instanceof GearAct.LookedAt at) {
       return at.good() ? good(at.ageing(), entry.day()) : failedOn(Optional.of(entry.day()));
@@ -58,10 +64,10 @@ public record GearState(
   private GearState good(String ageing, LocalDate day) {
     var more = new HashMap<>(looked);
     more.put(ageing, day);
-    return new GearState(with, failed, replaced, more);
+    return new GearState(out, failed, replaced, more);
   }
 
   private GearState failedOn(Optional<LocalDate> day) {
-    return new GearState(with, day, replaced, looked);
+    return new GearState(out, day, replaced, looked);
   }
 }

@@ -9,6 +9,7 @@ import org.proofcut.core.evidence.Citation;
  * A kind of thing as it is kept: ear muffs, a first aid kit.
  *
  * @param gear id of the kind of protective gear that it is; empty for what nobody puts on
+ * @param asAid the work aid that it is; empty for what holds or pushes no work
  * @param least the least of each size that one finds
  * @param most the greatest
  * @param leastGrams weight of the lightest
@@ -25,6 +26,7 @@ public record ThingKind(
     String id,
     String name,
     Optional<String> gear,
+    Optional<AsAid> asAid,
     Size least,
     Size most,
     int leastGrams,
@@ -38,6 +40,44 @@ public record ThingKind(
     Optional<Mounting> mounting,
     List<Ageing> ages,
     Citation because) {
+
+  /** A kind that is no work aid. */
+  public ThingKind(
+      String id,
+      String name,
+      Optional<String> gear,
+      Size least,
+      Size most,
+      int leastGrams,
+      int mostGrams,
+      List<Posture> postures,
+      List<Keeping> keeping,
+      Soil soil,
+      Use use,
+      Optional<Integer> dressing,
+      Optional<String> together,
+      Optional<Mounting> mounting,
+      List<Ageing> ages,
+      Citation because) {
+    this(
+        id,
+        name,
+        gear,
+        Optional.empty(),
+        least,
+        most,
+        leastGrams,
+        mostGrams,
+        postures,
+        keeping,
+        soil,
+        use,
+        dressing,
+        together,
+        mounting,
+        ages,
+        because);
+  }
 
   public ThingKind {
     postures = List.copyOf(postures);

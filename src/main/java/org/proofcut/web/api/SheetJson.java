@@ -105,7 +105,25 @@ final class SheetJson {
       @Schema(description = "of a figure: which setting is read back") Optional<String> role,
       @Schema(description = "of a look and of gear") Optional<String> ask,
       @Schema(description = "of a look and of gear: what is right") Optional<String> answer,
-      Optional<Gear> gear) {}
+      Optional<Gear> gear,
+      @Schema(description = "of a look for work aids: each kind of which any will do")
+          Optional<List<Aid>> aids) {}
+
+  /** What the shop has of a kind of work aid. */
+  @Schema(name = "AidAsked")
+  record Aid(
+      String kind,
+      String name,
+      @Schema(
+              description =
+                  "the best choice first; without id where one is at hand that was not entered by"
+                      + " itself")
+          List<Piece> pieces) {
+
+    static Aid of(GearOffer offer) {
+      return new Aid(offer.kind(), offer.name(), offer.pieces().stream().map(Piece::of).toList());
+    }
+  }
 
   /** A piece of gear to put on or take off. */
   @Schema(name = "Gear")
@@ -126,7 +144,7 @@ final class SheetJson {
       @Schema(description = "why it is off although another rule wants it on")
           Optional<String> why) {}
 
-  /** One owned piece of gear. */
+  /** One owned piece of gear, or one work aid. */
   @Schema(name = "GearPiece")
   @JsonInclude(JsonInclude.Include.NON_ABSENT)
   record Piece(
@@ -250,6 +268,7 @@ final class SheetJson {
           Optional.of(role),
           Optional.empty(),
           Optional.empty(),
+          Optional.empty(),
           Optional.empty());
     }
     if (item instanceof Item.Look look) {
@@ -260,7 +279,8 @@ final class SheetJson {
           Optional.empty(),
           Optional.of(look.ask()),
           Optional.of(look.answer()),
-          Optional.empty());
+          Optional.empty(),
+          look.aids().map(offers -> offers.stream().map(Aid::of).toList()));
     }
     var gear = (Item.Gear) item;
     return new Asked(
@@ -283,7 +303,8 @@ final class SheetJson {
                     .map(Piece::of)
                     .toList(),
                 gear.law().map(LengthJson::cited),
-                gear.why())));
+                gear.why())),
+        Optional.empty());
   }
 
   private static Scrap scrap(ProofPiece piece, LengthUnit unit) {

@@ -23,6 +23,10 @@ final class ShopJson {
       String name,
       @Schema(description = "unit of a number without one") String unit,
       @Schema(description = "whether anything of the demo is still there") boolean demo,
+      @Schema(
+              description =
+                  "kinds of work aid that are at hand: ticked, or entered as a thing that will do")
+          List<String> aids,
       List<Thing> items) {}
 
   /** One thing in the shop, as typed. */

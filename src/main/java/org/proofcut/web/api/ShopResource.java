@@ -63,7 +63,11 @@ class ShopResource {
   @Operation(summary = "The shop with all that stands in it, as typed")
   public ShopJson.Everything shop() {
     return new ShopJson.Everything(
-        floor.about().getOrDefault("name", ""), floor.unit().symbol(), floor.hasDemo(), items());
+        floor.about().getOrDefault("name", ""),
+        floor.unit().symbol(),
+        floor.hasDemo(),
+        floor.shop().aidsAtHand(),
+        items());
   }
 
   @GET

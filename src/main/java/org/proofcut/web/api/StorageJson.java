@@ -202,6 +202,7 @@ final class StorageJson {
       @Schema(description = "where it lives, as prompts say it") Optional<String> place,
       @Schema(description = "id of the place that it is pinned to") Optional<String> pin,
       @Schema(description = "who has it") Optional<String> with,
+      @Schema(description = "the day on which it was taken out") Optional<String> since,
       @Schema(description = "why it is not used today") Optional<String> idle) {}
 
   /** What its place must give. */
@@ -365,6 +366,7 @@ final class StorageJson {
         one.home().map(StoredThing.Home::words),
         one.pin().map(StoredThing.Pin::place),
         one.with(),
+        one.out().map(out -> out.since().toString()),
         one.idle());
   }
 

@@ -1,6 +1,5 @@
 package org.proofcut.web.handwork;
 
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -15,9 +14,11 @@ import org.proofcut.core.safety.Check.Pause;
 import org.proofcut.web.part.Asked;
 import org.proofcut.web.part.FormView;
 import org.proofcut.web.part.WorkingLine;
+import org.proofcut.web.reading.AidReads;
 import org.proofcut.web.reading.GearReads;
 import org.proofcut.web.reading.SheetReads;
 import org.proofcut.web.reading.Shows;
+import org.proofcut.web.reading.Today;
 
 /**
  * Everything on the page of one task without a cutter.
@@ -46,10 +47,10 @@ record HandPage(
   /** Something worked out. */
   record Figure(String name, String value, List<WorkingLine> working) {}
 
-  /** One thing to look at. */
-  record Look(String ask, String answer) {}
+  /** One thing to look at, and where the aids are that it is about. */
+  record Look(String ask, String answer, List<String> where) {}
 
-  static HandPage of(HandForm form, HandDraft draft, Wording wording, LocalDate today) {
+  static HandPage of(HandForm form, HandDraft draft, Wording wording, Today today) {
     var shows = new Shows(draft.unit());
     var sheet = draft.plan().map(one -> one.sheet());
     return new HandPage(
@@ -63,9 +64,9 @@ record HandPage(
             .map(worked -> figure(worked, shows))
             .toList(),
         sheet.map(one -> GearReads.of(one, wording, today)).orElse(List.of()),
-        looks(sheet, Pause.SET),
-        looks(sheet, Pause.BEFORE_POWER),
-        looks(sheet, Pause.LEAVE_SAFE),
+        looks(sheet, Pause.SET, today),
+        looks(sheet, Pause.BEFORE_POWER, today),
+        looks(sheet, Pause.LEAVE_SAFE, today),
         sheet
             .map(one -> wording.operations().get(one.operation().kind().id()).steps())
             .orElse(List.of()));
@@ -87,12 +88,12 @@ record HandPage(
         worked.name(), String.valueOf(worked.value()), WorkingLine.of(worked, shows.caliper()));
   }
 
-  private static List<Look> looks(Optional<OperationSheet> sheet, Pause pause) {
+  private static List<Look> looks(Optional<OperationSheet> sheet, Pause pause, Today today) {
     return sheet.stream()
         .flatMap(one -> one.checklist().at(pause).stream())
         .filter(Item.Look.class::isInstance)
         .map(Item.Look.class::cast)
-        .map(look -> new Look(look.ask(), look.answer()))
+        .map(look -> new Look(look.ask(), look.answer(), AidReads.of(look, today).lines()))
         .toList();
   }
 

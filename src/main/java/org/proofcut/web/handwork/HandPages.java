@@ -11,14 +11,15 @@ import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
-import java.time.Clock;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import org.proofcut.bench.HandDesk;
 import org.proofcut.bench.House;
+import org.proofcut.bench.OutOfPlace;
+import org.proofcut.bench.StorageDesk;
 import org.proofcut.core.intake.HandForm;
 import org.proofcut.web.part.LiveForm;
+import org.proofcut.web.reading.Today;
 
 /**
  * One page for each kind of work by hand. What was typed stands in the address: it outlives a
@@ -30,10 +31,10 @@ public class HandPages {
 
   private final HandDesk desk;
   private final House house;
-  private final Clock clock;
+  private final StorageDesk storage;
 
-  HandPages(HandDesk desk, House house, Clock clock) {
-    this.clock = clock;
+  HandPages(HandDesk desk, House house, StorageDesk storage) {
+    this.storage = storage;
     this.desk = desk;
     this.house = house;
   }
@@ -74,6 +75,9 @@ public class HandPages {
 
   private HandPage page(HandForm form, Map<String, String> typed) {
     return HandPage.of(
-        form, desk.draft(form, typed), house.content().wording(), LocalDate.now(clock));
+        form,
+        desk.draft(form, typed),
+        house.content().wording(),
+        new Today(storage.today(), OutOfPlace.inWords(storage.out())));
   }
 }

@@ -15,9 +15,9 @@ import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.proofcut.bench.GearDesk;
 import org.proofcut.bench.House;
 import org.proofcut.bench.JobDesk;
+import org.proofcut.bench.OutOfPlace;
 import org.proofcut.bench.ShopFloor;
 import org.proofcut.bench.StorageDesk;
-import org.proofcut.bench.StoredThing;
 import org.proofcut.bench.WorkBench;
 import org.proofcut.core.shop.GearLife;
 import org.proofcut.core.storage.Due;
@@ -64,9 +64,9 @@ public class HomePages {
    *
    * @param due the first of what is overdue or soon due
    * @param more how many more there are
-   * @param out what is out, and with whom
+   * @param out what is out of its place, longest out first
    */
-  record GearState(List<DueLine> due, int more, List<OutLine> out) {
+  record GearState(List<DueLine> due, int more, List<OutOfPlace> out) {
 
     public boolean isQuiet() {
       return due.isEmpty() && out.isEmpty();
@@ -75,9 +75,6 @@ public class HomePages {
 
   /** Something that is to be done to a piece of gear. */
   record DueLine(String thing, String name, String what, String when, boolean overdue) {}
-
-  /** A piece that somebody has. */
-  record OutLine(String thing, String name, String with) {}
 
   @CheckedTemplate(basePath = "home")
   static class Templates {
@@ -114,14 +111,7 @@ public class HomePages {
     return new GearState(
         due.stream().limit(MOST_DUE).map(HomePages::line).toList(),
         Math.max(0, due.size() - MOST_DUE),
-        storage.things().stream()
-            .filter(one -> one.with().isPresent())
-            .map(HomePages::line)
-            .toList());
-  }
-
-  private static OutLine line(StoredThing one) {
-    return new OutLine(one.thing().id(), capital(one.thing().name()), one.with().orElseThrow());
+        storage.out());
   }
 
   private static String capital(String words) {

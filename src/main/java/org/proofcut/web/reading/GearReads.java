@@ -1,10 +1,10 @@
 package org.proofcut.web.reading;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.proofcut.core.checklist.Item;
 import org.proofcut.core.checklist.Wording;
@@ -40,7 +40,7 @@ public record GearReads(
   }
 
   /** All gear of a sheet, in the order it is put on. */
-  public static List<GearReads> of(OperationSheet sheet, Wording wording, LocalDate today) {
+  public static List<GearReads> of(OperationSheet sheet, Wording wording, Today today) {
     return gear(sheet).stream().map(gear -> of(gear, wording, today)).toList();
   }
 
@@ -73,7 +73,7 @@ public record GearReads(
         .toList();
   }
 
-  private static GearReads of(Item.Gear gear, Wording wording, LocalDate today) {
+  private static GearReads of(Item.Gear gear, Wording wording, Today today) {
     var kind = wording.gear().get(gear.kind());
     var number = gear.on() ? kind.sign() : kind.offSign().orElse("");
     var sign =
@@ -81,11 +81,13 @@ public record GearReads(
             .filter(one -> !number.isEmpty() && one.see().equals(number))
             .findFirst()
             .orElse(gear.on() ? Sign.MUST : Sign.NO_REACHING_IN);
-    boolean atHand = gear.isAtHand(today);
+    boolean atHand = gear.isAtHand(today.day());
     return new GearReads(
         gear,
         sign,
-        gear.on() ? capital(gear.called(today)) : capital(kind.name()) + " off",
+        gear.on()
+            ? capital(gear.called(today.day(), today.out().keySet()))
+            : capital(kind.name()) + " off",
         place(gear, today),
         atHand ? gear.ask() : "Nothing here meets it",
         gear.on() ? null : Boolean.TRUE,
@@ -93,35 +95,40 @@ public record GearReads(
         notes(gear, today));
   }
 
-  private static String place(Item.Gear gear, LocalDate today) {
+  private static String place(Item.Gear gear, Today today) {
     if (!gear.on()) {
       return gear.place();
     }
-    var place = gear.piece(today).map(GearOffer.Piece::place).orElse(gear.place());
-    if (!gear.isAtHand(today)) {
+    if (!gear.isAtHand(today.day())) {
       boolean some = gear.offer().filter(offer -> !offer.pieces().isEmpty()).isPresent();
       return some ? "none in the shop that will do" : "none in the shop";
     }
-    return place.isEmpty() ? "no place entered" : place;
+    return piece(gear, today)
+        .map(piece -> AidReads.place(piece, today))
+        .orElseGet(() -> gear.place().isEmpty() ? "no place entered" : gear.place());
   }
 
-  private static List<String> notes(Item.Gear gear, LocalDate today) {
+  private static Optional<GearOffer.Piece> piece(Item.Gear gear, Today today) {
+    return gear.piece(today.day(), today.out().keySet());
+  }
+
+  private static List<String> notes(Item.Gear gear, Today today) {
     var notes = new ArrayList<String>();
     gear.why().ifPresent(notes::add);
     gear.offer()
         .ifPresent(
             offer -> {
-              var piece = offer.best(today);
+              var piece = piece(gear, today);
               piece
                   .map(GearOffer.Piece::marked)
                   .filter(marked -> !marked.isEmpty())
                   .ifPresent(marked -> notes.add("Marked " + marked));
               piece
-                  .flatMap(one -> one.life().soonAfter(today))
+                  .flatMap(one -> one.life().soonAfter(today.day()))
                   .ifPresent(soon -> notes.add(capital(soon)));
               if (piece.isEmpty()) {
                 offer.needed().ifPresent(needed -> notes.add("Needed: " + needed));
-                notes.addAll(offer.refused(today));
+                notes.addAll(offer.refused(today.day()));
               }
             });
     gear.law().ifPresent(law -> notes.add("Rests on law here: " + law.source()));

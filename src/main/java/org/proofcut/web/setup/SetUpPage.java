@@ -1,6 +1,5 @@
 package org.proofcut.web.setup;
 
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -20,6 +19,7 @@ import org.proofcut.web.part.FormView;
 import org.proofcut.web.reading.GearReads;
 import org.proofcut.web.reading.SheetReads;
 import org.proofcut.web.reading.Shows;
+import org.proofcut.web.reading.Today;
 import org.proofcut.web.reading.Verdicts;
 import org.proofcut.web.reading.Verdicts.VerdictView;
 
@@ -66,8 +66,7 @@ record SetUpPage(
   /** What is measured on the proof cut. */
   record Proof(String what, String where, String accepted) {}
 
-  static SetUpPage of(
-      CutForm form, CutDraft draft, Content content, boolean kept, LocalDate today) {
+  static SetUpPage of(CutForm form, CutDraft draft, Content content, boolean kept, Today today) {
     var wording = content.wording();
     var shows = new Shows(draft.unit());
     var plan = draft.plan();

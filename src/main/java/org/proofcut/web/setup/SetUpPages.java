@@ -14,18 +14,19 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.net.URI;
-import java.time.Clock;
-import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.proofcut.bench.House;
+import org.proofcut.bench.OutOfPlace;
 import org.proofcut.bench.SetUpDesk;
+import org.proofcut.bench.StorageDesk;
 import org.proofcut.bench.WorkBench;
 import org.proofcut.core.intake.CutForm;
 import org.proofcut.core.intake.CutForms;
 import org.proofcut.web.part.LiveForm;
 import org.proofcut.web.part.Sent;
+import org.proofcut.web.reading.Today;
 
 /**
  * One page for each kind of cut. What was typed stands in the address: it outlives a reload and a
@@ -45,12 +46,12 @@ public class SetUpPages {
 
   private final SetUpDesk desk;
   private final House house;
-  private final Clock clock;
+  private final StorageDesk storage;
 
-  SetUpPages(SetUpDesk desk, House house, Clock clock) {
+  SetUpPages(SetUpDesk desk, House house, StorageDesk storage) {
     this.desk = desk;
     this.house = house;
-    this.clock = clock;
+    this.storage = storage;
   }
 
   @CheckedTemplate(basePath = "setup")
@@ -118,6 +119,6 @@ public class SetUpPages {
         desk.draft(form, typed),
         house.content(),
         typed.containsKey("kept"),
-        LocalDate.now(clock));
+        new Today(storage.today(), OutOfPlace.inWords(storage.out())));
   }
 }

@@ -16,7 +16,9 @@ import org.proofcut.core.safety.Check.Pause;
 import org.proofcut.core.setup.Measure;
 import org.proofcut.core.setup.Setting;
 import org.proofcut.web.part.Carried;
+import org.proofcut.web.reading.AidReads;
 import org.proofcut.web.reading.Shows;
+import org.proofcut.web.reading.Today;
 import org.proofcut.web.reading.Verdicts;
 import org.proofcut.web.reading.Verdicts.VerdictView;
 import org.proofcut.web.sheet.SheetView.ItemView;
@@ -35,6 +37,7 @@ final class NowViews {
   private final Shows shows;
   private final Typed typed;
   private final Carrier carrier;
+  private final Today today;
 
   /** Adds to a form what every form of this sheet sends along. */
   interface Carrier {
@@ -47,7 +50,8 @@ final class NowViews {
       SheetProgress progress,
       Shows shows,
       Typed typed,
-      Carrier carrier) {
+      Carrier carrier,
+      Today today) {
     this.content = content;
     this.work = work;
     this.progress = progress;
@@ -55,6 +59,7 @@ final class NowViews {
     this.shows = shows;
     this.typed = typed;
     this.carrier = carrier;
+    this.today = today;
   }
 
   Now now() {
@@ -86,7 +91,22 @@ final class NowViews {
   }
 
   private Now locked() {
-    return says("Not open yet", progress.lockedBecause() + ". All of it can be read.", null);
+    return says(
+        "Not open yet",
+        progress.lockedBecause() + ". All of it can be read." + aidsLacking(),
+        null);
+  }
+
+  /** Why a rule may have stopped the sheet: what it looks for is there, and not to be used. */
+  private String aidsLacking() {
+    return sheet.checklist().items().stream()
+        .filter(Item.Look.class::isInstance)
+        .map(look -> AidReads.of((Item.Look) look, today))
+        .filter(AidReads::lacking)
+        .flatMap(aids -> aids.lines().stream())
+        .distinct()
+        .map(line -> " " + line + ".")
+        .collect(Collectors.joining());
   }
 
   private String corrected() {
@@ -166,19 +186,22 @@ final class NowViews {
           number,
           setting.role().words() + ", " + setting.from(),
           shows.figure(setting).text(),
+          List.of(),
           done ? Boolean.TRUE : null,
           next ? Boolean.TRUE : null,
           null,
           List.of());
     }
     var look = (Item.Look) item;
+    var aids = AidReads.of(look, today);
     return new ItemView(
         number,
         look.ask(),
         done ? progress.answers().get(look.id()) : look.answer(),
+        aids.lines(),
         done ? Boolean.TRUE : null,
         next ? Boolean.TRUE : null,
-        next ? action() : null,
+        next && !aids.lacking() ? action() : null,
         carrier.with(
             new Carried("act", "confirm"),
             new Carried("item", look.id()),
@@ -214,9 +237,10 @@ final class NowViews {
   }
 
   private Reason goingWithout(Item.Gear gear) {
+    var called = gear.called(today.day(), today.out().keySet());
     return reason(
-        "Not wearing: " + gear.called(progress.today()),
-        "Not wearing " + Verdicts.lower(gear.called(progress.today())) + ", because",
+        "Not wearing: " + called,
+        "Not wearing " + Verdicts.lower(called) + ", because",
         "without",
         gear.id(),
         "Record the reason and go on without");

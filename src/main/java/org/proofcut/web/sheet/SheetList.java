@@ -3,13 +3,18 @@ package org.proofcut.web.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.proofcut.bench.OutOfPlace;
 import org.proofcut.bench.Work;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.run.ProofState;
 import org.proofcut.core.run.SheetProgress;
 import org.proofcut.web.reading.Shows;
 
-/** All sheets of a job, in order. */
+/**
+ * All sheets of a job, in order.
+ *
+ * @param out what is out of its place, where the job is done and things go back; else none
+ */
 record SheetList(
     String job,
     String jobName,
@@ -19,7 +24,13 @@ record SheetList(
     int done,
     List<String> lengths,
     List<String> proofPieces,
+    List<OutOfPlace> out,
     List<Problem> problems) {
+
+  /** Its own address. */
+  public String address() {
+    return "/jobs/" + job + "/sheets";
+  }
 
   /** One sheet. */
   record Row(
@@ -31,7 +42,7 @@ record SheetList(
       boolean open,
       List<String> notes) {}
 
-  static SheetList of(Work work, Shows shows) {
+  static SheetList of(Work work, Shows shows, List<OutOfPlace> out) {
     var rows = work.progress().sheets().stream().map(SheetList::row).toList();
     var open = work.progress().current();
     return new SheetList(
@@ -43,6 +54,7 @@ record SheetList(
         (int) work.progress().sheets().stream().filter(SheetProgress::isDone).count(),
         lengths(work, shows),
         proofPieces(work, shows),
+        open.isEmpty() ? out : List.of(),
         work.problems());
   }
 

@@ -19,6 +19,7 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.function.BiFunction;
 import org.proofcut.bench.House;
+import org.proofcut.bench.StorageDesk;
 import org.proofcut.bench.Work;
 import org.proofcut.bench.WorkBench;
 import org.proofcut.core.evidence.Problem;
@@ -56,11 +57,13 @@ public class SheetPages {
 
   private final WorkBench bench;
   private final House house;
+  private final StorageDesk storage;
   private final Clock clock;
 
-  SheetPages(WorkBench bench, House house, Clock clock) {
+  SheetPages(WorkBench bench, House house, StorageDesk storage, Clock clock) {
     this.bench = bench;
     this.house = house;
+    this.storage = storage;
     this.clock = clock;
   }
 
@@ -68,7 +71,9 @@ public class SheetPages {
   public Response list(@PathParam("job") String job, @CookieParam(TABLET) String tablet) {
     return bench
         .work(job)
-        .map(work -> page(Templates.list(SheetList.of(work, shows(work))), OK, tablet))
+        .map(
+            work ->
+                page(Templates.list(SheetList.of(work, shows(work), storage.out())), OK, tablet))
         .orElseGet(() -> noWork(tablet));
   }
 
@@ -160,7 +165,9 @@ public class SheetPages {
 
   private Response show(Work work, SheetProgress progress, Typed typed, int status, String tablet) {
     var view =
-        new SheetViews(house.content(), work, progress, shows(work), typed, clock.instant()).view();
+        new SheetViews(
+                house.content(), work, progress, shows(work), typed, clock.instant(), storage.out())
+            .view();
     return page(Templates.sheet(view), status, tablet);
   }
 

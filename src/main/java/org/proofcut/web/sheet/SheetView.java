@@ -1,6 +1,7 @@
 package org.proofcut.web.sheet;
 
 import java.util.List;
+import org.proofcut.bench.OutOfPlace;
 import org.proofcut.core.drawing.Sign;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.web.part.Carried;
@@ -17,6 +18,7 @@ import org.proofcut.web.reading.Verdicts.VerdictView;
  * @param also what can be looked at besides at this pause and is not asked
  * @param together how the gear goes together, and what the law on it means
  * @param lacking whether gear is asked for that nothing in the shop meets
+ * @param out what is out of its place, where the job is done and things go back; else none
  * @param openNumber the sheet that is open, where it is another one; else null
  */
 record SheetView(
@@ -38,6 +40,7 @@ record SheetView(
     List<GearView> gear,
     List<String> together,
     boolean lacking,
+    List<OutOfPlace> out,
     List<PartView> parts,
     List<String> steps,
     Now now,
@@ -76,11 +79,16 @@ record SheetView(
       List<Carried> carries,
       String undo) {}
 
-  /** One item of the pause that is open. */
+  /**
+   * One item of the pause that is open.
+   *
+   * @param where the things are that it is about; where none will do, why
+   */
   record ItemView(
       int number,
       String ask,
       String answer,
+      List<String> where,
       Boolean done,
       Boolean now,
       String action,

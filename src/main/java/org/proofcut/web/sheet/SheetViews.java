@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.proofcut.bench.OutOfPlace;
 import org.proofcut.bench.Work;
 import org.proofcut.bench.WorkBench;
 import org.proofcut.content.Content;
@@ -29,6 +30,7 @@ import org.proofcut.web.reading.SheetReads;
 import org.proofcut.web.reading.SheetReads.Drawn;
 import org.proofcut.web.reading.SheetReads.Figure;
 import org.proofcut.web.reading.Shows;
+import org.proofcut.web.reading.Today;
 import org.proofcut.web.sheet.SheetView.GearView;
 import org.proofcut.web.sheet.SheetView.PartView;
 import org.proofcut.web.sheet.SheetView.PauseView;
@@ -43,9 +45,17 @@ final class SheetViews {
   private final Shows shows;
   private final Typed typed;
   private final Instant now;
+  private final Today today;
+  private final List<OutOfPlace> out;
 
   SheetViews(
-      Content content, Work work, SheetProgress progress, Shows shows, Typed typed, Instant now) {
+      Content content,
+      Work work,
+      SheetProgress progress,
+      Shows shows,
+      Typed typed,
+      Instant now,
+      List<OutOfPlace> out) {
     this.content = content;
     this.work = work;
     this.progress = progress;
@@ -53,12 +63,14 @@ final class SheetViews {
     this.shows = shows;
     this.typed = typed;
     this.now = now;
+    this.today = new Today(progress.today(), OutOfPlace.inWords(out));
+    this.out = out;
   }
 
   SheetView view() {
     var setup = progress.setup();
     var wording = content.wording().operations().get(sheet.operation().kind().id());
-    var now = new NowViews(content, work, progress, shows, typed, this::carries).now();
+    var now = new NowViews(content, work, progress, shows, typed, this::carries, today).now();
     return new SheetView(
         work.job().id(),
         work.plan().designed().design().name(),
@@ -78,6 +90,7 @@ final class SheetViews {
         gear(),
         GearReads.together(sheet, content.wording()),
         !progress.lacking().isEmpty(),
+        work.progress().current().isEmpty() && progress.isDone() ? out : List.of(),
         parts(),
         wording.steps(),
         now,
@@ -175,7 +188,7 @@ final class SheetViews {
 
   private List<GearView> gear() {
     boolean asked = progress.stage() == Stage.BEFORE_POWER && isOpen();
-    return GearReads.of(sheet, content.wording(), progress.today()).stream()
+    return GearReads.of(sheet, content.wording(), today).stream()
         .map(gear -> gear(gear, asked))
         .toList();
   }
@@ -206,7 +219,7 @@ final class SheetViews {
     boolean isKept =
         content.storage().values().stream()
             .anyMatch(kind -> kind.gear().filter(gear.kind()::equals).isPresent());
-    return gear.piece(progress.today())
+    return gear.piece(today.day(), today.out().keySet())
         .filter(piece -> gear.on() && isKept)
         .map(GearOffer.Piece::id)
         .orElse(null);

@@ -10,6 +10,7 @@ import jakarta.ws.rs.core.MediaType;
 import java.util.List;
 import org.proofcut.bench.House;
 import org.proofcut.content.Trouble;
+import org.proofcut.web.part.Back;
 
 /** What to do when something has gone wrong, one tap from every sheet. */
 @Path("/trouble")
@@ -29,8 +30,8 @@ public class TroublePages {
 
   /** Leads back only to a sheet of this service, whatever the address says. */
   @GET
-  public TemplateInstance trouble(@QueryParam("back") String back) {
-    boolean sheet = back != null && back.matches("/jobs/[A-Za-z0-9-]+/sheets(/[0-9]+)?");
-    return Templates.trouble(List.copyOf(house.content().trouble().values()), sheet ? back : "/");
+  public TemplateInstance trouble(@QueryParam(Back.FIELD) String back) {
+    return Templates.trouble(
+        List.copyOf(house.content().trouble().values()), Back.to(back).orElse("/"));
   }
 }

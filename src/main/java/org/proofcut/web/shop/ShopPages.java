@@ -27,7 +27,9 @@ import org.proofcut.core.intake.Field;
 import org.proofcut.core.intake.ItemForm;
 import org.proofcut.core.intake.ShopForms;
 import org.proofcut.core.measure.LengthUnit;
+import org.proofcut.core.shop.GearOffer;
 import org.proofcut.core.shop.Shop;
+import org.proofcut.core.shop.WorkAid;
 import org.proofcut.core.storage.Need;
 import org.proofcut.core.storage.ThingKind;
 import org.proofcut.logbook.ShopItem;
@@ -71,7 +73,26 @@ public class ShopPages {
    */
   record Thing(String id, String name, String figures, String state, String shape) {}
 
-  record Aid(String kind, String name, boolean atHand) {}
+  /**
+   * One kind of work aid.
+   *
+   * @param ticked whether one is at hand that is not entered as a thing
+   * @param entered names of those that are entered and will do
+   * @param unfit those that are entered and won't do, each with why
+   */
+  record Aid(String kind, String name, boolean ticked, List<String> entered, List<String> unfit) {
+
+    public boolean isAtHand() {
+      return ticked || !entered.isEmpty();
+    }
+
+    /** In words. */
+    public String state() {
+      return entered.isEmpty()
+          ? isAtHand() ? "At hand" : "None at hand"
+          : "At hand: " + String.join(", ", entered);
+    }
+  }
 
   /** A group of kinds under one heading. */
   record Group(String id, String title, List<Kind> kinds) {}
@@ -326,17 +347,26 @@ public class ShopPages {
   }
 
   private List<Aid> aids() {
-    var atHand =
-        floor.items().stream()
-            .filter(item -> item.shelf() == Shelf.AID)
-            .map(ShopItem::kind)
-            .toList();
-    return house.content().wording().aids().entrySet().stream()
-        .map(
-            aid ->
-                new Aid(
-                    aid.getKey(), capital(aid.getValue().name()), atHand.contains(aid.getKey())))
-        .toList();
+    var shop = floor.shop();
+    return house.content().wording().aids().values().stream().map(aid -> aid(aid, shop)).toList();
+  }
+
+  private Aid aid(WorkAid aid, Shop shop) {
+    var today = gear.today();
+    var offer = GearOffer.of(aid, shop);
+    return new Aid(
+        aid.id(),
+        capital(aid.name()),
+        shop.aids().contains(aid.id()),
+        offer.pieces().stream()
+            .filter(piece -> piece.isEntered() && piece.refusedOn(today).isEmpty())
+            .map(
+                piece ->
+                    piece.place().isEmpty()
+                        ? piece.name()
+                        : piece.name() + " (" + piece.place() + ")")
+            .toList(),
+        offer.refused(today).stream().map(ShopPages::capital).toList());
   }
 
   private TemplateInstance shown(

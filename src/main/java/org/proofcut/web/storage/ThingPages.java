@@ -20,6 +20,7 @@ import org.proofcut.bench.StoredThing;
 import org.proofcut.bench.WorkBench;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.storage.GearAct;
+import org.proofcut.web.part.Back;
 import org.proofcut.web.part.Sent;
 
 /** A thing: where it lives, who has it, and what was done with it. */
@@ -141,14 +142,20 @@ public class ThingPages {
   private Response done(
       StoredThing known, String form, Map<String, String> typed, List<Problem> problems) {
     return problems.isEmpty()
-        ? toPage(known.thing().id())
+        ? Back.to(typed.get(Back.FIELD))
+            .map(ThingPages::to)
+            .orElseGet(() -> toPage(known.thing().id()))
         : Response.status(NOT_ACCEPTED)
             .entity(shown(known, new ThingView.Typed(form, typed, problems)))
             .build();
   }
 
   private static Response toPage(String id) {
-    return Response.seeOther(URI.create("/storage/things/" + id)).build();
+    return to("/storage/things/" + id);
+  }
+
+  private static Response to(String page) {
+    return Response.seeOther(URI.create(page)).build();
   }
 
   private TemplateInstance shown(StoredThing known, ThingView.Typed typed) {

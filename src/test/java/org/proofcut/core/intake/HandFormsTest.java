@@ -39,7 +39,8 @@ class HandFormsTest {
           List.of(),
           List.of(),
           false,
-          List.of(VARNISH));
+          List.of(VARNISH),
+          List.of());
 
   static List<HandForm> forms() {
     return HandForms.all(CONTENT.liquids(), CONTENT.limits(Densities.class));

@@ -1,6 +1,7 @@
 package org.proofcut.core.shop;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.proofcut.core.shop.GearForTests.GLOVES;
 import static org.proofcut.core.shop.GearForTests.MASK;
 import static org.proofcut.core.shop.GearForTests.MUFFS;
@@ -10,6 +11,7 @@ import static org.proofcut.core.shop.GearForTests.piece;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.proofcut.core.shop.OwnedGear.Rated;
 
@@ -61,6 +63,61 @@ class GearOfferTest {
     assertEquals("ends", offer.best(TODAY).orElseThrow().id());
     assertEquals("spare", offer.best(TODAY.plusDays(1)).orElseThrow().id());
     assertEquals(List.of("ends: was good until 10 May 2026"), offer.refused(TODAY.plusDays(1)));
+  }
+
+  @Test
+  void best_whatSomebodyHas_isOfferedOnlyWhereNothingElseIsThere() {
+    var owned = List.of(piece(MASK, "taken", "two", TODAY), piece(MASK, "spare", "three", null));
+    var offer = GearOffer.of(MASK, List.of("two"), owned, false);
+    assertEquals("taken", offer.best(TODAY, Set.of()).orElseThrow().id());
+    assertEquals("spare", offer.best(TODAY, Set.of("taken")).orElseThrow().id());
+    assertEquals("taken", offer.best(TODAY, Set.of("taken", "spare")).orElseThrow().id());
+    assertEquals(
+        "spare", offer.best(TODAY.plusDays(1), Set.of("spare")).orElseThrow().id(), "it is over");
+  }
+
+  @Test
+  void of_workAid_offersWhatHasAPlaceFirst_thenWhatWasOnlyTicked_thenWhatWontDo() {
+    var aid = new WorkAid("push-stick", "push stick", false, "Where is it?", "Here");
+    var shop =
+        shop(
+            List.of("sled", "push-stick"),
+            aid("short", "hook 1", "270 mm long"),
+            aid("nowhere", "", null),
+            aid("there", "hook 2", null),
+            new OwnedAid("block", "push-block", "block", "", Optional.empty(), GearLife.UNDATED));
+    var offer = GearOffer.of(aid, shop);
+    assertEquals(
+        List.of("there", "nowhere", "", "short"),
+        offer.pieces().stream().map(GearOffer.Piece::id).toList());
+    assertEquals("push stick", offer.pieces().get(2).name());
+    assertEquals(List.of("short: 270 mm long"), offer.refused(TODAY));
+    assertEquals(List.of("sled", "push-stick", "push-block"), shop.aidsAtHand());
+    assertEquals(List.of(), GearOffer.of(aid, shop(List.of("sled"))).pieces());
+  }
+
+  @Test
+  void aidsAtHand_whatWontDo_isNone() {
+    var shop = shop(List.of(), aid("short", "hook 1", "270 mm long"));
+    assertEquals(List.of(), shop.aidsAtHand());
+    assertFalse(shop.hasAid("push-stick"));
+  }
+
+  private static OwnedAid aid(String id, String place, String unfit) {
+    return new OwnedAid(id, "push-stick", id, place, Optional.ofNullable(unfit), GearLife.UNDATED);
+  }
+
+  private static Shop shop(List<String> ticked, OwnedAid... owned) {
+    return new Shop(
+        "shop",
+        Shop.ELSEWHERE,
+        List.of(),
+        List.of(),
+        List.of(),
+        ticked,
+        false,
+        List.of(),
+        List.of(owned));
   }
 
   @Test

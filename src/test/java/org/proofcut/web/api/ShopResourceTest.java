@@ -71,11 +71,11 @@ class ShopResourceTest {
 
   @Test
   void aid_putInTwice_isThereOnce() {
-    var aid = Map.of("shelf", "aid", "kind", "push-stick", "typed", Map.of());
+    var aid = Map.of("shelf", "aid", "kind", "sled", "typed", Map.of());
     Api.post("/api/shop/items", aid).then().statusCode(201);
     Api.post("/api/shop/items", aid).then().statusCode(201);
     var aids = Api.get("/api/shop/items").getList("findAll { it.shelf == 'aid' }.kind");
-    assertEquals(1, aids.stream().filter("push-stick"::equals).count());
+    assertEquals(1, aids.stream().filter("sled"::equals).count());
   }
 
   @Test

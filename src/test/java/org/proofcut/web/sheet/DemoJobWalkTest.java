@@ -1,6 +1,7 @@
 package org.proofcut.web.sheet;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -13,12 +14,15 @@ import java.net.URI;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.UUID;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.proofcut.bench.Hand;
 import org.proofcut.bench.JobDesk;
+import org.proofcut.bench.StorageDesk;
 import org.proofcut.bench.WorkBench;
 import org.proofcut.core.checklist.Item;
 import org.proofcut.core.measure.Length;
@@ -27,6 +31,7 @@ import org.proofcut.core.proof.Verdict.Outcome;
 import org.proofcut.core.run.SheetProgress;
 import org.proofcut.core.run.Stage;
 import org.proofcut.core.safety.Check.Pause;
+import org.proofcut.core.storage.GearAct;
 import org.proofcut.web.Tablet;
 import org.proofcut.web.Tablet.Script;
 import org.proofcut.web.Tablet.Size;
@@ -62,6 +67,7 @@ class DemoJobWalkTest {
 
   @Inject JobDesk desk;
   @Inject WorkBench bench;
+  @Inject StorageDesk storage;
 
   private String job;
 
@@ -83,6 +89,30 @@ class DemoJobWalkTest {
       walk.begin();
       walk.toTheEnd(progress -> {});
       assertDone(walk);
+      assertWhatIsOutCanBePutBack(walk);
+    }
+  }
+
+  /** Where the last sheet is signed off, and where the list of sheets says so. */
+  private void assertWhatIsOutCanBePutBack(Walk walk) {
+    var muffs =
+        storage.things().stream()
+            .filter(one -> one.thing().name().equals("ear muffs"))
+            .findFirst()
+            .orElseThrow()
+            .thing()
+            .id();
+    var end = List.of(walk.page.url().replaceFirst("#.*", ""), home + "jobs/" + job + "/sheets");
+    for (var address : end) {
+      var out = new GearAct.TakenOut("Rowan");
+      assertEquals(Optional.empty(), storage.act(UUID.randomUUID().toString(), muffs, out));
+      walk.page.navigate(address);
+      var html = walk.page.content();
+      assertTrue(html.contains("Still out of its place"), html);
+      assertTrue(html.contains("out, with Rowan, since today"), html);
+      walk.page.click("button:has-text('Put it back: Ear muffs')");
+      assertEquals(address, walk.page.url());
+      assertFalse(walk.page.content().contains("with Rowan"));
     }
   }
 

@@ -13,6 +13,7 @@ import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.proofcut.bench.DemoShop;
 import org.proofcut.bench.Hand;
 import org.proofcut.bench.JobDesk;
 import org.proofcut.bench.ShopFloor;
@@ -39,6 +40,7 @@ class GearOnSheetTest {
 
   @BeforeEach
   void toThePauseBeforePower() {
+    DemoShop.putBack(floor);
     before = floor.items();
     about = floor.about();
     job = desk.keepDemo().id();
@@ -54,13 +56,14 @@ class GearOnSheetTest {
     bench.discard(job);
     logbook.keep(before);
     floor.keepAbout(floor.readAbout(about).value().orElseThrow());
+    DemoShop.putBack(floor);
     bench.planAllAgain();
   }
 
   @Test
   void atHand_saysItsMarksAndPlace_andHowGearGoesTogether() {
     var html = sheet();
-    assertTrue(html.contains("sealed box 2"), html);
+    assertTrue(html.contains("Gear cabinet by the door: bay 1, shelf 2"), html);
     assertTrue(html.contains("Marked FFP3, P3 or P100"), html);
     assertTrue(html.contains("Safety glasses and ear muffs: Thin, straight arms"), html);
     assertFalse(html.contains("/shop/to-get"), html);

@@ -24,6 +24,8 @@ import org.proofcut.bench.ShopFloor;
 import org.proofcut.bench.StorageDesk;
 import org.proofcut.bench.WorkBench;
 import org.proofcut.core.storage.GearAct;
+import org.proofcut.core.storage.GearEntry;
+import org.proofcut.logbook.StorageLog;
 import org.proofcut.web.Tablet;
 import org.proofcut.web.Tablet.Script;
 import org.proofcut.web.Tablet.Size;
@@ -39,6 +41,7 @@ class StorageLookTest {
 
   @Inject StorageDesk desk;
   @Inject ShopFloor floor;
+  @Inject StorageLog log;
   @Inject JobDesk jobs;
   @Inject WorkBench bench;
 
@@ -148,6 +151,37 @@ class StorageLookTest {
     } finally {
       bench.discard(job);
     }
+  }
+
+  @Test
+  void whatIsOut_isPutBackWithOneTap_onTheFirstPage() {
+    var stick =
+        desk.things().stream()
+            .filter(one -> one.thing().name().equals("oak stick"))
+            .findFirst()
+            .orElseThrow()
+            .thing()
+            .id();
+    log.append(
+        new GearEntry(
+            "out-" + stick, stick, desk.today().minusDays(1), new GearAct.TakenOut("Ilse")));
+    var faults = new ArrayList<String>();
+    try (var tablet = Tablet.of(Size.PORTRAIT, Script.ON)) {
+      var page = tablet.open(home.toString());
+      for (var size : Size.values()) {
+        Tablet.resize(page, size);
+        Tablet.violations(page).forEach(fault -> faults.add(size + ": " + fault));
+        Tablet.standingOut(page).forEach(fault -> faults.add(size + ": " + fault));
+        Tablet.picture(page, "home-out-" + size.name().toLowerCase(Locale.ROOT));
+      }
+      PlaywrightAssertions.assertThat(page.locator("main"))
+          .containsText("Oak stick: still out, with Ilse, since yesterday");
+      page.click("button:has-text('Put it back: Oak stick')");
+      PlaywrightAssertions.assertThat(page.locator("h1")).hasText("Jobs");
+      PlaywrightAssertions.assertThat(page.locator("main")).not().containsText("Oak stick: ");
+    }
+    assertEquals(List.of(), faults);
+    assertEquals(Optional.empty(), desk.thing(stick).orElseThrow().out());
   }
 
   /** Its last day comes before that of the demo's own, so that it is used up first. */

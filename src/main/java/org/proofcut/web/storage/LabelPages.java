@@ -61,7 +61,7 @@ public class LabelPages {
     private Templates() {}
 
     static native TemplateInstance labels(
-        String id, String cabinet, String day, List<Label> labels);
+        String id, String cabinet, String standing, String day, List<Label> labels);
   }
 
   @GET
@@ -72,6 +72,7 @@ public class LabelPages {
     return Templates.labels(
         id,
         planned.cabinet().name(),
+        PlanView.standing(planned),
         GearLife.inWords(desk.today()),
         planned.places().stream()
             .flatMap(place -> planned.plan().in(place.id()).stream())

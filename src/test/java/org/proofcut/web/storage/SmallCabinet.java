@@ -138,6 +138,25 @@ final class SmallCabinet {
             "150 g"));
   }
 
+  /** A first aid kit that is kept here. */
+  String addFirstAidKit(String name) {
+    return add(
+        Shelf.KIT,
+        "first-aid-kit",
+        with(
+            Map.of(),
+            "name",
+            name,
+            "kept-width",
+            "260",
+            "kept-height",
+            "180",
+            "kept-depth",
+            "100",
+            "kept-weight",
+            "900 g"));
+  }
+
   private String add(Shelf shelf, String kind, Map<String, String> typed) {
     var kept = floor.keep(Optional.empty(), shelf, kind, with(typed, "kept-in", id));
     assertEquals(List.of(), kept.problems());

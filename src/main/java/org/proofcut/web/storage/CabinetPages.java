@@ -150,8 +150,8 @@ public class CabinetPages {
 
   private CabinetView view(Map<String, String> sent) {
     var id = desk.cabinet(sent.getOrDefault(CABINET, "")).map(GearCabinet::id);
-    return view(
-        id.orElse(""), title(id), CabinetView.without(sent, CABINET), List.of(), Fresh.NOTHING);
+    var typed = CabinetView.withoutFitting(CabinetView.without(sent, CABINET));
+    return view(id.orElse(""), title(id), typed, List.of(), Fresh.NOTHING);
   }
 
   private String title(Optional<String> id) {

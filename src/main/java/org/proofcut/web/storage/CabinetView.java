@@ -41,6 +41,11 @@ record CabinetView(
     List<Problem> refused,
     Fresh fresh) {
 
+  /** Sent by the button that takes a fitting out: what the names of its fields begin with. */
+  private static final String WITHOUT = "without";
+
+  private static final String FITTING = "fitting-[0-9]+";
+
   /**
    * What the fields begin with that is not kept yet.
    *
@@ -140,6 +145,24 @@ record CabinetView(
   /** Where the form goes to be kept. */
   public String action() {
     return id.isEmpty() ? "/storage/cabinets" : "/storage/cabinets/" + id + "/change";
+  }
+
+  /** Of a fitting that is there, what the names of its fields begin with; else empty. */
+  public String fitting(FormView.Group group) {
+    var kind = group.asked().get(0);
+    return kind.id().matches(FITTING + "-kind") && !kind.value().isBlank()
+        ? kind.id().replace("-kind", "")
+        : "";
+  }
+
+  /** What was typed without a fitting that is to be taken out; its number stays free. */
+  static Map<String, String> withoutFitting(Map<String, String> typed) {
+    var left = without(typed, WITHOUT);
+    var fitting = typed.getOrDefault(WITHOUT, "");
+    if (fitting.matches(FITTING)) {
+      left.keySet().removeIf(field -> field.startsWith(fitting + "-"));
+    }
+    return left;
   }
 
   static Map<String, String> without(Map<String, String> typed, String field) {

@@ -324,6 +324,21 @@ class StoragePagesTest {
   }
 
   @Test
+  void form_takingAFittingOut_leavesTheOthersAsTheyWere_andKeepsNothing() {
+    var typed = SmallCabinet.with(SmallCabinet.typed(), "cabinet", cabinet.id);
+    var page = post("/storage/cabinets/form", typed).asString();
+    assertTrue(page.contains("name=\"without\" value=\"fitting-2\""), page);
+    assertFalse(page.contains("value=\"fitting-4\""), "nothing is there to be taken out");
+    var less =
+        post("/storage/cabinets/form", SmallCabinet.with(typed, "without", "fitting-2")).asString();
+    assertFalse(less.contains("fitting-2-at"), less);
+    assertTrue(less.contains("id=\"fitting-3-at\" name=\"fitting-3-at\" value=\"700\""), less);
+    assertTrue(plan().contains("<h3>Shelf</h3>"), "not kept yet");
+    var all = post("/storage/cabinets/form", SmallCabinet.with(typed, "without", "f")).asString();
+    assertTrue(all.contains("fitting-2-at"), all);
+  }
+
+  @Test
   void change_theName_isKept() {
     var typed = SmallCabinet.with(SmallCabinet.typed(), "name", "moved cabinet");
     assertEquals(303, post("/storage/cabinets/" + cabinet.id + "/change", typed).statusCode());
@@ -561,23 +576,7 @@ class StoragePagesTest {
 
   @Test
   void hooks_onTheWall_nameWhatHangsThere_howHigh_andItsWeight() {
-    var typed =
-        SmallCabinet.with(
-            SmallCabinet.typed(),
-            "fitting-4-kind",
-            "wall",
-            "fitting-4-at",
-            "1400",
-            "fitting-4-width",
-            "500",
-            "fitting-4-drop",
-            "600",
-            "fitting-4-depth",
-            "300",
-            "fitting-4-load",
-            "20 kg",
-            "fitting-4-each",
-            "10 kg");
+    var typed = SmallCabinet.wall(SmallCabinet.typed());
     assertEquals(303, post("/storage/cabinets/" + cabinet.id + "/change", typed).statusCode());
     cabinet.addFirstAidKit("aid kit");
     var page = page("/storage/cabinets/" + cabinet.id + "/hooks");

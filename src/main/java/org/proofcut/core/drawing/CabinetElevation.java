@@ -253,26 +253,27 @@ public final class CabinetElevation {
         spot.left(), Math.min(spot.top() + HOOK_ROOM, spot.bottom()), spot.right(), spot.bottom());
   }
 
-  /** Over what stands, under what hangs, with a line to it. */
+  /** Over what stands, under what hangs, with a line to it that goes over nothing else. */
   private boolean isNumberedBeside(Spot spot, String number) {
     for (int step = 1; step <= STEPS; step++) {
-      long above = spot.top() - step * STEP + STEP / 3;
-      long below = spot.bottom() + step * STEP - STEP / 3;
-      if (spots.beside(spot.middleX(), above, number, Type.STRESS)) {
-        lead(spot.middleX(), above + STEP / 2, spot.top());
-        return true;
-      }
-      if (spots.beside(spot.middleX(), below, number, Type.STRESS)) {
-        lead(spot.middleX(), below - STEP / 2, spot.bottom());
+      long away = step * STEP - STEP / 3;
+      if (isNumbered(spot, number, spot.top() - away, STEP / 2, spot.top())
+          || isNumbered(spot, number, spot.bottom() + away, -STEP / 2, spot.bottom())) {
         return true;
       }
     }
     return false;
   }
 
-  private void lead(long x, long from, long to) {
+  private boolean isNumbered(Spot spot, String number, long y, long toItsEdge, long to) {
+    long x = spot.middleX();
+    long from = y + toItsEdge;
+    if (!spots.isClear(x, from, to, spot) || !spots.beside(x, y, number, Type.STRESS)) {
+      return false;
+    }
     var drawing = sheet.drawing();
     drawing.line(Line.THIN, drawing.px(x, from), drawing.px(x, to));
+    return true;
   }
 
   /** What stands over bays, doors and the wall, as far as there is room. */

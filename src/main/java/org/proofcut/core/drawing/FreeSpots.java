@@ -86,6 +86,15 @@ final class FreeSpots {
     return true;
   }
 
+  /**
+   * Whether a line straight up or down goes over no words, and over nothing kept free but its own.
+   */
+  boolean isClear(long x, long from, long to, Spot own) {
+    var line = new Spot(x, Math.min(from, to), x + 1, Math.max(from, to));
+    return said.stream().noneMatch(line::meets)
+        && kept.stream().filter(spot -> !spot.equals(own)).noneMatch(line::meets);
+  }
+
   private boolean isFree(Spot spot) {
     return sheet.holds(spot) && said.stream().noneMatch(spot::meets);
   }

@@ -25,9 +25,6 @@ final class OpenCabinet {
   /** How much is drawn below hooks that nothing hangs on (our own choice). */
   private static final Length EMPTY = Length.ofMillimetres(100);
 
-  /** A row may be so many halves as wide as the case; wider, it would make all of it small. */
-  private static final int WIDEST_HALVES = 3;
-
   /**
    * One piece of the drawing.
    *
@@ -98,10 +95,13 @@ final class OpenCabinet {
         place.name(), Optional.empty(), Optional.of(place), place.width(), new Band(low, hooks));
   }
 
-  /** Into the row that was begun last, if there is room and it is not that of the case. */
+  /**
+   * Into the row that was begun last, if it is not that of the case and stays no wider: a wider one
+   * would make all of it small.
+   */
   private void add(Part part) {
     var last = rows.get(rows.size() - 1);
-    var most = rows.get(0).get(0).wide().times(WIDEST_HALVES).half();
+    var most = rows.get(0).get(0).wide();
     if (rows.size() > 1 && wide(last).plus(APART).plus(part.wide()).isAtMost(most)) {
       last.add(part);
     } else {

@@ -83,6 +83,20 @@ public record FormView(List<Group> groups, List<Asked> missing, List<Problem> me
         problems.stream().filter(problem -> !empty.contains(problem.where())).toList());
   }
 
+  /**
+   * The same after it was sent: what is empty is wrong now, and told at its field like the rest.
+   */
+  public static FormView sentBack(
+      List<CutForm.Group> groups,
+      Map<String, String> typed,
+      List<Problem> problems,
+      LengthUnit unit) {
+    return new FormView(
+        groups.stream().map(group -> group(group, typed, problems, unit)).toList(),
+        List.of(),
+        problems);
+  }
+
   private static Stream<Asked> asked(List<Group> groups) {
     return groups.stream().flatMap(group -> group.asked().stream());
   }

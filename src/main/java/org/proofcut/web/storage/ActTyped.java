@@ -7,15 +7,14 @@ import java.util.Map;
 import java.util.Optional;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.intake.DateText;
+import org.proofcut.core.storage.Due;
 import org.proofcut.core.storage.GearAct;
 
-/** What was typed of an act on a thing, and what is wrong with it. */
+/**
+ * What was typed of an act on a thing, and what of it is missing or can't be read. Whether the act
+ * can be taken, and its words kept, the desk says: {@link #at}.
+ */
 final class ActTyped {
-
-  /** As much as stands on one line of a record (our own choice). */
-  private static final int LONGEST = 200;
-
-  private static final int LONGEST_NAME = 60;
 
   private final Map<String, String> typed;
   private final List<Problem> problems = new ArrayList<>();
@@ -37,29 +36,29 @@ final class ActTyped {
   }
 
   GearAct lookedAt() {
-    var what = text(ThingView.AGEING, LONGEST);
+    var what = text(ThingView.AGEING);
     if (what.isEmpty()) {
       empty(ThingView.AGEING, "what was looked at", "Choose it");
     }
-    var good = text(ThingView.GOOD, LONGEST);
+    var good = text(ThingView.GOOD);
     if (!good.equals("yes") && !good.equals("no")) {
       empty(ThingView.GOOD, "good, or failed", "Look at it, then say what you found");
     }
     return new GearAct.LookedAt(
-        what, good.equals("yes"), text(ThingView.LOOK_NOTE, LONGEST), day(ThingView.NEXT));
+        what, good.equals("yes"), text(ThingView.LOOK_NOTE), day(ThingView.NEXT));
   }
 
   GearAct mended() {
-    return new GearAct.Mended(text(ThingView.MENDED_NOTE, LONGEST));
+    return new GearAct.Mended(text(ThingView.MENDED_NOTE));
   }
 
   GearAct replaced() {
-    return new GearAct.Replaced(text(ThingView.REPLACED_NOTE, LONGEST), day(ThingView.GOOD_UNTIL));
+    return new GearAct.Replaced(text(ThingView.REPLACED_NOTE), day(ThingView.GOOD_UNTIL));
   }
 
   private String who() {
-    var who = text(ThingView.WHO, LONGEST_NAME);
-    if (who.isEmpty() && problems.isEmpty()) {
+    var who = text(ThingView.WHO);
+    if (who.isEmpty()) {
       empty(ThingView.WHO, "the name of somebody", "Say who");
     }
     return who;
@@ -69,32 +68,12 @@ final class ActTyped {
     problems.add(Problem.stops(field, "Nothing was entered", allowed, doThis));
   }
 
-  private String text(String field, int longest) {
-    var text = typed.getOrDefault(field, "").strip();
-    if (text.length() > longest) {
-      problems.add(
-          Problem.stops(
-              field,
-              "That is %d letters long".formatted(text.length()),
-              "at most " + longest + " letters",
-              "Say it in one line"));
-    } else if (text.codePoints().anyMatch(ActTyped::isNoLetter)) {
-      problems.add(
-          Problem.stops(
-              field,
-              "There is something in it that can't be written down",
-              "letters, figures and signs, in one line",
-              "Type it again"));
-    }
-    return text;
-  }
-
-  private static boolean isNoLetter(int letter) {
-    return Character.isISOControl(letter) || Character.getType(letter) == Character.SURROGATE;
+  private String text(String field) {
+    return typed.getOrDefault(field, "").strip();
   }
 
   private Optional<LocalDate> day(String field) {
-    var text = typed.getOrDefault(field, "").strip();
+    var text = text(field);
     if (text.isEmpty()) {
       return Optional.empty();
     }
@@ -108,5 +87,37 @@ final class ActTyped {
               "Type it as it is marked, or leave it empty"));
     }
     return day;
+  }
+
+  /** What the desk found wrong with an act, at the field that it is about. */
+  static Problem at(GearAct act, Problem wrong) {
+    return at(field(act, wrong.where()), wrong);
+  }
+
+  static Problem at(String field, Problem wrong) {
+    return new Problem(field, wrong.what(), wrong.allowed(), wrong.doThis(), wrong.force());
+  }
+
+  /** Empty where it is about the thing as a whole. */
+  private static String field(GearAct act, String where) {
+    return switch (where) {
+      case "who" -> ThingView.WHO;
+      case "note" -> note(act);
+      case "act" -> about(act);
+      default -> "";
+    };
+  }
+
+  private static String note(GearAct act) {
+    return act instanceof GearAct.LookedAt
+        ? ThingView.LOOK_NOTE
+        : act instanceof GearAct.Mended ? ThingView.MENDED_NOTE : ThingView.REPLACED_NOTE;
+  }
+
+  private static String about(GearAct act) {
+    if (act instanceof GearAct.LookedAt looked) {
+      return looked.ageing().equals(Due.MARKED) ? ThingView.NEXT : ThingView.AGEING;
+    }
+    return act instanceof GearAct.Replaced ? ThingView.GOOD_UNTIL : "";
   }
 }

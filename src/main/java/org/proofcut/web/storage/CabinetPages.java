@@ -21,6 +21,7 @@ import org.proofcut.bench.JobDesk;
 import org.proofcut.bench.StorageDesk;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.web.part.Sent;
+import org.proofcut.web.storage.CabinetView.Fresh;
 
 /** A cabinet: its plan, and the form that it is entered and changed with. */
 @Path("/storage/cabinets")
@@ -70,7 +71,7 @@ public class CabinetPages {
   @Path("new")
   public TemplateInstance blank(@QueryParam("job") String job) {
     if (job == null) {
-      return form("", NEW, desk.newCabinet(), List.of(), "");
+      return form("", NEW, desk.newCabinet(), Fresh.NOTHING);
     }
     var known = jobs.job(job).orElseThrow(NotFoundException::new);
     return desk.ofJob(known)
@@ -80,9 +81,9 @@ public class CabinetPages {
                     "",
                     "The case as gear cabinet",
                     typed,
-                    List.of(),
-                    "Frame and shelves follow the design of the job. Enter doors, hooks, boxes and"
-                        + " drawers."))
+                    Fresh.says(
+                        "Frame and shelves follow the design of the job. Enter doors, hooks, boxes"
+                            + " and drawers.")))
         .orElseGet(() -> Templates.jobUnsound(job));
   }
 
@@ -96,15 +97,15 @@ public class CabinetPages {
   public TemplateInstance change(
       @PathParam("id") String id, @QueryParam("smallest") String smallest) {
     var known = known(id);
-    var changed = smallest == null ? Optional.<Map<String, String>>empty() : desk.changed(id);
-    return form(
-        id,
-        known.name(),
-        changed.orElse(known.typed()),
-        List.of(),
-        changed.isPresent()
-            ? "The change is entered here and not saved yet. Look it over, then save the cabinet."
-            : "");
+    return (smallest == null ? Optional.<Map<String, String>>empty() : desk.changed(id))
+        .map(changed -> form(id, known.name(), changed, fresh(known, changed)))
+        .orElseGet(() -> form(id, known.name(), known.typed(), Fresh.NOTHING));
+  }
+
+  private Fresh fresh(GearCabinet known, Map<String, String> changed) {
+    return desk.change(known.id())
+        .map(change -> Fresh.change(change.words(), desk.draft(known.typed()), desk.draft(changed)))
+        .orElse(Fresh.NOTHING);
   }
 
   @POST
@@ -118,7 +119,9 @@ public class CabinetPages {
     var kept = desk.keep(id, typed);
     if (kept.value().isEmpty()) {
       return Response.status(NOT_ACCEPTED)
-          .entity(form(id.orElse(""), title(id), typed, kept.problems(), ""))
+          .entity(
+              Templates.cabinet(
+                  view(id.orElse(""), title(id), typed, kept.problems(), Fresh.NOTHING)))
           .build();
     }
     return Response.seeOther(URI.create("/storage/cabinets/" + kept.value().get().id())).build();
@@ -147,20 +150,20 @@ public class CabinetPages {
 
   private CabinetView view(Map<String, String> sent) {
     var id = desk.cabinet(sent.getOrDefault(CABINET, "")).map(GearCabinet::id);
-    return view(id.orElse(""), title(id), CabinetView.without(sent, CABINET), List.of(), "");
+    var typed = CabinetView.withoutFitting(CabinetView.without(sent, CABINET));
+    return view(id.orElse(""), title(id), typed, List.of(), Fresh.NOTHING);
   }
 
   private String title(Optional<String> id) {
     return id.flatMap(desk::cabinet).map(GearCabinet::name).orElse(NEW);
   }
 
-  private TemplateInstance form(
-      String id, String title, Map<String, String> typed, List<Problem> refused, String fresh) {
-    return Templates.cabinet(view(id, title, typed, refused, fresh));
+  private TemplateInstance form(String id, String title, Map<String, String> typed, Fresh fresh) {
+    return Templates.cabinet(view(id, title, typed, List.of(), fresh));
   }
 
   private CabinetView view(
-      String id, String title, Map<String, String> typed, List<Problem> refused, String fresh) {
+      String id, String title, Map<String, String> typed, List<Problem> refused, Fresh fresh) {
     var draft = desk.draft(typed);
     var plan =
         draft

@@ -35,6 +35,7 @@ public class CardPages {
   record CardView(
       String id,
       String cabinet,
+      String standing,
       String day,
       PlanView.Drawn drawn,
       List<PlanView.PlaceRow> places,
@@ -53,7 +54,8 @@ public class CardPages {
     return Templates.card(
         new CardView(
             id,
-            planned.cabinet().name(),
+            Says.capital(planned.cabinet().name()),
+            PlanView.standing(planned),
             GearLife.inWords(desk.today()),
             PlanView.drawn(planned),
             PlanView.rows(planned).stream().filter(place -> !place.things().isEmpty()).toList(),

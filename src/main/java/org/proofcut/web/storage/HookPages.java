@@ -20,6 +20,7 @@ import org.proofcut.core.measure.Length;
 import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.measure.display.Scale;
 import org.proofcut.core.shop.GearLife;
+import org.proofcut.core.storage.Fitting;
 import org.proofcut.core.storage.HookSheet.Hook;
 import org.proofcut.core.storage.Place;
 import org.proofcut.web.part.WorkingLine;
@@ -67,7 +68,23 @@ public class HookPages {
       List<WorkingLine> working) {}
 
   /** Everything on the sheet. */
-  record HooksView(String id, String cabinet, String day, List<RowView> rows, List<String> walls) {}
+  record HooksView(
+      String id,
+      String cabinet,
+      String standing,
+      String day,
+      List<RowView> rows,
+      List<WallView> walls) {}
+
+  /**
+   * What hangs on a wall.
+   *
+   * @param height of the hooks above the floor
+   */
+  record WallView(String name, String height, List<HungView> hung) {}
+
+  /** One thing that hangs there, with its own weight. */
+  record HungView(int number, String name, String weight) {}
 
   @CheckedTemplate(basePath = "storage")
   static class Templates {
@@ -88,15 +105,33 @@ public class HookPages {
         new HooksView(
             id,
             planned.cabinet().name(),
+            PlanView.standing(planned),
             GearLife.inWords(desk.today()),
             rows.entrySet().stream()
                 .map(row -> row(row.getKey(), row.getValue(), planned))
                 .toList(),
-            planned.places().stream()
-                .filter(place -> place.kind() == Place.Kind.WALL)
-                .filter(place -> !planned.plan().in(place.id()).isEmpty())
-                .map(place -> Says.capital(place.name()))
+            planned
+                .task()
+                .cabinet()
+                .fittings(Fitting.Wall.class)
+                .filter(wall -> !planned.plan().in(wall.id()).isEmpty())
+                .map(wall -> wall(wall, planned))
                 .toList()));
+  }
+
+  private static WallView wall(Fitting.Wall wall, PlannedCabinet planned) {
+    var numbers = CabinetElevation.numbers(planned.places(), planned.plan());
+    return new WallView(
+        Says.capital(wall.name()),
+        Says.length(wall.at(), planned.cabinet().unit()),
+        planned.plan().in(wall.id()).stream()
+            .map(
+                put ->
+                    new HungView(
+                        numbers.get(put.thing().id()),
+                        Says.capital(put.thing().name()),
+                        Says.weight(put.thing().grams())))
+            .toList());
   }
 
   private static RowView row(Place place, List<Hook> hooks, PlannedCabinet planned) {

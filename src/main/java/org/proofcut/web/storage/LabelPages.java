@@ -45,14 +45,23 @@ public class LabelPages {
    * @param sign null where there is none for it
    * @param next the day on which something next falls due; empty where nothing does
    */
-  record Label(int number, String name, String place, Sign sign, String next) {}
+  record Label(int number, String name, String place, Sign sign, String next) {
+
+    /** Letters of name and place that a label holds in its usual size. */
+    private static final int MOST_LETTERS = 40;
+
+    /** Whether it is set in smaller letters, so that none of it is cut off. */
+    public boolean isLong() {
+      return name.length() + place.length() > MOST_LETTERS;
+    }
+  }
 
   @CheckedTemplate(basePath = "storage")
   static class Templates {
     private Templates() {}
 
     static native TemplateInstance labels(
-        String id, String cabinet, String day, List<Label> labels);
+        String id, String cabinet, String standing, String day, List<Label> labels);
   }
 
   @GET
@@ -63,6 +72,7 @@ public class LabelPages {
     return Templates.labels(
         id,
         planned.cabinet().name(),
+        PlanView.standing(planned),
         GearLife.inWords(desk.today()),
         planned.places().stream()
             .flatMap(place -> planned.plan().in(place.id()).stream())

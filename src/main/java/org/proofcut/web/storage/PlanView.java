@@ -1,5 +1,8 @@
 package org.proofcut.web.storage;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,13 +13,18 @@ import org.proofcut.core.drawing.Picture;
 import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.storage.Change;
 import org.proofcut.core.storage.Place;
+import org.proofcut.core.storage.Put;
+import org.proofcut.core.storage.Use;
 
 /**
  * Everything on the page of a planned cabinet.
  *
+ * @param standing whether things live by it, in a sentence without its stop
  * @param verdict in one line
  * @param best whether a better plan is possible, in a sentence
  * @param canBeTaken whether things can begin to live by it
+ * @param faults what is wrong with it, thing by thing
+ * @param without what has no place; what is for emergencies first, then what is used most
  * @param more what takes longer to work out; null where it follows by itself
  * @param refused why what was asked for was not done
  */
@@ -24,16 +32,16 @@ record PlanView(
     String id,
     String name,
     String job,
+    String standing,
     String verdict,
     String shape,
     String best,
-    boolean taken,
     boolean canBeTaken,
     String mark,
     Drawn drawn,
     List<PlaceRow> places,
     List<String> faults,
-    List<String> without,
+    List<Left> without,
     List<String> unmet,
     More more,
     List<Problem> refused) {
@@ -49,11 +57,20 @@ record PlanView(
    *
    * @param number in the drawing
    * @param pinned whether it stays there
+   * @param moves from where it is to go here, in a sentence; empty where it is here, or nothing was
+   *     anywhere before
    */
-  record ThingRow(int number, String id, String name, String size, boolean pinned) {}
+  record ThingRow(int number, String id, String name, String size, boolean pinned, String moves) {}
+
+  /** Things that have no place, and the one reason for all of them. */
+  record Left(String things, String why) {}
 
   /** Shelves of a job's case, as designed and as the gear asks for them. */
   record Heights(String job, boolean better, String gain, List<ChosenHeights.MovedShelf> shelves) {}
+
+  /** What goes without a place is told in this order. */
+  private static final List<Use> FIRST =
+      List.of(Use.EMERGENCY, Use.EVERY_DAY, Use.OFTEN, Use.SELDOM);
 
   static final int WIDE = 600;
 
@@ -77,27 +94,64 @@ record PlanView(
     }
   }
 
+  /** Whether nothing is planned to be here. */
+  public boolean isEmpty() {
+    return places.stream().allMatch(place -> place.things().isEmpty());
+  }
+
   static PlanView of(PlannedCabinet planned, More more, List<Problem> refused) {
     var cabinet = planned.cabinet();
     return new PlanView(
         cabinet.id(),
-        cabinet.name(),
+        Says.capital(cabinet.name()),
         cabinet.job().orElse(""),
+        standing(planned),
         verdict(planned),
-        planned.without().isEmpty() && planned.isSound() ? "shape-done" : "shape-stop",
+        shape(planned),
         best(planned),
-        planned.taken(),
         planned.isSound() && !planned.taken() && !planned.plan().puts().isEmpty(),
         planned.mark(),
         drawn(planned),
         rows(planned),
-        planned.faults().stream().map(one -> Says.capital(one.words())).toList(),
-        planned.without().stream()
-            .map(one -> Says.capital(one.thing().name()) + ": " + one.why())
+        planned.faults().stream()
+            .map(one -> Says.capital(one.thing()) + ": " + one.words())
             .toList(),
+        without(planned),
         planned.unmet().stream().map(one -> Says.capital(one.words())).toList(),
         more,
         refused);
+  }
+
+  /** Whether things live by the plan, as its papers say it too. */
+  static String standing(PlannedCabinet planned) {
+    if (planned.plan().puts().isEmpty()) {
+      return "Nothing lives here";
+    }
+    if (planned.taken()) {
+      return "Everything lives by this plan";
+    }
+    return planned.task().before().isEmpty()
+        ? "Planned; nobody lives by it yet"
+        : "Planned anew; what lives here lives by an earlier plan";
+  }
+
+  static String shape(PlannedCabinet planned) {
+    if (!planned.without().isEmpty() || !planned.isSound()) {
+      return "shape-stop";
+    }
+    return planned.plan().puts().isEmpty() ? "shape-open" : "shape-done";
+  }
+
+  static List<Left> without(PlannedCabinet planned) {
+    var whys = new LinkedHashMap<String, List<String>>();
+    planned.without().stream()
+        .sorted(Comparator.comparing(one -> FIRST.indexOf(one.thing().use())))
+        .forEach(
+            one ->
+                whys.computeIfAbsent(one.why(), any -> new ArrayList<>()).add(one.thing().name()));
+    return whys.entrySet().stream()
+        .map(why -> new Left(Says.capital(String.join("; ", why.getValue())), why.getKey()))
+        .toList();
   }
 
   static String verdict(PlannedCabinet planned) {
@@ -153,8 +207,22 @@ record PlanView(
                         put.thing().id(),
                         Says.capital(put.thing().name()),
                         Says.size(put.thing().size(), planned.cabinet().unit()),
-                        place.id().equals(planned.task().pins().get(put.thing().id()))))
+                        place.id().equals(planned.task().pins().get(put.thing().id())),
+                        moves(put, planned)))
             .toList());
+  }
+
+  private static String moves(Put put, PlannedCabinet planned) {
+    var all = planned.task().before();
+    var before = all.get(put.thing().id());
+    if (all.isEmpty() || put.place().id().equals(before)) {
+      return "";
+    }
+    return planned.places().stream()
+        .filter(place -> place.id().equals(before))
+        .map(place -> "Moves here from " + place.name())
+        .findFirst()
+        .orElse("New here");
   }
 
   private static Heights heights(ChosenHeights chosen) {

@@ -56,12 +56,15 @@ final class Says {
   static String when(Due due) {
     return due.on()
         .map(GearLife::inWords)
-        .map(
-            day ->
-                due.overdue()
-                    ? "was due by " + day
-                    : due.ends() ? "ends on " + day : "due by " + day)
+        .map(day -> day(due) + day)
         .orElse("not known since when: write down when it was opened");
+  }
+
+  private static String day(Due due) {
+    if (due.ageing().equals(Due.FAILED)) {
+      return "Failed on ";
+    }
+    return due.overdue() ? "Overdue: was due by " : due.ends() ? "ends on " : "due by ";
   }
 
   /** The next day on which something falls due for a thing. */

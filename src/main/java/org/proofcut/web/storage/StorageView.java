@@ -16,11 +16,11 @@ import org.proofcut.core.storage.Due;
 /**
  * Everything on the page of where gear lives.
  *
- * @param due what is overdue or soon due, what is overdue first
+ * @param due what has failed, what is overdue, what is soon due, in this order
  * @param out what is not in its place
  * @param homeless what has no place, and why
  * @param places that something lives in, from left to right
- * @param things what has a place, by name
+ * @param things what has a place, by name; where nothing is kept, so says {@link #isEmpty}
  */
 record StorageView(
     List<CabinetRow> cabinets,
@@ -49,7 +49,7 @@ record StorageView(
   /**
    * One thing.
    *
-   * @param says where it lives, who has it, or why it has no place
+   * @param says where it lives, who has it, or why it has no place; empty where that is plain
    * @param more what else is to be known of it; empty where nothing is
    */
   record ThingRow(String id, String name, String says, String more) {}
@@ -57,6 +57,11 @@ record StorageView(
   /** Whether the shop has nothing to keep. */
   public boolean isEmpty() {
     return things.isEmpty() && homeless.isEmpty();
+  }
+
+  /** Whether the next step is to live by a first plan. */
+  public boolean isToBegin() {
+    return places.isEmpty() && !homeless.isEmpty();
   }
 
   static StorageView of(StorageDesk desk) {
@@ -69,8 +74,11 @@ record StorageView(
                     .thenComparing(one -> one.thing().id()))
             .toList();
     return new StorageView(
-        cabinets.stream().map(one -> row(one, things)).toList(),
-        desk.dueSoon().stream().map(DueRow::of).toList(),
+        cabinets.stream().map(one -> row(one, Says.capital(one.name()), things)).toList(),
+        desk.dueSoon().stream()
+            .sorted(Comparator.comparing(one -> !one.ageing().equals(Due.FAILED)))
+            .map(DueRow::of)
+            .toList(),
         things.stream()
             .filter(one -> one.with().isPresent())
             .map(one -> row(one, "With " + one.with().orElseThrow()))
@@ -107,9 +115,9 @@ record StorageView(
         .orElse("It is to be kept in no cabinet yet: say in which");
   }
 
-  private static CabinetRow row(GearCabinet cabinet, List<StoredThing> things) {
+  private static CabinetRow row(GearCabinet cabinet, String name, List<StoredThing> things) {
     if (cabinet.cabinet().isEmpty()) {
-      return new CabinetRow(cabinet.id(), cabinet.name(), "To be mended", "shape-stop");
+      return new CabinetRow(cabinet.id(), name, "To be mended", "shape-stop");
     }
     var kept =
         things.stream()
@@ -118,10 +126,10 @@ record StorageView(
     int open = (int) kept.stream().filter(one -> one.home().isEmpty()).count();
     var live = Says.counted(kept.size() - open, "thing lives", "things live") + " here";
     return open == 0
-        ? new CabinetRow(cabinet.id(), cabinet.name(), live, "shape-done")
+        ? new CabinetRow(cabinet.id(), name, live, "shape-done")
         : new CabinetRow(
             cabinet.id(),
-            cabinet.name(),
+            name,
             live + ", " + Says.counted(open, "has", "have") + " no place yet",
             "shape-open");
   }
@@ -158,10 +166,7 @@ record StorageView(
           .ifPresent(
               home ->
                   rows.computeIfAbsent(home.words(), any -> new ArrayList<>())
-                      .add(
-                          row(
-                              one,
-                              one.with().map(who -> "Out: with " + who).orElse("In its place"))));
+                      .add(row(one, one.with().map(who -> "Out: with " + who).orElse(""))));
     }
     return rows.entrySet().stream()
         .map(place -> new PlaceRow(Says.capital(place.getKey()), place.getValue()))

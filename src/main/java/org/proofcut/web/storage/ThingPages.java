@@ -97,7 +97,9 @@ public class ThingPages {
     if (problems.isEmpty()) {
       var entry = sent.getOrDefault(ENTRY, "");
       problems =
-          desk.act(entry.isBlank() ? WorkBench.newEntryId() : entry, id, act).stream().toList();
+          desk.act(entry.isBlank() ? WorkBench.newEntryId() : entry, id, act).stream()
+              .map(wrong -> ActTyped.at(act, wrong))
+              .toList();
     }
     return done(known, name, sent, problems);
   }
@@ -114,7 +116,7 @@ public class ThingPages {
             .map(
                 cabinet ->
                     desk.pin(id, cabinet, typed.getOrDefault(ThingView.PLACE, "")).stream()
-                        .map(wrong -> at(ThingView.PLACE, wrong))
+                        .map(wrong -> ActTyped.at(ThingView.PLACE, wrong))
                         .toList())
             .orElseGet(() -> List.of(noCabinet()));
     return done(known, "pin", typed, problems);
@@ -125,10 +127,6 @@ public class ThingPages {
   public Response unpin(@PathParam("id") String id) {
     desk.unpin(known(id).thing().id());
     return toPage(id);
-  }
-
-  private static Problem at(String field, Problem wrong) {
-    return new Problem(field, wrong.what(), wrong.allowed(), wrong.doThis(), wrong.force());
   }
 
   private static Problem noCabinet() {

@@ -14,6 +14,8 @@ import org.proofcut.core.evidence.Problem;
 import org.proofcut.core.measure.LengthUnit;
 import org.proofcut.core.shop.GearLife;
 import org.proofcut.core.storage.Due;
+import org.proofcut.core.storage.GearAct;
+import org.proofcut.core.storage.GearEntry;
 import org.proofcut.core.storage.GearState;
 import org.proofcut.core.storage.Place;
 import org.proofcut.web.part.Asked;
@@ -27,8 +29,10 @@ import org.proofcut.web.part.Asked.Option;
  * @param entry id of the act that the page's forms may bring; the same one twice is one act
  * @param facts what is known of it
  * @param keeping what its place must give, and why
- * @param failed whether it waits to be mended or replaced
- * @param open which of the forms that are folded up stands open: the one that was sent back
+ * @param idle why it is not to be used; empty where it may be
+ * @param broken whether it waits to be mended or replaced: then nothing else is asked of it
+ * @param open which of the forms that are folded up stands open: the one that was sent back, or
+ *     that of what is overdue
  */
 record ThingView(
     String id,
@@ -48,12 +52,12 @@ record ThingView(
     List<Asked> look,
     List<Asked> mended,
     List<Asked> replaced,
-    boolean failed,
+    boolean broken,
     String open,
     List<String> record,
     List<Problem> refused) {
 
-  /** One thing that is known, and whether it was taken from its kind. */
+  /** One thing that is known, and what is to be said of that; null where there is nothing. */
   record Fact(String name, String value, String more) {}
 
   /** What its place must give, why, and where that is written. */
@@ -103,6 +107,9 @@ record ThingView(
     var due = desk.due().stream().filter(each -> each.thing().equals(one.thing().id())).toList();
     var plan = one.cabinet().flatMap(desk::plan);
     var record = desk.record(one.thing().id());
+    var failed = failed(record, one.thing().id());
+    // What was entered as out of use has nothing that falls due.
+    boolean broken = failed.isPresent() || (one.idle().isPresent() && due.isEmpty());
     return new ThingView(
         one.thing().id(),
         Says.capital(one.thing().name()),
@@ -111,7 +118,7 @@ record ThingView(
         one.home().isPresent() ? "shape-done" : "shape-open",
         one.cabinet().orElse(""),
         one.with().orElse(""),
-        one.idle().orElse(""),
+        failed.or(() -> one.idle().map(Says::capital)).orElse(""),
         entry,
         facts(one, unit),
         one.thing().kind().keeping().stream()
@@ -128,11 +135,9 @@ record ThingView(
         List.of(
             typed.asked(REPLACED_NOTE, "What came in", "in one line; may stay empty", List.of()),
             typed.asked(GOOD_UNTIL, "Good until, as marked on it", DAY_HINT, List.of())),
-        GearState.of(record).getOrDefault(one.thing().id(), GearState.NEW).failed().isPresent(),
-        typed.form(),
-        record.stream()
-            .map(each -> GearLife.inWords(each.day()) + ": " + Says.act(each.act()))
-            .toList(),
+        broken,
+        typed.form().isEmpty() ? wanted(due) : typed.form(),
+        record.stream().map(ThingView::line).toList(),
         typed.problems());
   }
 
@@ -148,10 +153,46 @@ record ThingView(
             });
   }
 
+  /** What was found when it failed, as far as it was not mended or replaced since. */
+  private static Optional<String> failed(List<GearEntry> record, String thing) {
+    return GearState.of(record).getOrDefault(thing, GearState.NEW).failed().stream()
+        .flatMap(
+            day ->
+                record.stream()
+                    .filter(each -> each.day().equals(day))
+                    .filter(
+                        each -> each.act() instanceof GearAct.LookedAt looked && !looked.good()))
+        .reduce((first, last) -> last)
+        .map(ThingView::line);
+  }
+
+  private static String line(GearEntry entry) {
+    return GearLife.inWords(entry.day()) + ": " + Says.act(entry.act());
+  }
+
+  /**
+   * The form that what is most overdue is written down with; empty where nothing is, or two may.
+   */
+  private static String wanted(List<Due> due) {
+    return due.stream()
+        .filter(Due::overdue)
+        .findFirst()
+        .filter(each -> !each.ageing().equals(Due.FAILED))
+        .map(each -> each.ends() ? "replaced" : "look")
+        .orElse("");
+  }
+
   private static List<Fact> facts(StoredThing one, LengthUnit unit) {
     var thing = one.thing();
     var assumed = Set.copyOf(one.assumed());
     var facts = new ArrayList<Fact>();
+    if (assumed.contains("kind of thing")) {
+      facts.add(
+          new Fact(
+              "Kept as",
+              thing.kind().name(),
+              "not entered, and it decides how the thing is kept: change what is entered"));
+    }
     facts.add(
         new Fact(
             "Size as it is kept",
@@ -171,7 +212,7 @@ record ThingView(
             thing.users().isEmpty()
                 ? "everybody"
                 : String.join(", ", thing.users().stream().sorted().toList()),
-            null));
+            one.warnings().isEmpty() ? null : String.join(". ", one.warnings())));
     return facts;
   }
 
@@ -239,6 +280,19 @@ record ThingView(
                 new Option("no", "It has failed: not to be used"))),
         typed.asked(LOOK_NOTE, "What was seen", "in one line; may stay empty", List.of()),
         typed.asked(NEXT, "Next, where a day is marked on it", DAY_HINT, List.of()));
+  }
+
+  /** Whether it can be taken out; a form that was sent back stays, with what is wrong. */
+  public boolean isThereToTake() {
+    return idle.isEmpty() || open.equals("take-out");
+  }
+
+  public boolean isThereToLookAt() {
+    return !broken || open.equals("look");
+  }
+
+  public boolean isThereToMend() {
+    return broken || open.equals("mended");
   }
 
   public String here() {

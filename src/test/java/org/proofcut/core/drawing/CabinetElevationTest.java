@@ -212,6 +212,32 @@ class CabinetElevationTest {
     }
   }
 
+  /** A line from a number over another thing would mislead: then it is told below the drawing. */
+  @Test
+  void drawn_betweenTwoThings_leadsItsNumberAcrossNeither() {
+    var between = kind("stick", Posture.STANDING).thing("stick", 18, 440, 60, 40);
+    var over = kind("over", Posture.HANGING).thing("bag", 100, 200, 60, 40);
+    var under = kind("under", Posture.STANDING).thing("tin", 100, 275, 60, 40);
+    var picture =
+        drawn(
+            StorageForTests.plan(
+                put(over, "rail-1", 50), put(between, "shelf-1", 91), put(under, "bottom-1", 50)),
+            350);
+    var seen = Seen.in(picture);
+    double x = carcass(seen).left() + (18 + 91 + 9) * perMm(seen);
+    assertEquals(
+        List.of(), seen.leads().stream().filter(lead -> Math.abs(lead.left() - x) < 2).toList());
+    var told = String.join(" ", seen.texts().stream().map(Seen.Words::text).toList());
+    assertTrue(told.contains("Too narrow for their numbers: 1 stick."), told);
+  }
+
+  @Test
+  void drawn_doorAndWall_areNoWiderThanTheCase() {
+    var seen = Seen.in(drawn(plan(), 350));
+    assertEquals(
+        350 - 2 * 10, carcass(seen).width(), 2, "nothing beside it makes the case any smaller");
+  }
+
   @Test
   void drawn_slimCabinet_staysLegible() {
     var slim =

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.w3c.dom.Document;
@@ -36,6 +37,8 @@ public final class Seen {
   }
 
   record Circle(double x, double y, double r) {}
+
+  private static final Pattern UPRIGHT = Pattern.compile("M([0-9.]+) ([0-9.]+)L\\1 ([0-9.]+)");
 
   private static final Pattern RECTANGLE = Pattern.compile("M(\\S+) (\\S+)H(\\S+)V(\\S+)H(\\S+)z");
 
@@ -98,6 +101,22 @@ public final class Seen {
       }
     }
     return boxes;
+  }
+
+  /** Thin lines straight up or down, such as join a number to what it stands beside. */
+  List<Box> leads() {
+    return all("path").stream()
+        .filter(one -> one.getAttribute("stroke-width").equals("1.5"))
+        .map(one -> UPRIGHT.matcher(one.getAttribute("d")))
+        .filter(Matcher::matches)
+        .map(
+            hit -> {
+              double x = Double.parseDouble(hit.group(1));
+              double from = Double.parseDouble(hit.group(2));
+              double to = Double.parseDouble(hit.group(3));
+              return new Box(x, Math.min(from, to), x, Math.max(from, to), "", "");
+            })
+        .toList();
   }
 
   Circle cutter() {

@@ -87,6 +87,26 @@ final class SmallCabinet {
         "3 kg");
   }
 
+  /** The same with a row of hooks on the wall beside it. */
+  static Map<String, String> wall(Map<String, String> typed) {
+    return with(
+        typed,
+        "fitting-4-kind",
+        "wall",
+        "fitting-4-at",
+        "1400",
+        "fitting-4-width",
+        "500",
+        "fitting-4-drop",
+        "600",
+        "fitting-4-depth",
+        "300",
+        "fitting-4-load",
+        "20 kg",
+        "fitting-4-each",
+        "10 kg");
+  }
+
   static Map<String, String> with(Map<String, String> typed, String... pairs) {
     var more = new LinkedHashMap<>(typed);
     for (int i = 0; i < pairs.length; i += 2) {
@@ -136,6 +156,25 @@ final class SmallCabinet {
             "20",
             "kept-weight",
             "150 g"));
+  }
+
+  /** A first aid kit that is kept here. */
+  String addFirstAidKit(String name) {
+    return add(
+        Shelf.KIT,
+        "first-aid-kit",
+        with(
+            Map.of(),
+            "name",
+            name,
+            "kept-width",
+            "260",
+            "kept-height",
+            "180",
+            "kept-depth",
+            "100",
+            "kept-weight",
+            "900 g"));
   }
 
   private String add(Shelf shelf, String kind, Map<String, String> typed) {

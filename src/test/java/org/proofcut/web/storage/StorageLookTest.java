@@ -228,6 +228,56 @@ class StorageLookTest {
     page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.SCREEN));
   }
 
+  private static final String LONG =
+      "half mask of the visitor who comes on Mondays, with wide straps and spare valves";
+
+  /** A name as long as one may be, in a place of a name as long as one may be. */
+  @Test
+  void labels_ofLongNames_areNotCutOff() {
+    var typed = SmallCabinet.with(SmallCabinet.typed(), "fitting-1-name", LONG, "name", LONG);
+    desk.keep(Optional.of(cabinet.id), typed);
+    var muffs = cabinet.addMuffs(LONG, "opened", "2026-01-31");
+    desk.pin(muffs, cabinet.id, "fitting-1");
+    try (var tablet = Tablet.of(Size.LANDSCAPE, Script.OFF)) {
+      var page = tablet.open(home + "storage/cabinets/" + cabinet.id + "/labels");
+      assertEquals(1, page.locator(".label-long").count());
+      assertLabelsFitTheirPaper(page);
+    }
+  }
+
+  /**
+   * Everything that is drawn is printed: the drawing keeps its shape, and its frame goes round it.
+   */
+  @Test
+  void drawings_printed_areWhole() {
+    var wall = SmallCabinet.wall(SmallCabinet.typed());
+    desk.keep(Optional.of(cabinet.id), wall);
+    cabinet.addFirstAidKit("aid kit");
+    try (var tablet = Tablet.of(Size.LANDSCAPE, Script.OFF)) {
+      for (var each : List.of("/card", "")) {
+        var page = tablet.open(home + "storage/cabinets/" + cabinet.id + each);
+        page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
+        Tablet.picture(page, "storage-printed" + each.replace('/', '-'));
+        assertEquals(
+            List.of(),
+            page.evaluate(
+                """
+                () => [...document.querySelectorAll('.drawing')]
+                  .filter(e => e.getClientRects().length)
+                  .flatMap(e => {
+                    const box = e.getBoundingClientRect();
+                    const frame = e.closest('.drawing-frame').getBoundingClientRect();
+                    const view = e.viewBox.baseVal;
+                    const off = Math.abs(box.width / box.height - view.width / view.height);
+                    return [
+                      ...(off > .01 ? ['cut to ' + box.width + ' × ' + box.height] : []),
+                      ...(box.bottom > frame.bottom + 1 ? ['lies over what follows'] : [])];
+                  })"""),
+            each);
+      }
+    }
+  }
+
   /** Of the first sheet that asks for these muffs, as its gear says it. */
   private String placeOnASheet(Page page, String job) {
     var sheets = bench.work(job).orElseThrow().progress().sheets().size();
@@ -271,7 +321,13 @@ class StorageLookTest {
       page.fill("#fitting-4-at", "500");
       page.click("text=Save the cabinet");
       assertTrue(page.url().endsWith("/storage/cabinets/" + cabinet.id), page.url());
-      assertTrue(page.textContent("h1").contains("corner cabinet, moved"), page.textContent("h1"));
+      assertTrue(page.textContent("h1").contains("Corner cabinet, moved"), page.textContent("h1"));
+      page.click("text=Change the cabinet");
+      page.click("button:has-text('Take it out: Fitting 4')");
+      assertEquals("", page.inputValue("#fitting-4-kind"));
+      page.click("text=Save the cabinet");
+      assertEquals(0, page.locator("#place-fitting-4").count());
+      assertEquals(1, page.locator("#place-fitting-2").count());
     }
   }
 }

@@ -13,6 +13,7 @@ import jakarta.inject.Inject;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -103,7 +104,7 @@ class StoragePagesTest {
     assertTrue(plan().contains("Everything lives by this plan"));
     var overview = page("/storage");
     assertTrue(overview.contains("2 things live here"), overview);
-    assertTrue(overview.contains("In its place"), overview);
+    assertTrue(overview.contains("aria-label=\"Corner cabinet: "), overview);
     assertTrue(thing().contains("Corner cabinet: "));
   }
 
@@ -154,24 +155,75 @@ class StoragePagesTest {
   }
 
   @Test
-  void plan_whatIsTooLarge_saysSoWithTheSmallestChange_andBringsItIntoTheForm() {
-    var tall = cabinet.addMuffs("tall muffs", "kept-height", "520", "kept-width", "560");
+  void plan_whatFitsAfterASmallChange_saysWhich_andBringsItIntoTheForm() {
+    cabinet.addMuffs("long muffs", "kept-height", "480", "kept-width", "200");
     var page = plan();
     assertTrue(page.contains("1 thing has no place here"), page);
-    assertTrue(page.contains("What does not fit"), page);
-    var planned = desk.plan(cabinet.id).orElseThrow();
-    assertEquals(tall, planned.without().get(0).thing().id());
+    assertTrue(page.contains("<b>Long muffs</b><br>"), page);
+    assertTrue(
+        page.indexOf("What does not fit") < page.indexOf("Live by this plan"),
+        "what does not fit is read before the plan is taken");
+    var words = desk.change(cabinet.id).orElseThrow().words();
+    assertTrue(words.startsWith("Move shelf: its top goes from 300 mm to "), words);
     var more = page("/storage/cabinets/" + cabinet.id + "/smallest-change");
+    assertTrue(more.contains(escaped(words)), more);
     assertTrue(page("/storage/cabinets/" + cabinet.id + "?all=yes").contains(more.strip()), more);
-    var change = desk.change(cabinet.id);
-    if (change.isPresent()) {
-      assertTrue(more.contains(escaped(change.get().words())), more);
-      var form = page("/storage/cabinets/" + cabinet.id + "/change?smallest=yes");
-      assertTrue(form.contains("not saved yet"), form);
-      assertTrue(form.contains("Everything has a place"), form);
-    } else {
-      assertTrue(more.contains("No small change makes room"), more);
-    }
+    var form = page("/storage/cabinets/" + cabinet.id + "/change?smallest=yes");
+    assertTrue(form.contains(escaped(words) + ". That is entered here and not saved yet"), form);
+    assertTrue(form.contains("<a href=\"#fitting-2-at\">"), form);
+    assertEquals(1, form.split("<li><a href=\"#", -1).length - 1, "only the shelf has changed");
+    assertTrue(form.contains("Everything has a place: 3 things"), form);
+    assertEquals(
+        "300",
+        desk.cabinet(cabinet.id).orElseThrow().typed().get("fitting-2-at"),
+        "kept as it was");
+  }
+
+  @Test
+  void plan_whatNoSmallChangeMakesRoomFor_saysSo() {
+    cabinet.addMuffs("giant muffs", "kept-height", "1500", "kept-width", "560");
+    assertEquals(Optional.empty(), desk.change(cabinet.id));
+    var more = page("/storage/cabinets/" + cabinet.id + "/smallest-change");
+    assertTrue(more.contains("No small change makes room"), more);
+    assertFalse(more.contains("?smallest=yes"), more);
+    var form = page("/storage/cabinets/" + cabinet.id + "/change?smallest=yes");
+    assertFalse(form.contains("not saved yet"), form);
+  }
+
+  @Test
+  void plan_whatGoesWithout_isToldByHowBadlyItIsWanted_andEachReasonOnce() {
+    cabinet.addMuffs("giant muffs", "kept-height", "1500");
+    cabinet.addMuffs("giant spare muffs", "kept-height", "1500");
+    cabinet.addFirstAidKit("aid kit");
+    var without = PlanView.without(desk.plan(cabinet.id).orElseThrow());
+    assertEquals(
+        List.of("Aid kit", "Giant muffs; giant spare muffs"),
+        without.stream().map(PlanView.Left::things).toList());
+  }
+
+  @Test
+  void plan_afterAPin_saysWhatMovesFromWhere() {
+    cabinet.live();
+    assertFalse(plan().contains("Moves here from"));
+    var lived = desk.plan(cabinet.id).orElseThrow().plan().of(stick).orElseThrow().place();
+    var other = lived.id().equals("fitting-1") ? "fitting-2" : "fitting-1";
+    assertEquals(Optional.empty(), desk.pin(stick, cabinet.id, other));
+    var page = plan();
+    assertTrue(page.contains("Moves here from " + lived.name()), page);
+    assertTrue(page.contains("Planned anew; what lives here lives by an earlier plan"), page);
+    var card = page("/storage/cabinets/" + cabinet.id + "/card");
+    assertTrue(card.contains("Planned anew; what lives here lives by an earlier plan"), card);
+  }
+
+  @Test
+  void plan_ofAnEmptyCabinet_saysHowGearComesThere_andOffersNoPapers() {
+    var kept =
+        post("/storage/cabinets", SmallCabinet.with(SmallCabinet.typed(), "name", "spare one"));
+    var page = page(kept.location());
+    assertTrue(page.contains("Nothing is to be kept here yet"), page);
+    assertTrue(page.contains("href=\"/shop#gear\""), page);
+    assertFalse(page.contains("/labels"), page);
+    assertFalse(page.contains("Live by this plan"), page);
   }
 
   @ParameterizedTest
@@ -262,6 +314,31 @@ class StoragePagesTest {
   }
 
   @Test
+  void cabinet_emptyFieldThatWasSent_isToldAtTheField() {
+    var typed = SmallCabinet.with(SmallCabinet.typed(), "width", " ", "fitting-2-load", "");
+    var sent = post("/storage/cabinets", typed);
+    assertAtField("width", sent);
+    assertAtField("fitting-2-load", sent);
+    var typing = post("/storage/cabinets/form", typed).asString();
+    assertFalse(typing.contains("width-problem"), "not wrong yet");
+  }
+
+  @Test
+  void form_takingAFittingOut_leavesTheOthersAsTheyWere_andKeepsNothing() {
+    var typed = SmallCabinet.with(SmallCabinet.typed(), "cabinet", cabinet.id);
+    var page = post("/storage/cabinets/form", typed).asString();
+    assertTrue(page.contains("name=\"without\" value=\"fitting-2\""), page);
+    assertFalse(page.contains("value=\"fitting-4\""), "nothing is there to be taken out");
+    var less =
+        post("/storage/cabinets/form", SmallCabinet.with(typed, "without", "fitting-2")).asString();
+    assertFalse(less.contains("fitting-2-at"), less);
+    assertTrue(less.contains("id=\"fitting-3-at\" name=\"fitting-3-at\" value=\"700\""), less);
+    assertTrue(plan().contains("<h3>Shelf</h3>"), "not kept yet");
+    var all = post("/storage/cabinets/form", SmallCabinet.with(typed, "without", "f")).asString();
+    assertTrue(all.contains("fitting-2-at"), all);
+  }
+
+  @Test
   void change_theName_isKept() {
     var typed = SmallCabinet.with(SmallCabinet.typed(), "name", "moved cabinet");
     assertEquals(303, post("/storage/cabinets/" + cabinet.id + "/change", typed).statusCode());
@@ -323,13 +400,78 @@ class StoragePagesTest {
                 Map.of("look-what", "cushions", "look-good", "no", "look-note", "cushion split"))
             .statusCode());
     var page = thing();
-    assertTrue(page.contains("It has failed, and is not offered"), page);
-    assertTrue(page.contains("cushion split"), page);
+    assertTrue(page.contains("<b>Not to be used.</b> "), page);
+    assertTrue(page.contains("Looked at: failed, cushion split.<br>"), page);
+    assertTrue(page.contains("It is not offered until it is mended or replaced"), page);
+    assertFalse(page.contains("Take it out"), "what has failed is not taken out");
+    assertFalse(page.contains("It was looked at</span>"), "a look mends nothing");
+    var overview = page("/storage");
+    assertTrue(overview.contains("Failed on "), overview);
+    assertTrue(
+        overview.indexOf("Failed on ") < overview.indexOf("Overdue: was due by "),
+        "what has failed comes before what is overdue");
     assertTrue(
         floor.shop().gear().stream()
             .noneMatch(one -> one.id().equals(muffs) && one.idleOn(desk.today()).isEmpty()));
     assertEquals(303, post(at + "/mended", Map.of("mended-note", "new cushions")).statusCode());
-    assertFalse(thing().contains("It has failed, and is not offered"));
+    var mended = thing();
+    assertFalse(mended.contains("Not to be used"), mended);
+    assertTrue(mended.contains("Take it out"), mended);
+    assertFalse(mended.contains("It was mended, and is good"), "there is nothing to mend");
+  }
+
+  @Test
+  void look_overdue_standsOpen_beforeThePin() {
+    var old = cabinet.addMuffs("old muffs", "opened", "2020-01-31");
+    var page = page("/storage/things/" + old);
+    assertTrue(page.contains("Overdue: was due by "), page);
+    assertTrue(
+        page.contains(
+            "<details class=\"more\" open><summary><span class=\"more-open\">It was looked at"),
+        page);
+    assertTrue(page.indexOf("id=\"look\"") < page.indexOf("id=\"pin\""), page);
+  }
+
+  @Test
+  void replace_over_standsOpen_andNothingIsTakenOut() {
+    var over = cabinet.addMuffs("worn out muffs", "good-until", "2020-01-31");
+    var page = page("/storage/things/" + over);
+    assertTrue(page.contains("<b>Not to be used.</b> Was good until 31 January 2020."), page);
+    assertTrue(
+        page.contains(
+            "<details class=\"more\" open><summary><span class=\"more-open\">It was replaced"),
+        page);
+    assertFalse(page.contains("Take it out"), page);
+  }
+
+  @Test
+  void acts_whatTheDeskRefuses_isToldAtItsField() {
+    var at = "/storage/things/" + muffs;
+    var line = "x".repeat(100);
+    var good = Map.of("look-what", "cushions", "look-good", "yes");
+    assertAtField("look-note", post(at + "/look", SmallCabinet.with(good, "look-note", line)));
+    assertAtField("look-what", post(at + "/look", SmallCabinet.with(good, "look-what", "none")));
+    assertAtField("look-next", post(at + "/look", SmallCabinet.with(good, "look-what", "marked")));
+    assertAtField("replaced-note", post(at + "/replaced", Map.of("replaced-note", line)));
+    assertAtField("replaced-until", post(at + "/replaced", Map.of("replaced-until", "2020-01-31")));
+    assertAtField("who", post(at + "/take-out", Map.of("who", line)));
+    assertTrue(
+        refused(post(at + "/mended", Map.of("mended-note", "new")))
+            .contains("<b>It has not failed</b>"));
+    assertEquals(List.of(), desk.record(muffs));
+  }
+
+  private static void assertAtField(String field, Rubbish.Answer answer) {
+    var page = refused(answer);
+    assertTrue(page.contains("<a href=\"#" + field + "\">"), field + " in the summary: " + page);
+    assertTrue(page.contains("id=\"" + field + "-problem\""), field + " at the field: " + page);
+  }
+
+  @Test
+  void thing_ofSomebodyWhoIsNotThere_saysSo() {
+    var thing = cabinet.addMuffs("muffs of Nobody", "kept-users", "Nobody");
+    var page = page("/storage/things/" + thing);
+    assertTrue(page.contains("There is nobody of the name &quot;Nobody&quot;"), page);
   }
 
   @Test
@@ -433,6 +575,17 @@ class StoragePagesTest {
   }
 
   @Test
+  void hooks_onTheWall_nameWhatHangsThere_howHigh_andItsWeight() {
+    var typed = SmallCabinet.wall(SmallCabinet.typed());
+    assertEquals(303, post("/storage/cabinets/" + cabinet.id + "/change", typed).statusCode());
+    cabinet.addFirstAidKit("aid kit");
+    var page = page("/storage/cabinets/" + cabinet.id + "/hooks");
+    assertTrue(page.contains("all hung <b>1400 mm</b> above the floor"), page);
+    assertTrue(page.contains("Aid kit</b>, 900 g</li>"), page);
+    assertTrue(page.contains("held by what the wall is made of"), page);
+  }
+
+  @Test
   void job_canBeTheCabinet_andItsShelvesMayFollowTheGear() {
     var job = jobs.keepDemo().id();
     try {
@@ -441,7 +594,7 @@ class StoragePagesTest {
       assertTrue(form.contains("name=\"job\" value=\"" + job + "\""), form);
       var typed =
           SmallCabinet.with(
-              desk.ofJob(jobs.job(job).orElseThrow()).orElseThrow(), "name", "seed cupboard");
+              desk.ofJob(jobs.job(job).orElseThrow()).orElseThrow(), "name", "spare cupboard");
       var kept = post("/storage/cabinets", typed);
       assertEquals(303, kept.statusCode(), kept.asString());
       var page = get(kept.location()).then().statusCode(200).extract().asString();

@@ -8,8 +8,6 @@ import java.util.SplittableRandom;
  */
 final class Improving {
 
-  private static final int LINEAR = 2;
-
   /** A third of the items, as many as are placed anew in a moment. */
   private static final int PART_FREE = 3;
 
@@ -53,7 +51,7 @@ final class Improving {
           model.keep(best[item]);
         }
       }
-      var search = new Search(model, LINEAR, WORK_OF_STEP);
+      var search = new Search(model, Search.Sought.BETTER, WORK_OF_STEP);
       left -= search.work() + STEP;
       if (search.hasFound()) {
         best = search.found(table);

@@ -2,6 +2,7 @@ package org.proofcut.solver;
 
 import com.google.ortools.sat.BoolVar;
 import com.google.ortools.sat.CpModel;
+import com.google.ortools.sat.IntVar;
 import com.google.ortools.sat.LinearArgument;
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
@@ -12,7 +13,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
-import org.proofcut.core.storage.Placing.Together;
 
 /**
  * A placing as linear forms over yes and no: those placings that are better than a known one, and
@@ -27,6 +27,11 @@ final class Model {
   private final LinearExprBuilder cost = LinearExpr.newBuilder();
   private final BoolVar[] taken;
   private final Map<Integer, BoolVar> nowhere = new LinkedHashMap<>();
+  private final Map<Integer, IntVar> crowded = new LinkedHashMap<>();
+  private final Map<Used, BoolVar> used = new LinkedHashMap<>();
+
+  /** Whether any item of a group is in a slot. */
+  private record Used(int group, int slot) {}
 
   private Model(Table table, boolean mayStayOut) {
     this.table = table;
@@ -76,8 +81,10 @@ final class Model {
     for (int slot = 0; slot < table.optionsIn.length; slot++) {
       crowding(slot);
     }
-    table.placing.together().forEach(this::together);
-    new Turns(table, model, cost, taken, nowhere).add();
+    for (int group = 0; group < table.placing.together().size(); group++) {
+      together(group);
+    }
+    new Turns(table, model, cost, taken).add();
   }
 
   /** What costs less than so much, and as little as can be. */
@@ -100,6 +107,34 @@ final class Model {
   /** Only placings that take this option. */
   void keep(int option) {
     model.addEquality(taken[option], 1);
+  }
+
+  /** That no slot is filled better than its best at some prices: so their bound is not lost. */
+  Model with(Priced priced) {
+    priced.fills().forEach(fill -> noBetter(fill, priced.prices()));
+    return this;
+  }
+
+  private void noBetter(Fill best, Prices prices) {
+    var pays = LinearExpr.newBuilder();
+    var groups = new TreeSet<Integer>();
+    for (int option : table.optionsIn[best.slot()]) {
+      if (prices.of(option) < 0) {
+        pays.addTerm(taken[option], -prices.of(option));
+        groups.add(table.groupOf(table.itemOf[option]));
+      }
+    }
+    for (int group : groups) {
+      var here = used.get(new Used(group, best.slot()));
+      if (here != null) {
+        pays.addTerm(here, -table.placing.together().get(group).cost() * Prices.PARTS);
+      }
+    }
+    if (crowded.containsKey(best.slot())) {
+      long crowding = table.placing.slots().get(best.slot()).crowding();
+      pays.addTerm(crowded.get(best.slot()), -crowding * Prices.PARTS);
+    }
+    model.addLessOrEqual(pays, -best.worth());
   }
 
   private void once(int item, boolean mayStayOut) {
@@ -142,6 +177,7 @@ final class Model {
     there.addTerm(over, -slot.room());
     model.addLessOrEqual(there, slot.comfortable() * PER_CENT);
     cost.addTerm(over, slot.crowding());
+    crowded.put(number, over);
   }
 
   private long[] room(int[] options, int times) {
@@ -189,26 +225,28 @@ final class Model {
   }
 
   /** Each slot that any of them is in counts, but for one. */
-  private void together(Together group) {
+  private void together(int number) {
+    var group = table.placing.together().get(number);
     var bySlot = new LinkedHashMap<Integer, List<Integer>>();
     for (int item : new TreeSet<>(group.items())) {
       for (int option : table.optionsOf[item]) {
-        bySlot.computeIfAbsent(table.slotOf[option], any -> new ArrayList<>()).add(option);
+        bySlot.computeIfAbsent(table.slotOf[option], none -> new ArrayList<>()).add(option);
       }
     }
     if (bySlot.isEmpty() || group.cost() == 0) {
       return;
     }
-    var used = new ArrayList<Literal>();
+    var any = new ArrayList<Literal>();
     bySlot.forEach(
         (slot, options) -> {
           var here = model.newBoolVar("used " + slot);
           options.forEach(option -> model.addImplication(taken[option], here));
           noMoreThan(slot, options, here);
           cost.addTerm(here, group.cost());
-          used.add(here);
+          used.put(new Used(number, slot), here);
+          any.add(here);
         });
     cost.add(-group.cost());
-    model.addBoolOr(used);
+    model.addBoolOr(any);
   }
 }

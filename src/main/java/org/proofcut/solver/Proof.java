@@ -3,6 +3,7 @@ package org.proofcut.solver;
 import java.util.concurrent.CompletableFuture;
 import org.proofcut.core.storage.Placed;
 import org.proofcut.core.storage.Placer.Effort;
+import org.proofcut.solver.Search.Sought;
 
 /**
  * Looks for something better than a known placing, and proves how good any can be: first that no
@@ -11,17 +12,12 @@ import org.proofcut.core.storage.Placer.Effort;
  */
 final class Proof {
 
-  /** Some placings are packed by logic, and proven by their linear forms. */
-  private static final int SOME_LINEAR = 1;
-
-  private static final int ALL_LINEAR = 2;
-
   /**
    * How much is done, in the solver's own measure of work.
    *
    * @param improving at the same time as on the wishes
    */
-  private record Work(double packing, double wishes, double improving) {}
+  private record Work(double packing, Sought wished, double wishes, double improving) {}
 
   private final Table table;
   private final Effort effort;
@@ -40,9 +36,9 @@ final class Proof {
 
   private Work work() {
     return switch (effort) {
-      case GLANCE -> new Work(0, 0, 0);
-      case PLAN -> new Work(0.5, 1.5, 1.5);
-      case LONG -> new Work(1, 5, 4);
+      case GLANCE -> new Work(0, Sought.BETTER, 0, 0);
+      case PLAN -> new Work(0.5, Sought.BETTER, 1.5, 1.5);
+      case LONG -> new Work(1, Sought.LEAST, 5, 4);
     };
   }
 
@@ -50,7 +46,9 @@ final class Proof {
     int out = leastOut();
     var improving = new Improving(table, best, out);
     var improved = CompletableFuture.supplyAsync(() -> improving.after(work().improving()));
-    var search = new Search(Model.ofWishes(table, cost, out), ALL_LINEAR, work().wishes());
+    var priced = Pricing.best(table, cost, out);
+    var search =
+        new Search(Model.ofWishes(table, cost, out).with(priced), work().wished(), work().wishes());
     if (search.isDecided()) {
       // How far it came by now is chance: nothing of it may be taken.
       improving.stop();
@@ -61,7 +59,7 @@ final class Proof {
     if (search.hasFound()) {
       takeIfBetter(search.found(table));
     }
-    long bound = search.isInVain() ? cost : Math.max(table.cheapest(), search.bound());
+    long bound = search.isInVain() ? cost : Math.max(priced.bound(), search.bound());
     return table.placed(best, bound);
   }
 
@@ -71,7 +69,7 @@ final class Proof {
     if (out == 0) {
       return 0;
     }
-    var search = new Search(Model.ofPacking(table, out), SOME_LINEAR, work().packing());
+    var search = new Search(Model.ofPacking(table, out), Sought.PACKING, work().packing());
     if (search.isInVain()) {
       return out;
     }

@@ -11,20 +11,38 @@ final class Search {
 
   private static final int SEED = 1;
 
+  /** What is sought, and how. */
+  enum Sought {
+    /** Something better, by logic more than by linear forms. */
+    PACKING(1, false),
+    /** Something better, and proof that there is nothing. */
+    BETTER(2, false),
+    /** Proof of what is the least; something better is found by the way, if at all. */
+    LEAST(2, true);
+
+    private final int linear;
+    private final boolean fromBelow;
+
+    Sought(int linear, boolean fromBelow) {
+      this.linear = linear;
+      this.fromBelow = fromBelow;
+    }
+  }
+
   private final Model model;
   private final CpSolver solver = new CpSolver();
   private final CpSolverStatus status;
 
   /**
-   * @param linear how much is made of linear forms, 0 to 2
    * @param work at most, in the solver's own measure: of the order of a second's
    */
-  Search(Model model, int linear, double work) {
+  Search(Model model, Sought sought, double work) {
     this.model = model;
     var parameters = solver.getParameters();
     parameters.setRandomSeed(SEED);
     parameters.setNumWorkers(1);
-    parameters.setLinearizationLevel(linear);
+    parameters.setLinearizationLevel(sought.linear);
+    parameters.setOptimizeWithLbTreeSearch(sought.fromBelow);
     parameters.setMaxDeterministicTime(work);
     status = solver.solve(model.model());
     if (status == CpSolverStatus.MODEL_INVALID) {

@@ -7,10 +7,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import org.proofcut.core.storage.Placed;
 import org.proofcut.core.storage.Placing;
 import org.proofcut.core.storage.Placing.Choice;
 import org.proofcut.core.storage.Placing.Option;
+import org.proofcut.core.storage.Placing.Order;
+import org.proofcut.core.storage.Placing.Slot;
 
 /**
  * A placing with all options numbered through, those left out that can't be taken even with nothing
@@ -42,6 +45,13 @@ final class Table {
   final int[][] asOther;
   final int[][] groupsOf;
   final List<List<Turn>> turns;
+  final List<Order> orders;
+
+  /** Columns that have another one to the right. */
+  final int[] borders;
+
+  /** Conflicts by slot, of which both sides have an option in it. */
+  final int[][] conflictsIn;
 
   Table(Placing placing) {
     this.placing = placing;
@@ -67,6 +77,9 @@ final class Table {
             placing.together().stream().map(group -> distinct(group.items())).toList(),
             placing.items().size());
     turns = turns();
+    orders = orders();
+    borders = borders();
+    conflictsIn = conflictsIn();
   }
 
   private static List<Integer> distinct(List<Integer> items) {
@@ -168,6 +181,42 @@ final class Table {
     return turns;
   }
 
+  /** Each pair once, those alone that can be out of order. */
+  private List<Order> orders() {
+    var once = new LinkedHashMap<Order, Long>();
+    for (var order : placing.orders()) {
+      boolean both = optionsOf[order.before()].length > 0 && optionsOf[order.after()].length > 0;
+      if (both && order.before() != order.after() && order.cost() > 0) {
+        once.merge(new Order(order.before(), order.after(), 0), order.cost(), Long::sum);
+      }
+    }
+    return once.entrySet().stream()
+        .map(each -> new Order(each.getKey().before(), each.getKey().after(), each.getValue()))
+        .toList();
+  }
+
+  private int[] borders() {
+    var columns = placing.slots().stream().mapToInt(Slot::column).distinct().sorted().toArray();
+    return Arrays.copyOf(columns, Math.max(0, columns.length - 1));
+  }
+
+  private int[][] conflictsIn() {
+    return IntStream.range(0, placing.slots().size())
+        .mapToObj(
+            slot ->
+                IntStream.range(0, conflicts.size())
+                    .filter(
+                        n ->
+                            isIn(slot, conflicts.get(n).ones())
+                                && isIn(slot, conflicts.get(n).others()))
+                    .toArray())
+        .toArray(int[][]::new);
+  }
+
+  private boolean isIn(int slot, List<Integer> options) {
+    return options.stream().anyMatch(option -> slotOf[option] == slot);
+  }
+
   /** The number of an item's option in a slot; none where there is none. */
   private int option(int item, int slot) {
     for (int option : optionsOf[item]) {
@@ -188,6 +237,16 @@ final class Table {
 
   int column(int option) {
     return placing.slots().get(slotOf[option]).column();
+  }
+
+  /** Whether an option lies to the right of a border, by its number. */
+  boolean isRight(int option, int border) {
+    return column(option) > borders[border];
+  }
+
+  /** The first group that an item is in, or none. */
+  int groupOf(int item) {
+    return groupsOf[item].length == 0 ? NONE : groupsOf[item][0];
   }
 
   /** Options by item where none is taken. */
@@ -212,6 +271,11 @@ final class Table {
     return placing.cost(slots(taken));
   }
 
+  /** How many items have no option at all. */
+  long homeless() {
+    return Arrays.stream(optionsOf).filter(options -> options.length == 0).count();
+  }
+
   /** How many items are somewhere. */
   int placed(int[] taken) {
     return (int) Arrays.stream(taken).filter(option -> option != NONE).count();
@@ -219,8 +283,7 @@ final class Table {
 
   /** How many items are nowhere that have options. */
   int out(int[] taken) {
-    return (int) Arrays.stream(optionsOf).filter(options -> options.length > 0).count()
-        - placed(taken);
+    return (int) (items() - homeless() - placed(taken));
   }
 
   /**

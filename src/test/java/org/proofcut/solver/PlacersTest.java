@@ -164,4 +164,14 @@ class PlacersTest {
       assertEquals(List.of(), StorageCheck.faults(task, plan));
     }
   }
+
+  /** Twice as large: all placed, and how good the plan is is proven to a few per cent. */
+  @Test
+  void place_sixtyThings_isProvenWithinFivePerCent() {
+    var task = ShopCabinets.sixty(3);
+    var plan = StoragePlanner.plan(task, PROVING, Effort.LONG);
+    assertEquals(60, plan.puts().size());
+    assertTrue(plan.bound() * 100 >= plan.cost() * 95, plan.gap() + " per cent");
+    assertEquals(List.of(), StorageCheck.faults(task, plan));
+  }
 }

@@ -33,8 +33,12 @@ class ContentWatch {
   private final Path plannedBy;
   private ScheduledExecutorService looking;
 
-  /** Whether planning anew is still to be done, as when it failed before. */
-  private boolean owed;
+  /**
+   * Whether planning anew is still to be done, as when it failed before. At a start it is: the
+   * power may have gone between what was recorded, such as gear that failed, and the plans that
+   * follow it.
+   */
+  private boolean owed = true;
 
   ContentWatch(
       House house,

@@ -110,9 +110,8 @@ final class Model {
   }
 
   /** That no slot is filled better than its best at some prices: so their bound is not lost. */
-  Model with(Priced priced) {
+  void with(Priced priced) {
     priced.fills().forEach(fill -> noBetter(fill, priced.prices()));
-    return this;
   }
 
   private void noBetter(Fill best, Prices prices) {

@@ -13,7 +13,8 @@ import org.proofcut.solver.Search.Sought;
 final class Proof {
 
   /**
-   * How much is done, in the solver's own measure of work.
+   * How much is done, in the solver's own measure of work. Prices are worth their while where it
+   * can't be hoped that all is decided.
    *
    * @param improving at the same time as on the wishes
    */
@@ -46,9 +47,14 @@ final class Proof {
     int out = leastOut();
     var improving = new Improving(table, best, out);
     var improved = CompletableFuture.supplyAsync(() -> improving.after(work().improving()));
-    var priced = Pricing.best(table, cost, out);
-    var search =
-        new Search(Model.ofWishes(table, cost, out).with(priced), work().wished(), work().wishes());
+    var model = Model.ofWishes(table, cost, out);
+    long priced = 0;
+    if (work().wished() == Sought.LEAST) {
+      var prices = Pricing.best(table, cost, out);
+      priced = prices.bound();
+      model.with(prices);
+    }
+    var search = new Search(model, work().wished(), work().wishes());
     if (search.isDecided()) {
       // How far it came by now is chance: nothing of it may be taken.
       improving.stop();
@@ -59,7 +65,7 @@ final class Proof {
     if (search.hasFound()) {
       takeIfBetter(search.found(table));
     }
-    long bound = search.isInVain() ? cost : Math.max(priced.bound(), search.bound());
+    long bound = search.isInVain() ? cost : Math.max(priced, search.bound());
     return table.placed(best, bound);
   }
 

@@ -22,7 +22,7 @@ import org.proofcut.core.storage.Placing.Slot;
 
 class PricingTest {
 
-  private static final int WIDER = 1000;
+  private static final int STEP = 100;
 
   @BeforeAll
   @BeforeContainer
@@ -35,34 +35,24 @@ class PricingTest {
     return PlacingArbitraries.small();
   }
 
-  /** The same with lengths that are whole steps. */
-  private static Placing wider(Placing placing) {
+  /** The same with what options take rounded up to whole steps, as slots have them. */
+  private static Placing whole(Placing placing) {
     return new Placing(
-        placing.items().stream()
-            .map(
-                item ->
-                    new Item(
-                        item.id(),
-                        item.options().stream()
-                            .map(one -> new Option(one.slot(), one.room() * WIDER, one.cost()))
-                            .toList(),
-                        item.mass()))
-            .toList(),
-        placing.slots().stream()
-            .map(
-                slot ->
-                    new Slot(
-                        slot.id(),
-                        slot.room() * WIDER,
-                        slot.mass(),
-                        slot.column(),
-                        slot.comfortable() * WIDER,
-                        slot.crowding()))
-            .toList(),
+        placing.items().stream().map(PricingTest::whole).toList(),
+        placing.slots(),
         placing.exclusions(),
         placing.together(),
         placing.orders(),
         placing.unplaced());
+  }
+
+  private static Item whole(Item item) {
+    return new Item(
+        item.id(),
+        item.options().stream()
+            .map(one -> new Option(one.slot(), (one.room() / STEP + 1) * STEP, one.cost()))
+            .toList(),
+        item.mass());
   }
 
   private static Prices prices(Table table, Random chance) {
@@ -115,7 +105,7 @@ class PricingTest {
 
   @Property(tries = 500)
   void best_wholeSteps_isTheBestOfAll(@ForAll("placings") Placing placing, @ForAll long seed) {
-    var table = new Table(wider(placing));
+    var table = new Table(whole(placing));
     var prices = prices(table, new Random(seed));
     for (int slot = 0; slot < table.optionsIn.length; slot++) {
       var fill = Filling.best(table, slot, prices);

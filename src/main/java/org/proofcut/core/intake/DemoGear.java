@@ -268,15 +268,14 @@ public final class DemoGear {
     live(homes, "fitting-4", "sound level meter");
     live(homes, "fitting-5", "glasses of Ash", "ear muffs");
     live(homes, "fitting-6", "torch for a power cut");
-    live(homes, "fitting-7", "jar of plugs", "wipes for masks");
+    live(homes, "fitting-7", "jar of plugs", "wipes for masks", "barrier cream");
     live(homes, "fitting-8", "half mask with gas filters", "plugs on a band");
     live(homes, "bottom-2", "safety shoes", "particle filters, a pair");
     live(homes, "fitting-9", "clear face shield");
-    live(homes, "fitting-10", "thin grip gloves", "long push stick", "short push stick");
-    live(homes, "fitting-10", "barrier cream");
+    live(homes, "fitting-10", "nitrile gloves", "long push stick", "short push stick");
     live(homes, "bottom-3", "box of thin gloves", "gas filters, a pair");
     live(homes, "fitting-11", "canvas apron", "ash featherboard");
-    live(homes, "fitting-12", "knee pads", "waxed sleeves", "nitrile gloves");
+    live(homes, "fitting-12", "knee pads", "waxed sleeves", "thin grip gloves");
     live(homes, "fitting-13", "burn dressings", "eye wash, two bottles", "fire blanket");
     live(homes, "fitting-13", "foam extinguisher", "green first aid kit");
     return homes;

@@ -27,7 +27,8 @@ public record Aged(
     GearState state) {
 
   private static final Comparator<Due> MOST_URGENT =
-      Comparator.comparing((Due due) -> !due.overdue())
+      Comparator.comparing((Due due) -> !due.ageing().equals(Due.FAILED))
+          .thenComparing(due -> !due.overdue())
           .thenComparing(due -> due.on().orElse(LocalDate.MIN))
           .thenComparing(Due::name)
           .thenComparing(Due::thing)
@@ -37,7 +38,7 @@ public record Aged(
     ages = List.copyOf(ages);
   }
 
-  /** What falls due of all these, what is overdue first, then what has no day, then by day. */
+  /** Of all these what has failed first, then what is overdue, what has no day, the rest by day. */
   public static List<Due> due(List<Aged> pieces, LocalDate today) {
     return pieces.stream().flatMap(piece -> piece.due(today)).sorted(MOST_URGENT).toList();
   }

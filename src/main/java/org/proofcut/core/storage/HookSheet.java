@@ -33,8 +33,8 @@ public record HookSheet(List<Hook> hooks) {
    * @param panel thickness of what it is screwed to
    * @param batten thickness of what has to be fastened first where the panel is too thin to hold a
    *     screw; empty where it is not
-   * @param goesIn how deep its screw may go into the panel at most, tip and all; empty where a
-   *     batten comes first
+   * @param goesIn how deep its screw may go at most, tip and all: into the batten where there is
+   *     one, into the panel where there is none
    * @param pilot diameter of the hole
    * @param load grams that it must carry: what hangs there, as often as the rule asks
    */
@@ -45,7 +45,7 @@ public record HookSheet(List<Hook> hooks) {
       Spot spot,
       Worked<Length> panel,
       Optional<Worked<Length>> batten,
-      Optional<Worked<Length>> goesIn,
+      Worked<Length> goesIn,
       Worked<Length> pilot,
       Worked<Integer> load) {}
 
@@ -105,13 +105,14 @@ public record HookSheet(List<Hook> hooks) {
         place.isOnDoor()
             ? Worked.entered("thickness of the door", cabinet.doorOf(place).thickness())
             : Worked.entered("thickness of the back", cabinet.back());
+    boolean holds = fastening.holds(panel.value());
+    var into = holds ? panel : fastening.batten();
     var in =
         Worked.called("most that the screw goes in")
-            .by("panel − wood left before the tip")
-            .with("panel", panel)
+            .by((holds ? "panel" : "batten") + " − wood left before the tip")
+            .with(holds ? "panel" : "batten", into)
             .with("wood left before the tip", fastening.leftOver())
-            .is(panel.value().minus(fastening.leftOver().value()));
-    boolean holds = fastening.holds(panel.value());
+            .is(into.value().minus(fastening.leftOver().value()));
     var factor = task.limits().hookFactor();
     return new Hook(
         place,
@@ -120,7 +121,7 @@ public record HookSheet(List<Hook> hooks) {
         new Spot(fromSide(cabinet, put), Worked.entered("height of the row", put.grip())),
         panel,
         holds ? Optional.empty() : Optional.of(fastening.batten()),
-        holds ? Optional.of(in) : Optional.empty(),
+        in,
         ScrewHoles.ofGauge(fastening.gauge()).pilot(ScrewHoles.Wood.PANEL),
         Worked.called("load of the hook, in g")
             .by("weight × factor")

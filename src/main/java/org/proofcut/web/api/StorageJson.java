@@ -143,8 +143,12 @@ final class StorageJson {
       LengthJson.Figure fromSide,
       LengthJson.Figure fromBottom,
       LengthJson.Figure panel,
-      @Schema(description = "left out where the panel is too thin to hold a screw")
-          Optional<LengthJson.Figure> goesIn,
+      @Schema(
+              description =
+                  "of a batten that has to be there first; left out where the panel holds")
+          Optional<LengthJson.Figure> batten,
+      @Schema(description = "how deep its screw may go, into the batten where there is one")
+          LengthJson.Figure goesIn,
       LengthJson.Figure pilot,
       int loadGrams) {}
 
@@ -327,7 +331,8 @@ final class StorageJson {
         LengthJson.figure(hook.spot().fromSide(), unit),
         LengthJson.figure(hook.spot().fromBottom(), unit),
         LengthJson.figure(hook.panel(), unit),
-        hook.goesIn().map(in -> LengthJson.figure(in, unit)),
+        hook.batten().map(batten -> LengthJson.figure(batten, unit)),
+        LengthJson.figure(hook.goesIn(), unit),
         LengthJson.figure(hook.pilot(), unit),
         hook.load().value());
   }

@@ -123,11 +123,15 @@ public class HomePages {
         due.thing(),
         capital(due.name()),
         due.what(),
-        due.on()
-            .map(GearLife::inWords)
-            .map(day -> (due.overdue() ? "was due by " : due.ends() ? "ends on " : "due by ") + day)
-            .orElse("not known since when"),
+        due.on().map(GearLife::inWords).map(day -> by(due) + day).orElse("not known since when"),
         due.overdue());
+  }
+
+  private static String by(Due due) {
+    if (due.ageing().equals(Due.FAILED)) {
+      return "failed on ";
+    }
+    return due.overdue() ? "was due by " : due.ends() ? "ends on " : "due by ";
   }
 
   @GET

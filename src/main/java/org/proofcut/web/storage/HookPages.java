@@ -43,8 +43,8 @@ public class HookPages {
    * @param found how that corner is found; empty where it is plain
    * @param side from which side its hooks are measured
    * @param pilot diameter of the holes
-   * @param screw how deep a screw may go, or that a batten comes first
-   * @param holds whether the panel holds a screw
+   * @param batten thickness of the batten that has to be there first; empty where the panel holds
+   * @param screw how deep a screw may go, into the batten or the panel
    */
   record RowView(
       String name,
@@ -54,8 +54,8 @@ public class HookPages {
       String fromBottom,
       String panel,
       String pilot,
+      String batten,
       String screw,
-      boolean holds,
       List<HookView> hooks) {}
 
   /** One hook. */
@@ -148,11 +148,8 @@ public class HookPages {
         Says.length(first.spot().fromBottom().value(), unit),
         caliper(first.panel().value(), unit),
         caliper(first.pilot().value(), unit),
-        first
-            .goesIn()
-            .map(in -> "goes in " + caliper(in.value(), unit) + " at most")
-            .orElse("Too thin for a screw: fasten a batten first"),
-        first.goesIn().isPresent(),
+        first.batten().map(batten -> Says.length(batten.value(), unit)).orElse(""),
+        "goes in " + caliper(first.goesIn().value(), unit) + " at most",
         hooks.stream().map(hook -> hook(hook, planned)).toList());
   }
 
@@ -174,7 +171,7 @@ public class HookPages {
 
   private static List<Worked<?>> worked(Hook hook) {
     var all = new ArrayList<Worked<?>>(List.of(hook.spot().fromSide(), hook.load(), hook.pilot()));
-    hook.goesIn().ifPresent(all::add);
+    all.add(hook.goesIn());
     return all;
   }
 

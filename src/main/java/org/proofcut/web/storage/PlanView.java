@@ -169,6 +169,9 @@ record PlanView(
     if (planned.plan().puts().isEmpty()) {
       return "";
     }
+    if (!planned.plan().isBest() && planned.plan().bound() <= 0) {
+      return "A better plan may be found; how much better it could be is not known.";
+    }
     return planned.plan().isBest()
         ? "No other plan keeps to more of what is wished for."
         : "A better plan may be found; it could be better by at most "

@@ -10,11 +10,9 @@ import static org.proofcut.core.storage.StorageForTests.plan;
 import static org.proofcut.core.storage.StorageForTests.task;
 
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.proofcut.core.evidence.Worked;
 import org.proofcut.core.measure.Length;
 import org.proofcut.core.storage.HookSheet.Fastening;
 import org.proofcut.core.storage.HookSheet.Hook;
@@ -56,11 +54,15 @@ class HookSheetTest {
     assertEquals(length(900), visor.fromBottom().value());
   }
 
-  /** The back is 8 mm: 5 are too little to hold. The door is 18: 15 at most. */
+  /** The back is 8 mm: 5 are too little to hold, 15 of the batten do. The door is 18: 15 too. */
   @Test
-  void screwNeverComesThrough_andAThinPanelWantsABatten() {
-    assertTrue(hooks().get(0).goesIn().isEmpty());
-    assertEquals(length(15), hooks().get(1).goesIn().orElseThrow().value());
+  void screwNeverComesThrough() {
+    var inBatten = hooks().get(0).goesIn();
+    assertEquals(length(15), inBatten.value());
+    assertEquals("batten", inBatten.inputs().get(0).as());
+    var inDoor = hooks().get(1).goesIn();
+    assertEquals(length(15), inDoor.value());
+    assertEquals("panel", inDoor.inputs().get(0).as());
   }
 
   @Test
@@ -78,17 +80,16 @@ class HookSheetTest {
 
   /** 10 mm hold; 3 stay before the tip. */
   @ParameterizedTest
-  @CsvSource({"13,10", "12,", "18,15"})
-  void back_holdsAScrew_from13mm(long back, Long in) {
+  @CsvSource({"13,10,false", "12,15,true", "18,15,false"})
+  void back_holdsAScrew_from13mm(long back, long in, boolean onBatten) {
     var thick = withBack(back);
     var task = task(thick, List.of(MUFFS));
     var hook =
         HookSheet.of(task, plan(new Put(MUFFS, place(task, "rail-1"), length(20))), Fastening.USUAL)
             .hooks()
             .get(0);
-    assertEquals(
-        Optional.ofNullable(in).map(StorageForTests::length), hook.goesIn().map(Worked::value));
-    assertEquals(in == null, hook.batten().isPresent());
+    assertEquals(length(in), hook.goesIn().value());
+    assertEquals(onBatten, hook.batten().isPresent());
   }
 
   private static Cabinet withBack(long back) {

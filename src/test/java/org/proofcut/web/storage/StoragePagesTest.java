@@ -565,7 +565,7 @@ class StoragePagesTest {
   void hooks_thinPanel_asksForABatten_andDefersToTheMaker() {
     desk.pin(muffs, cabinet.id, "fitting-1");
     var page = page("/storage/cabinets/" + cabinet.id + "/hooks");
-    assertTrue(page.contains("fasten a batten first"), page);
+    assertTrue(page.contains("First fasten <b>a batten, 18 mm thick</b>"), page);
     assertTrue(page.contains("Green muffs"), page);
     assertTrue(page.contains("No screw comes through"), page);
     assertTrue(page.contains("The maker of the hook"), page);

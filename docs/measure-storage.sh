@@ -19,5 +19,6 @@ awk '
   /^Iteration/ { plan = $2 == "1:" ? "first" : "next"; seconds = $3 / 1000 }
   /^ +bound:/ { bound = $2 } /^ +cost:/ { cost = $2 } /^ +cpuMillis:/ { cpu = $2 / 1000 }
   /^ +without:/ {
-    printf "| %d | %d | %s | %.1f | %.1f | %d | %d | %d | %.1f %% |\n", things, shop, plan,
-      seconds, cpu, $2, cost, bound, 100 * (cost - bound) / cost }' target/storage.txt
+    gap = bound > 0 ? sprintf("%.1f %%", 100 * (cost - bound) / cost) : "not known"
+    printf "| %d | %d | %s | %.1f | %.1f | %d | %d | %d | %s |\n", things, shop, plan, seconds,
+      cpu, $2, cost, bound, gap }' target/storage.txt

@@ -156,7 +156,7 @@ class GearActs {
                 field,
                 text.isBlank() ? "Nothing was entered" : "That is no line of text",
                 (needed ? "1" : "0") + " to " + LONGEST + " characters in one line",
-                "Enter it again"))
+                text.isBlank() ? "Say who" : "Say it in one line, and shorter"))
         : Optional.empty();
   }
 

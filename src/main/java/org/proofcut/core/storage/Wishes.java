@@ -19,7 +19,7 @@ public final class Wishes {
   /**
    * A wish that is not met.
    *
-   * @param words a sentence without its stop
+   * @param words in a few words, the thing first
    * @param cost what it counts
    */
   public record Unmet(String words, long cost) {}
@@ -64,7 +64,7 @@ public final class Wishes {
     if (away > 0) {
       unmet.add(
           new Unmet(
-              "%s is %d cm away from %s"
+              "%s: %d cm away from %s"
                   .formatted(
                       thing.name(), away, isHeavy(thing) ? "where heavy things go" : "hand height"),
               away * perCentimetre(thing)));
@@ -72,12 +72,13 @@ public final class Wishes {
     if (!place.takes(thing.postures().get(0))) {
       unmet.add(
           new Unmet(
-              thing.name() + " would be better " + thing.postures().get(0).words(),
+              thing.name() + ": better " + thing.postures().get(0).words(),
               limits.otherPosture().value()));
     }
     var before = task.before().get(thing.id());
     if (before != null && !before.equals(place.id())) {
-      unmet.add(new Unmet(thing.name() + " is moved from where it is", limits.moved().value()));
+      unmet.add(
+          new Unmet(thing.name() + ": moved from where it lives now", limits.moved().value()));
     }
     return unmet;
   }
@@ -144,7 +145,7 @@ public final class Wishes {
         if (isBefore(one.thing(), other.thing()) && one.place().column() > other.place().column()) {
           unmet.add(
               new Unmet(
-                  "%s is put on before %s and lies to the right of it"
+                  "%s: put on before %s, and to the right of it"
                       .formatted(one.thing().name(), other.thing().name()),
                   limits.outOfTurn().value()));
         }

@@ -123,15 +123,18 @@ public class HomePages {
         due.thing(),
         capital(due.name()),
         due.what(),
-        due.on().map(GearLife::inWords).map(day -> by(due) + day).orElse("not known since when"),
+        due.on()
+            .map(GearLife::inWords)
+            .map(day -> by(due) + day)
+            .orElse((due.overdue() ? "Overdue: " : "") + "not known since when"),
         due.overdue());
   }
 
   private static String by(Due due) {
     if (due.ageing().equals(Due.FAILED)) {
-      return "failed on ";
+      return "Failed on ";
     }
-    return due.overdue() ? "was due by " : due.ends() ? "ends on " : "due by ";
+    return due.overdue() ? "Overdue: was due by " : due.ends() ? "ends on " : "due by ";
   }
 
   @GET

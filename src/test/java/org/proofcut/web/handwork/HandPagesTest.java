@@ -8,6 +8,7 @@ import static org.proofcut.web.Rubbish.escaped;
 
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -208,7 +209,16 @@ class HandPagesTest {
         Optional.empty(),
         Shelf.GEAR,
         "vapour-mask",
-        Map.of("name", "grey mask", "rating", "A2P3", "place", "box 4"));
+        // Its days end before those of any other, so it is used up first.
+        Map.of(
+            "name",
+            "grey mask",
+            "rating",
+            "A2P3",
+            "place",
+            "box 4",
+            "good-until",
+            LocalDate.now().plusDays(1).toString()));
     var gear = page("finish").replaceFirst("(?s).*Protective gear, in this order", "");
     int mask = gear.indexOf("box 4");
     int glasses = gear.indexOf("Are they on?");

@@ -213,14 +213,14 @@ class HandPagesTest {
         Map.of(
             "name",
             "grey mask",
-            "rating",
-            "A2P3",
+            "class",
+            "vapour",
             "place",
-            "box 4",
+            "blue box 9",
             "good-until",
             LocalDate.now().plusDays(1).toString()));
     var gear = page("finish").replaceFirst("(?s).*Protective gear, in this order", "");
-    int mask = gear.indexOf("box 4");
+    int mask = gear.indexOf("blue box 9");
     int glasses = gear.indexOf("Are they on?");
     assertTrue(mask > 0 && mask < glasses, gear);
   }
